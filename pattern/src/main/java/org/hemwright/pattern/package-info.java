@@ -1,0 +1,5 @@
+/** The domain: sizes, pieces, seams, fabrics, findings. */
+@NullMarked
+package org.hemwright.pattern;
+
+import org.jspecify.annotations.NullMarked;
