@@ -1,0 +1,61 @@
+package org.hemwright.geometry;
+
+/**
+ * A place on the plane.
+ *
+ * @param x millimetres to the right of the origin, at most {@link Tolerance#FARTHEST} either way
+ * @param y millimetres above the origin, at most {@link Tolerance#FARTHEST} either way
+ */
+public record Point(double x, double y) {
+  /** Where both coordinates are 0. */
+  public static final Point ORIGIN = new Point(0, 0);
+
+  /** Refuses coordinates that are no number or lie beyond the edge of the plane. */
+  public Point {
+    if (!(Math.abs(x) <= Tolerance.FARTHEST && Math.abs(y) <= Tolerance.FARTHEST)) {
+      throw new GeometryProblem(
+          "a point falls at (" + x + ", " + y + ") mm, farther out than any drawing reaches");
+    }
+  }
+
+  /** The point that lies {@code step} away from this one. */
+  public Point plus(Vector step) {
+    return new Point(x + step.dx(), y + step.dy());
+  }
+
+  /** The point from which {@code step} leads to this one. */
+  public Point minus(Vector step) {
+    return new Point(x - step.dx(), y - step.dy());
+  }
+
+  /** The step that leads from {@code origin} to this point. */
+  public Vector minus(Point origin) {
+    return new Vector(x - origin.x, y - origin.y);
+  }
+
+  /** The straight distance to another point (mm). */
+  public double distanceTo(Point other) {
+    double dx = x - other.x;
+    double dy = y - other.y;
+    return Math.sqrt(dx * dx + dy * dy);
+  }
+
+  /**
+   * The point at a share of the straight way to another: 0 is here, 1 is there, outside 0 to 1 the
+   * way goes on straight.
+   */
+  public Point toward(Point other, double share) {
+    double rest = 1 - share;
+    return new Point(rest * x + share * other.x, rest * y + share * other.y);
+  }
+
+  /** This point carried by a motion. */
+  public Point moved(Motion motion) {
+    return motion.apply(this);
+  }
+
+  /** Whether another point is this one within {@link Tolerance#SAME_POINT}. */
+  public boolean isAt(Point other) {
+    return distanceTo(other) <= Tolerance.SAME_POINT;
+  }
+}

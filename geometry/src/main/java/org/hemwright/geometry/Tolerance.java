@@ -1,0 +1,50 @@
+package org.hemwright.geometry;
+
+/** The one home of every tolerance; lengths in millimetres, angles in radians. */
+public final class Tolerance {
+  /**
+   * Two points this close are one point: joints are welded, touching curves meet (a hundredth of
+   * what a drawn length promises).
+   */
+  public static final double SAME_POINT = 1e-4;
+
+  /**
+   * A stretch shorter than this has no direction that could be trusted, and is left out of paths.
+   */
+  public static final double NO_LENGTH = 1e-7;
+
+  /** Lengths of curves are integrated to this share of the curve's size. */
+  public static final double LENGTH_SHARE = 1e-10;
+
+  /** A place found at a length along a curve lies within this of that length. */
+  public static final double PLACE = 1e-9;
+
+  /** Roots of polynomials on the parameter range 0 to 1 are found to this width. */
+  public static final double PARAMETER = 1e-13;
+
+  /** Two directions whose angle is smaller than this are one direction. */
+  public static final double SAME_DIRECTION = 1e-7;
+
+  /** A circular arc drawn with cubics strays from the true circle by no more than this. */
+  public static final double ARC = 0.0002;
+
+  /** An offset path lies within this of its true distance from the source path. */
+  public static final double OFFSET = 0.02;
+
+  /**
+   * A single cubic of an offset is fitted to this, so that the trimmed whole stays well within
+   * {@link #OFFSET}.
+   */
+  public static final double OFFSET_FIT = 0.002;
+
+  /** A mitre reaches no farther from its corner than this many times the offset distance. */
+  public static final double MITRE_LIMIT = 2.5;
+
+  /**
+   * No coordinate lies farther out than this (ten kilometres): within it a double still tells apart
+   * a few millionths of the finest tolerance above.
+   */
+  public static final double FARTHEST = 1e7;
+
+  private Tolerance() {}
+}
