@@ -1,0 +1,14 @@
+package org.hemwright.draft.syntax;
+
+import java.util.Optional;
+
+/**
+ * A name that stands for something defined elsewhere: {@code side_hip}, or {@code panel.side_hip}
+ * for a thing of another piece.
+ */
+public record Reference(Optional<Name> piece, Name name, Span span) {
+  /** As the designer writes it. */
+  public String text() {
+    return piece.map(owner -> owner.text() + "." + name.text()).orElse(name.text());
+  }
+}

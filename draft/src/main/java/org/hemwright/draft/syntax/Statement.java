@@ -1,0 +1,374 @@
+package org.hemwright.draft.syntax;
+
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.piece.Notch;
+
+/**
+ * One statement: what one line of the document says.
+ *
+ * <p>Each record names the form it is written in; {@code NAME} is a new name, {@code EXPR} a
+ * number, the rest as in the records of this package.
+ */
+public sealed interface Statement {
+  /** The whole statement's text, without the blank before it and the comment after it. */
+  Span span();
+
+  /** A statement that stands at the left edge and owns no others. */
+  sealed interface Heading extends Statement {}
+
+  /** A statement that gives a number or draws something, at the left edge or in a section. */
+  sealed interface Definition extends Statement {
+    /** The name it gives. */
+    Name name();
+  }
+
+  // --- headings -------------------------------------------------------------------------------
+
+  /** {@code language 1}. */
+  record Language(int version, Span span) implements Heading {}
+
+  /** {@code pattern "Sandling skirt"}. */
+  record Title(String text, Span span) implements Heading {}
+
+  /** {@code version 1.0}. */
+  record Version(String text, Span span) implements Heading {}
+
+  /** {@code dated 2026-11-25}. */
+  record Dated(java.time.LocalDate date, Span span) implements Heading {}
+
+  /** {@code by "Tern Cove Patterns"}. */
+  record By(String house, Span span) implements Heading {}
+
+  /** {@code sizes from "sizes.csv" base 14}. */
+  record SizesFrom(String file, NumberRule.SizeWord base, Span span) implements Heading {}
+
+  /** {@code units centimetres}, {@code units inches}: which stands first on paper. */
+  record Units(boolean inches, Span span) implements Heading {}
+
+  /** {@code spelling British}, {@code spelling American}. */
+  record Spelling(boolean british, Span span) implements Heading {}
+
+  // --- numbers --------------------------------------------------------------------------------
+
+  /** {@code dial NAME = EXPR from EXPR to EXPR "text"}; the three are literals. */
+  record Dial(
+      Name name,
+      Expression.Literal value,
+      Expression.Literal from,
+      Expression.Literal to,
+      String text,
+      Span span)
+      implements Heading, Definition {}
+
+  /** {@code let NAME = RULE}. */
+  record Let(Name name, NumberRule rule, Span span) implements Heading, Definition {}
+
+  /** {@code solve NAME so that EXPR = EXPR within EXPR and EXPR}. */
+  record Solve(
+      Name name, Expression left, Expression right, Expression low, Expression high, Span span)
+      implements Heading, Definition {}
+
+  // --- drawn things ---------------------------------------------------------------------------
+
+  /** {@code point NAME RULE}. */
+  record Point(Name name, PointRule rule, Span span) implements Definition {}
+
+  /** {@code line|curve|arc|path NAME RULE}. */
+  record Path(Name name, PathRule rule, Span span) implements Definition {}
+
+  /**
+   * {@code bring PART}, {@code bring PART mirrored across a to b}: every point and path of a part
+   * or piece, moved, under its own names.
+   */
+  record Bring(Name part, List<Move> moves, Span span) implements Statement {
+    public Bring {
+      moves = List.copyOf(moves);
+    }
+  }
+
+  // --- sections -------------------------------------------------------------------------------
+
+  /** A left-edge word that owns the indented lines below it. */
+  sealed interface Section extends Statement {
+    /** The indented lines, in order. */
+    List<Statement> body();
+  }
+
+  /** {@code fabric NAME knit "Cotton jersey"}. */
+  record FabricSection(
+      Name name, Fabric.Kind kind, Optional<String> title, List<Statement> body, Span span)
+      implements Section {
+    public FabricSection {
+      body = List.copyOf(body);
+    }
+  }
+
+  /** {@code part NAME}: a draft that pieces use. */
+  record PartSection(Name name, List<Statement> body, Span span) implements Section {
+    public PartSection {
+      body = List.copyOf(body);
+    }
+  }
+
+  /** {@code piece NAME "title" number N [in sizes A to B]}. */
+  record PieceSection(
+      Name name, String title, int number, Optional<Sizes> sizes, List<Statement> body, Span span)
+      implements Section {
+    public PieceSection {
+      body = List.copyOf(body);
+    }
+  }
+
+  /** {@code seam NAME RUN with RUN [with RUN] [, CLAUSE …]}. */
+  record SeamSection(
+      Name name, List<Run> layers, List<SeamClause> clauses, List<Statement> body, Span span)
+      implements Section {
+    public SeamSection {
+      layers = List.copyOf(layers);
+      clauses = List.copyOf(clauses);
+      body = List.copyOf(body);
+    }
+  }
+
+  /** {@code view NAME "title"}. */
+  record ViewSection(Name name, String title, List<Statement> body, Span span) implements Section {
+    public ViewSection {
+      body = List.copyOf(body);
+    }
+  }
+
+  /** {@code paper}. */
+  record PaperSection(List<Statement> body, Span span) implements Section {
+    public PaperSection {
+      body = List.copyOf(body);
+    }
+  }
+
+  /** {@code in sizes A to B}. */
+  record Sizes(NumberRule.SizeWord from, NumberRule.SizeWord to, Span span) {}
+
+  // --- in a fabric ----------------------------------------------------------------------------
+
+  /** {@code widths 115 cm, 150 cm}. */
+  record Widths(List<Expression.Literal> widths, Span span) implements Statement {
+    public Widths {
+      widths = List.copyOf(widths);
+    }
+  }
+
+  /** {@code stretch across at least 35%}, {@code stretch along at least 10%}. */
+  record FabricStretch(boolean across, Expression.Literal least, Span span) implements Statement {}
+
+  /** {@code nap one way}, {@code nap either way}. */
+  record FabricNap(Fabric.Nap nap, Span span) implements Statement {}
+
+  // --- in a piece -----------------------------------------------------------------------------
+
+  /** {@code cut 2 of main, mirrored, on the fold}. */
+  record Cut(int count, Name fabric, boolean mirrored, boolean onFold, Span span)
+      implements Statement {}
+
+  /** {@code copies left, right}: names for the cut copies of the first fabric. */
+  record Copies(List<Name> names, Span span) implements Statement {
+    public Copies {
+      names = List.copyOf(names);
+    }
+  }
+
+  /** {@code right side up}. */
+  record RightSideUp(Span span) implements Statement {}
+
+  /** {@code outline EDGE is PATHTERM, EDGE is PATHTERM, …}. */
+  record Outline(List<OutlineEdge> edges, Span span) implements Statement {
+    public Outline {
+      edges = List.copyOf(edges);
+    }
+  }
+
+  /** {@code side is side_line}. */
+  record OutlineEdge(Name name, PathTerm path, Span span) {}
+
+  /**
+   * {@code rectangle EXPR by EXPR, edges A, B, C, D}: from the origin, right then up; the edges are
+   * the lower, the right, the upper and the left, in that order.
+   */
+  record Rectangle(Expression width, Expression height, List<Name> edges, Span span)
+      implements Statement {
+    public Rectangle {
+      edges = List.copyOf(edges);
+    }
+  }
+
+  /** {@code fold EDGE}. */
+  record Fold(Name edge, Span span) implements Statement {}
+
+  /**
+   * {@code allowance 1 cm, hem 2.5 cm turned back, top 3 cm then 1 cm turned back, centre none};
+   * the first amount may be missing.
+   */
+  record Allowances(Optional<NumberRule> usual, List<EdgeAllowance> edges, Span span)
+      implements Statement {
+    public Allowances {
+      edges = List.copyOf(edges);
+    }
+  }
+
+  /**
+   * One edge's allowance.
+   *
+   * @param folds one amount, or two for a hem turned twice; none for {@code none}
+   * @param turnedBack whether it is folded back along the edge
+   */
+  record EdgeAllowance(Name edge, List<NumberRule> folds, boolean turnedBack, Span span) {
+    public EdgeAllowance {
+      folds = List.copyOf(folds);
+    }
+  }
+
+  /**
+   * {@code corner A and B mitred up to 2.5}, {@code square to A}, {@code turned back over B},
+   * {@code stepped}.
+   */
+  record Corner(Name first, Name second, Finish finish, Span span) implements Statement {}
+
+  /** The finish of a corner as written; see {@link org.hemwright.pattern.piece.CornerFinish}. */
+  sealed interface Finish {
+    record Mitred(Optional<Expression.Literal> limit) implements Finish {}
+
+    record Square(Name edge) implements Finish {}
+
+    record TurnedBack(Name edge) implements Finish {}
+
+    record Stepped() implements Finish {}
+  }
+
+  /** {@code [double] notch EDGE ALONG [as NAME] [when CONDITION] [in sizes A to B]}. */
+  record NotchAt(
+      Notch.Kind kind,
+      Name edge,
+      Along along,
+      Optional<Name> as,
+      Optional<Condition> when,
+      Optional<Sizes> sizes,
+      Span span)
+      implements Statement {}
+
+  /** {@code grain along PATHTERM}, {@code grain DIRECTION}, {@code grain from a to b}. */
+  record Grain(GrainRule rule, Span span) implements Statement {}
+
+  /** How the grain lies. */
+  sealed interface GrainRule {
+    record Along(PathTerm path) implements GrainRule {}
+
+    record Way(Direction direction) implements GrainRule {}
+
+    record FromTo(Reference from, Reference to) implements GrainRule {}
+  }
+
+  /** {@code stretch across}, {@code stretch along}: to the grain of this piece. */
+  record PieceStretch(boolean across, Span span) implements Statement {}
+
+  /** {@code drill NAME at POINT ["text"]}. */
+  record Drill(Name name, Reference at, Optional<String> text, Optional<Sizes> sizes, Span span)
+      implements Statement {}
+
+  /** {@code inner NAME is PATHTERM ["text"]}. */
+  record Inner(Name name, PathTerm path, Optional<String> text, Span span) implements Definition {}
+
+  /** {@code placement NAME is PATHTERM ["text"]}. */
+  record Placement(Name name, PathTerm path, Optional<String> text, Span span)
+      implements Definition {}
+
+  /** {@code label "text" at POINT [in sizes A to B]}. */
+  record Label(String text, Reference at, Optional<Sizes> sizes, Span span) implements Statement {}
+
+  /** {@code lengthen at POINT}: a line through it, square to the grain, from side to side. */
+  record Lengthen(Reference at, Span span) implements Statement {}
+
+  /** {@code level NAME at POINT}. */
+  record Level(Name name, Reference at, Span span) implements Definition {}
+
+  /** {@code opening EDGE}. */
+  record Opening(Name edge, Span span) implements Statement {}
+
+  /** {@code stack at POINT}. */
+  record Stack(Reference at, Span span) implements Statement {}
+
+  // --- in a seam ------------------------------------------------------------------------------
+
+  /** One layer: edge places end to end, {@code front.armhole then back.armhole}. */
+  record Run(List<PlaceTerm> places, Span span) {
+    public Run {
+      places = List.copyOf(places);
+    }
+  }
+
+  /**
+   * {@code [every] piece[.copy].edge [from NOTCH] [to NOTCH] [reversed]}.
+   *
+   * @param every whether all copies and halves are taken end to end, as round a waist
+   */
+  record PlaceTerm(
+      boolean every,
+      Name piece,
+      Optional<Name> copy,
+      Name edge,
+      Optional<Name> from,
+      Optional<Name> to,
+      boolean reversed,
+      Span span) {}
+
+  /** What follows a comma in a seam. */
+  sealed interface SeamClause {
+    /** {@code ease 5 mm}, {@code ease 0 cm to 1 cm}, {@code ease 2%}: the first layer is longer. */
+    record Ease(Expression least, Optional<Expression> most) implements SeamClause {}
+
+    /** {@code stretched 10%}: the first layer is shorter and stretched onto the other. */
+    record Stretched(Expression by) implements SeamClause {}
+
+    /** {@code quarters at sides and centres}: notches at even parts meet seams and folds. */
+    record Even(int parts, List<Name> marks) implements SeamClause {
+      public Even {
+        marks = List.copyOf(marks);
+      }
+    }
+  }
+
+  /** {@code [double] notch ALONG [as NAME]}: on every layer at once, in the first layer's sense. */
+  record SeamNotch(Notch.Kind kind, Along along, Optional<Name> as, Span span)
+      implements Statement {}
+
+  /** {@code elastic NAME in PIECE, width EXPR, length EXPR, overlap EXPR}. */
+  record Elastic(
+      Name name, Name piece, Expression width, Expression length, Expression overlap, Span span)
+      implements Heading, Definition {}
+
+  // --- in a view ------------------------------------------------------------------------------
+
+  /** {@code pieces panel, band}. */
+  record Pieces(List<Name> pieces, Span span) implements Statement {
+    public Pieces {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  // --- in paper -------------------------------------------------------------------------------
+
+  /** {@code groups 00 to 14, 12 to 26}: the sizes of each nest. */
+  record Groups(List<Sizes> groups, Span span) implements Statement {
+    public Groups {
+      groups = List.copyOf(groups);
+    }
+  }
+
+  /** {@code stitch lines shown}, {@code stitch lines hidden}. */
+  record StitchLines(boolean shown, Span span) implements Statement {}
+
+  /** {@code fold pieces whole}, {@code fold pieces half}. */
+  record FoldPieces(boolean whole, Span span) implements Statement {}
+
+  /** {@code rectangles as table}, {@code rectangles drawn}. */
+  record Rectangles(boolean asTable, Span span) implements Statement {}
+}

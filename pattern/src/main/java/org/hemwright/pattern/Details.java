@@ -1,0 +1,28 @@
+package org.hemwright.pattern;
+
+import java.time.LocalDate;
+
+/**
+ * Who made the pattern and how its papers speak.
+ *
+ * @param title "Sandling skirt"
+ * @param version "1.0", as the designer writes it
+ * @param dated the date of this version, from the document; never the day it is printed
+ * @param by the pattern house
+ * @param units which unit stands first on paper
+ * @param spelling American or British words for the maker
+ */
+public record Details(
+    String title, String version, LocalDate dated, String by, Units units, Spelling spelling) {
+  /** Which unit stands first where both are shown. */
+  public enum Units {
+    CENTIMETRES,
+    INCHES
+  }
+
+  /** Whose words the maker reads: fabric and yardage, or cloth and metrage. */
+  public enum Spelling {
+    AMERICAN,
+    BRITISH
+  }
+}

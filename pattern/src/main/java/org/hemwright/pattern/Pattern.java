@@ -1,0 +1,42 @@
+package org.hemwright.pattern;
+
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.piece.PieceCard;
+
+/**
+ * What is the same in every size.
+ *
+ * @param details title, version, date, house
+ * @param chart the body measurements of all sizes
+ * @param base the size that the designer drafts in
+ * @param fabrics in the order of the document
+ * @param dials in the order of the document
+ * @param views at least one; the whole pattern where the document names none
+ * @param pieces a card for each piece; two of one name have separate size ranges
+ * @param paper what the designer decides about the printed pattern
+ */
+public record Pattern(
+    Details details,
+    SizeChart chart,
+    Size base,
+    List<Fabric> fabrics,
+    List<Dial> dials,
+    List<View> views,
+    List<PieceCard> pieces,
+    PaperChoices paper) {
+  public Pattern {
+    fabrics = List.copyOf(fabrics);
+    dials = List.copyOf(dials);
+    views = List.copyOf(views);
+    pieces = List.copyOf(pieces);
+  }
+
+  /** The fabric of that name. */
+  public Optional<Fabric> fabric(String name) {
+    return fabrics.stream().filter(fabric -> fabric.name().equals(name)).findFirst();
+  }
+}

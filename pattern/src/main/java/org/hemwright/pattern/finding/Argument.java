@@ -1,0 +1,48 @@
+package org.hemwright.pattern.finding;
+
+import java.util.List;
+import org.hemwright.pattern.quantity.Quantity;
+
+/** One typed value that a finding's wording may name; formatted only when it is worded. */
+public sealed interface Argument {
+  /** Text as it stands: a name, a token that was read. */
+  record Text(String text) implements Argument {}
+
+  /** A measured value. */
+  record Measured(Quantity quantity) implements Argument {}
+
+  /** A count. */
+  record Count(long count) implements Argument {}
+
+  /** Several names, in order; worded as "a, b and c". */
+  record Names(List<String> names) implements Argument {
+    public Names {
+      names = List.copyOf(names);
+    }
+  }
+
+  /** Text. */
+  static Argument of(String text) {
+    return new Text(text);
+  }
+
+  /** A count. */
+  static Argument of(long count) {
+    return new Count(count);
+  }
+
+  /** A measured value. */
+  static Argument of(Quantity quantity) {
+    return new Measured(quantity);
+  }
+
+  /** A length in millimetres. */
+  static Argument mm(double mm) {
+    return new Measured(Quantity.length(mm));
+  }
+
+  /** Names. */
+  static Argument of(List<String> names) {
+    return new Names(names);
+  }
+}

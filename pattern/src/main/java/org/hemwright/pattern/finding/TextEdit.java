@@ -1,0 +1,13 @@
+package org.hemwright.pattern.finding;
+
+/**
+ * A change to a text that would mend a finding: {@code length} UTF-16 units from {@code offset}
+ * give way to {@code replacement}.
+ */
+public record TextEdit(String file, int offset, int length, String replacement) {
+  public TextEdit {
+    if (offset < 0 || length < 0) {
+      throw new IllegalArgumentException("an edit starts at or after 0 and covers 0 or more");
+    }
+  }
+}

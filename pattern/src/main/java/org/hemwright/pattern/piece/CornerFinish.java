@@ -1,0 +1,37 @@
+package org.hemwright.pattern.piece;
+
+/** How the cut line turns from one edge's allowance to the next (handbook section 3). */
+public sealed interface CornerFinish {
+  /** What a corner gets when the designer says nothing: mitred, or turned back beside a hem. */
+  CornerFinish USUAL = new Mitred(2.5);
+
+  /**
+   * Both cut lines run on to their meeting; cut short square to the bisector when that lies further
+   * from the corner than {@code limit} times the wider allowance.
+   */
+  record Mitred(double limit) implements CornerFinish {
+    public Mitred {
+      if (!(limit >= 1)) {
+        throw new IllegalArgumentException("a mitre's limit is 1 or more, not " + limit);
+      }
+    }
+  }
+
+  /**
+   * The allowance of {@code edge}, which is sewn first, ends square to its stitch line at the
+   * corner, so that both partners' ends line up.
+   */
+  record Square(String edge) implements CornerFinish {}
+
+  /**
+   * The neighbouring cut line is mirrored over {@code edge}, which is turned back, so that the
+   * folded allowance lies exactly on the garment.
+   */
+  record TurnedBack(String edge) implements CornerFinish {}
+
+  /**
+   * Each allowance ends square to its own stitch line at the corner, with a straight step between
+   * the two, as at a vent or placket.
+   */
+  record Stepped() implements CornerFinish {}
+}

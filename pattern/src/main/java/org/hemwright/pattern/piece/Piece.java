@@ -1,0 +1,66 @@
+package org.hemwright.pattern.piece;
+
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.geometry.Outline;
+import org.hemwright.geometry.Point;
+
+/**
+ * One piece in one size, as drawn: a half where it has a fold edge.
+ *
+ * <p>All coordinates are millimetres in the piece's own plane, x right and y up. The stitch line
+ * runs counter-clockwise and is the edges' paths end to end. The cut line is not held but derived:
+ * see {@link CutLine}.
+ *
+ * @param card what it says of itself
+ * @param stitchLine closed, counter-clockwise
+ * @param edges round the stitch line, at least two, names all different
+ * @param corners one for each edge: corner i is where edge i begins
+ * @param notches in the order of the document
+ * @param grain its grain arrow; a check asks for it where it is absent
+ * @param marks what else is drawn on it, in the order of the document
+ * @param openings the names of edges that the body passes through when the garment goes on
+ * @param stackPoint where all sizes coincide in the nest
+ */
+public record Piece(
+    PieceCard card,
+    Outline stitchLine,
+    List<Edge> edges,
+    List<Corner> corners,
+    List<Notch> notches,
+    Optional<Grain> grain,
+    List<Mark> marks,
+    List<String> openings,
+    Point stackPoint) {
+  public Piece {
+    edges = List.copyOf(edges);
+    corners = List.copyOf(corners);
+    notches = List.copyOf(notches);
+    marks = List.copyOf(marks);
+    openings = List.copyOf(openings);
+    if (edges.size() < 2 || corners.size() != edges.size()) {
+      throw new IllegalArgumentException(
+          "a piece has two edges or more and a corner for each: " + card.name());
+    }
+  }
+
+  /** The piece's name in the document. */
+  public String name() {
+    return card.name();
+  }
+
+  /** The edge of that name. */
+  public Optional<Edge> edge(String name) {
+    return edges.stream().filter(edge -> edge.name().equals(name)).findFirst();
+  }
+
+  /** The fold edge, if the drawing is a half. */
+  public Optional<Edge> foldEdge() {
+    return edges.stream().filter(Edge::onFold).findFirst();
+  }
+
+  /** The marks of one kind, in order. */
+  public <M extends Mark> List<M> marks(Class<M> kind) {
+    return marks.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+}

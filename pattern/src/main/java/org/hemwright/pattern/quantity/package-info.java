@@ -1,0 +1,8 @@
+/**
+ * Numbers with a kind: lengths and angles as a person types and reads them; millimetres and radians
+ * inside. Open Length first.
+ */
+@NullMarked
+package org.hemwright.pattern.quantity;
+
+import org.jspecify.annotations.NullMarked;
