@@ -24,6 +24,23 @@ public sealed interface Statement {
     Name name();
   }
 
+  /**
+   * A line that could not be read; the document's findings say why.
+   *
+   * <p>What would follow from it alone is not told again: a name that it would have given is known
+   * to be missing, and so are the names of its body.
+   *
+   * @param word its first word, {@code point} or {@code piece}; empty when it starts with none
+   * @param name the name it would have given, where that much was read
+   * @param body the lines below it, where it would have owned them
+   */
+  record Unread(String word, Optional<Name> name, List<Statement> body, Span span)
+      implements Section {
+    public Unread {
+      body = List.copyOf(body);
+    }
+  }
+
   // --- headings -------------------------------------------------------------------------------
 
   /** {@code language 1}. */
