@@ -1,6 +1,7 @@
 package org.hemwright.pattern.seam;
 
 import java.util.List;
+import java.util.Optional;
 import org.hemwright.pattern.finding.Origin;
 
 /**
@@ -13,14 +14,21 @@ import org.hemwright.pattern.finding.Origin;
  * @param name {@code side_seams}
  * @param joins the passes that the designer named at once (a left and a right side seam)
  * @param ease how much longer the first layer may be than each other layer
+ * @param even where evenly spaced notches of one layer meet seams and folds of the others
  * @param origin where the document states it
  */
-public record Seam(String name, List<Join> joins, Ease ease, Origin origin) {
+public record Seam(
+    String name, List<Join> joins, Ease ease, Optional<SeamRequest.Even> even, Origin origin) {
   public Seam {
     joins = List.copyOf(joins);
     if (joins.isEmpty()) {
       throw new IllegalArgumentException("a seam joins something: " + name);
     }
+  }
+
+  /** A seam without even marks. */
+  public Seam(String name, List<Join> joins, Ease ease, Origin origin) {
+    this(name, joins, ease, Optional.empty(), origin);
   }
 
   /**
