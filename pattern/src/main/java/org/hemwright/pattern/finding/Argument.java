@@ -11,6 +11,20 @@ public sealed interface Argument {
   /** A measured value. */
   record Measured(Quantity quantity) implements Argument {}
 
+  /**
+   * Values of one kind that differ from size to size.
+   *
+   * @param least the smallest
+   * @param most the largest, of the same kind
+   */
+  record Range(Quantity least, Quantity most) implements Argument {
+    public Range {
+      if (least.kind() != most.kind() || least.amount() > most.amount()) {
+        throw new IllegalArgumentException("a range runs from least to most of one kind");
+      }
+    }
+  }
+
   /** A count. */
   record Count(long count) implements Argument {}
 

@@ -64,6 +64,12 @@ public record Finding(
     return new Finding(code, other, subject, sizes, arguments, found, expected, unit, places, edit);
   }
 
+  /** The same finding in other sizes. */
+  public Finding in(List<String> names) {
+    return new Finding(
+        code, status, subject, names, arguments, found, expected, unit, places, edit);
+  }
+
   /** Where in a text it is, if anywhere. */
   public Optional<Origin> origin() {
     return places.stream().flatMap(place -> place.origin().stream()).findFirst();

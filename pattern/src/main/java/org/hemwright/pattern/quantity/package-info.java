@@ -1,6 +1,6 @@
 /**
  * Numbers with a kind: lengths and angles as a person types and reads them; millimetres and radians
- * inside. Open Length first.
+ * inside. Open Length to read one, LengthFormat to show one.
  */
 @NullMarked
 package org.hemwright.pattern.quantity;
