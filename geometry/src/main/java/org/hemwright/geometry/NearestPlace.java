@@ -1,47 +1,96 @@
 package org.hemwright.geometry;
 
-/** The place on a path that lies nearest to a point. */
+/**
+ * The place on a curve or a path that lies nearest to a point: an end, or a place seen square to
+ * the curve, where a polynomial of the fifth degree is nothing.
+ */
 final class NearestPlace {
-  private static final int SAMPLES = 32;
-  private static final int STEPS = 60;
-
   private NearestPlace() {}
 
+  /** The nearest place on a path; of equals, the first. */
   static PathPlace on(Path path, Point point) {
     int bestIndex = 0;
     double bestT = 0;
     double best = path.start().distanceTo(point);
     for (int i = 0; i < path.curves().size(); i++) {
-      Curve curve = path.curves().get(i);
-      if (curve.bounds().distanceTo(point) >= best) {
+      if (path.hull(i).distanceTo(point) >= best) {
         continue;
       }
-      for (int k = 0; k <= SAMPLES; k++) {
-        double t = polished(curve, point, (double) k / SAMPLES);
-        double distance = curve.at(t).distanceTo(point);
-        if (distance < best) {
-          best = distance;
-          bestIndex = i;
-          bestT = t;
-        }
+      Curve curve = path.curves().get(i);
+      double t = parameter(curve, point);
+      double distance = curve.at(t).distanceTo(point);
+      if (distance < best) {
+        best = distance;
+        bestIndex = i;
+        bestT = t;
       }
     }
     return path.placeAt(bestIndex, bestT, path.distanceAt(bestIndex, bestT));
   }
 
-  private static double polished(Curve curve, Point point, double guess) {
-    double low = Math.max(0, guess - 1.0 / SAMPLES);
-    double high = Math.min(1, guess + 1.0 / SAMPLES);
-    for (int step = 0; step < STEPS; step++) {
-      double third = (high - low) / 3;
-      double left = curve.at(low + third).distanceTo(point);
-      double right = curve.at(high - third).distanceTo(point);
-      if (left < right) {
-        high -= third;
-      } else {
-        low += third;
+  /** How far a point lies from a path (mm). */
+  static double distance(Path path, Point point) {
+    double best = path.start().distanceTo(point);
+    for (int i = 0; i < path.curves().size(); i++) {
+      if (path.hull(i).distanceTo(point) < best) {
+        Curve curve = path.curves().get(i);
+        best = Math.min(best, curve.at(parameter(curve, point)).distanceTo(point));
       }
     }
-    return (low + high) / 2;
+    return best;
+  }
+
+  /** The parameter of the nearest point of a curve. */
+  static double parameter(Curve curve, Point point) {
+    if (curve instanceof Cubic cubic) {
+      return parameter(cubic, point);
+    }
+    Vector along = curve.end().minus(curve.start());
+    double share = point.minus(curve.start()).dot(along) / along.dot(along);
+    return Math.max(0, Math.min(1, share));
+  }
+
+  private static double parameter(Cubic cubic, Point point) {
+    double best = cubic.start().distanceTo(point);
+    double bestT = 0;
+    double atEnd = cubic.end().distanceTo(point);
+    if (atEnd < best) {
+      best = atEnd;
+      bestT = 1;
+    }
+    for (double t : BernsteinRoots.of(squareness(cubic, point))) {
+      double distance = cubic.at(t).distanceTo(point);
+      if (distance < best) {
+        best = distance;
+        bestT = t;
+      }
+    }
+    return bestT;
+  }
+
+  /** The product of the way from the point and the derivative, in Bernstein form. */
+  private static double[] squareness(Cubic cubic, Point point) {
+    double x0 = cubic.start().x() - point.x();
+    double y0 = cubic.start().y() - point.y();
+    double x1 = cubic.control1().x() - point.x();
+    double y1 = cubic.control1().y() - point.y();
+    double x2 = cubic.control2().x() - point.x();
+    double y2 = cubic.control2().y() - point.y();
+    double x3 = cubic.end().x() - point.x();
+    double y3 = cubic.end().y() - point.y();
+    double u0 = x1 - x0;
+    double v0 = y1 - y0;
+    double u1 = x2 - x1;
+    double v1 = y2 - y1;
+    double u2 = x3 - x2;
+    double v2 = y3 - y2;
+    return new double[] {
+      x0 * u0 + y0 * v0,
+      (3 * (x1 * u0 + y1 * v0) + 2 * (x0 * u1 + y0 * v1)) / 5,
+      (3 * (x2 * u0 + y2 * v0) + 6 * (x1 * u1 + y1 * v1) + x0 * u2 + y0 * v2) / 10,
+      (x3 * u0 + y3 * v0 + 6 * (x2 * u1 + y2 * v1) + 3 * (x1 * u2 + y1 * v2)) / 10,
+      (2 * (x3 * u1 + y3 * v1) + 3 * (x2 * u2 + y2 * v2)) / 5,
+      x3 * u2 + y3 * v2
+    };
   }
 }

@@ -9,6 +9,8 @@ import java.util.List;
  * @param path the edge, which ends where it starts
  */
 public record Outline(Path path) {
+  private static final int DEEPEST = 50;
+
   /** Refuses a path that does not close. */
   public Outline {
     if (!path.isClosed()) {
@@ -55,21 +57,37 @@ public record Outline(Path path) {
 
   /** Every point where the outline crosses or touches itself; empty when it is simple. */
   public List<Meeting> crossings() {
-    return List.of();
+    return MeetingFinder.within(path);
   }
 
-  /** Whether a point lies inside or, within {@link Tolerance#SAME_POINT}, on the edge. */
+  /**
+   * Whether a point lies inside or, within {@link Tolerance#SAME_POINT}, on the edge. Of an outline
+   * that crosses itself, inside is what the edge goes round.
+   */
   public boolean contains(Point point) {
-    PathPlace nearest = path.nearest(point);
-    if (nearest.point().isAt(point)) {
+    if (!path.bounds().grown(Tolerance.SAME_POINT).contains(point)) {
+      return false;
+    }
+    if (NearestPlace.distance(path, point) <= Tolerance.SAME_POINT) {
       return true;
     }
     double turned = 0;
-    List<Point> points = path.flattened(nearest.point().distanceTo(point) / 4);
-    for (int i = 1; i < points.size(); i++) {
-      turned += points.get(i - 1).minus(point).angleTo(points.get(i).minus(point));
+    for (Curve curve : path.curves()) {
+      turned += turnSeenFrom(point, curve, 0);
     }
     return Math.abs(turned) > Math.PI;
+  }
+
+  /**
+   * By how much one turns to watch a curve from start to end (radians). A curve in a box that does
+   * not hold the point takes no way round it; others are halved.
+   */
+  private static double turnSeenFrom(Point point, Curve curve, int depth) {
+    if (curve instanceof Cubic cubic && depth < DEEPEST && cubic.hull().contains(point)) {
+      return turnSeenFrom(point, cubic.part(0, 0.5), depth + 1)
+          + turnSeenFrom(point, cubic.part(0.5, 1), depth + 1);
+    }
+    return curve.start().minus(point).angleTo(curve.end().minus(point));
   }
 
   /** The smallest upright box round it. */

@@ -18,6 +18,9 @@ public final class Path {
 
   private volatile @Nullable Box bounds;
 
+  /** A box round each curve. */
+  private volatile Box @Nullable [] hulls;
+
   private Path(List<Curve> curves) {
     this.curves = curves;
   }
@@ -245,6 +248,19 @@ public final class Path {
       bounds = known;
     }
     return known;
+  }
+
+  /** A box round one of the curves and its control points. */
+  Box hull(int index) {
+    Box[] known = hulls;
+    if (known == null) {
+      known = new Box[curves.size()];
+      for (int i = 0; i < known.length; i++) {
+        known[i] = curves.get(i) instanceof Cubic cubic ? cubic.hull() : curves.get(i).bounds();
+      }
+      hulls = known;
+    }
+    return known[index];
   }
 
   /** The place on the path that lies nearest to a point; of equals, the first. */
