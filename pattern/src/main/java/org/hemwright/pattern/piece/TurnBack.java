@@ -1,0 +1,133 @@
+package org.hemwright.pattern.piece;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.geometry.Curve;
+import org.hemwright.geometry.GeometryProblem;
+import org.hemwright.geometry.Line;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.PathPlace;
+import org.hemwright.geometry.Point;
+
+/**
+ * Draws the end of a turned-back allowance at one corner: the neighbour's cut line, folded out over
+ * the edge, so that the allowance lies flat on the piece once it is turned (handbook section 3).
+ *
+ * <p>A place on the piece at depth <i>u</i> inside the edge, square to it, comes to lie at the
+ * width <i>u</i> outside it. On a straight edge that is the mirror image; on a curved one the cloth
+ * is eased or stretched along the edge as the maker turns it. Beyond its corners the edge runs on
+ * straight. In a hem turned twice the turn-under is folded out once more, over the hem's own fold
+ * line.
+ */
+final class TurnBack {
+  private static final int STEPS = 32;
+  private static final int HALVINGS = 60;
+
+  /**
+   * The end of the allowance.
+   *
+   * @param onHem where the hem's cut line begins, as a place of its arm
+   * @param fromNeighbour the way there from the neighbour's cut line
+   */
+  record End(double onHem, List<Curve> fromNeighbour) {}
+
+  private final AllowanceArm hem;
+  private final AllowanceArm neighbour;
+  private final double onNeighbour;
+  private final List<Double> folds;
+  private final AllowanceFindings findings;
+
+  private TurnBack(
+      AllowanceArm hem, AllowanceArm neighbour, double onNeighbour, AllowanceFindings findings) {
+    this.hem = hem;
+    this.neighbour = neighbour;
+    this.onNeighbour = onNeighbour;
+    this.findings = findings;
+    this.folds =
+        hem.edge().allowance() instanceof Allowance.TurnedBack turned
+            ? turned.folds()
+            : List.of(hem.width());
+  }
+
+  /**
+   * The end at a corner where the neighbour's cut line meets the edge, run on, at {@code
+   * onNeighbour}.
+   */
+  static TurnBack of(
+      AllowanceArm hem, AllowanceArm neighbour, double onNeighbour, AllowanceFindings findings) {
+    return new TurnBack(hem, neighbour, onNeighbour, findings);
+  }
+
+  /** The end, absent where the piece cannot be folded so; then a finding says why. */
+  Optional<End> end() {
+    double depth = folds.get(0);
+    double under = folds.size() > 1 ? folds.get(1) : 0;
+    if (under > depth) {
+      findings.turnUnderTooDeep(hem.edge(), depth, under);
+      return Optional.empty();
+    }
+    Path away = away();
+    FoldMap map = FoldMap.of(hem, neighbour.width() + hem.width(), away.start());
+    Optional<Double> turned = along(away, map, depth);
+    if (turned.isEmpty()) {
+      findings.hemTooDeep(hem.edge(), neighbour.edge(), depth);
+      return Optional.empty();
+    }
+    try {
+      List<Curve> way = new ArrayList<>(map.foldedOut(away.part(0, turned.get())));
+      if (under > 0) {
+        double from = under < depth ? along(away, map, depth - under).orElse(0.0) : 0;
+        Path back = away.part(from, turned.get()).reversed();
+        way.addAll(map.foldedOutAgain(back, depth));
+      }
+      double onHem = map.alongHem(way.get(way.size() - 1).end());
+      return Optional.of(new End(onHem, map.endingAt(way, hem.at(onHem))));
+    } catch (GeometryProblem tooCurved) {
+      findings.hemTooCurved(hem.edge(), depth);
+      return Optional.empty();
+    }
+  }
+
+  /** The neighbour's cut line from the fold on, away from the corner. */
+  private Path away() {
+    Path cut = neighbour.cut();
+    if (onNeighbour >= 0) {
+      return cut.part(onNeighbour, cut.length());
+    }
+    List<Curve> run = new ArrayList<>();
+    run.add(new Line(neighbour.at(onNeighbour), cut.start()));
+    run.addAll(cut.curves());
+    return Path.of(run);
+  }
+
+  /** The first length along the neighbour's cut line at which it lies so deep inside the fold. */
+  private static Optional<Double> along(Path away, FoldMap map, double depth) {
+    double step = depth / STEPS;
+    double near = 0;
+    while (near < away.length()) {
+      double far = Math.min(away.length(), near + step);
+      if (map.depth(away.at(far).point()) >= depth) {
+        return Optional.of(bisected(away, map, depth, near, far));
+      }
+      near = far;
+    }
+    return Optional.empty();
+  }
+
+  private static double bisected(Path away, FoldMap map, double depth, double near, double far) {
+    double low = near;
+    double high = far;
+    for (int i = 0; i < HALVINGS && low < high; i++) {
+      double middle = (low + high) / 2;
+      PathPlace place = away.at(middle);
+      Point point = place.point();
+      if (map.depth(point) >= depth) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return high;
+  }
+}
