@@ -15,7 +15,9 @@ import org.hemwright.pattern.quantity.Quantity;
 
 /**
  * Makes sentences from findings. Each code has two keys in the message files: {@code CODE.message},
- * what is so, and {@code CODE.mend}, what would mend it (blank where nothing needs mending).
+ * what is so, and {@code CODE.mend}, what would mend it (blank where nothing needs mending). A key
+ * {@code CODE.mend.NAME} goes before {@code CODE.mend} where the finding carries an argument of
+ * that name, as in "Did you mean {near}?"; so does {@code CODE.message.NAME}.
  *
  * <p>In a sentence {@code {name}} stands for an argument of that name; {@code {subject}}, {@code
  * {sizes}}, {@code {found}} and {@code {expected}} are always there (the last two only where the
@@ -60,7 +62,7 @@ public record Wording(Messages messages, LengthFormat lengths, SizeWords sizes) 
 
   /** What is so: one sentence or more. */
   public String message(Finding finding) {
-    String template = sentence(finding.code() + ".message");
+    String template = sentence(finding, "message");
     String text = filled(finding, template);
     boolean some = !finding.sizes().isEmpty() && !sizes.of(finding.sizes()).equals("every size");
     return some && !template.contains("{sizes}")
@@ -70,7 +72,7 @@ public record Wording(Messages messages, LengthFormat lengths, SizeWords sizes) 
 
   /** What would mend it; blank where nothing needs mending. */
   public String mend(Finding finding) {
-    return filled(finding, sentence(finding.code() + ".mend"));
+    return filled(finding, sentence(finding, "mend"));
   }
 
   /** The whole as a terminal shows it: {@code file:line:column: message mend}. */
@@ -90,7 +92,14 @@ public record Wording(Messages messages, LengthFormat lengths, SizeWords sizes) 
     return List.copyOf(keys);
   }
 
-  private String sentence(String key) {
+  private String sentence(Finding finding, String part) {
+    String key = finding.code() + "." + part;
+    for (String name : finding.arguments().keySet()) {
+      String special = messages.sentences().get(key + "." + name);
+      if (special != null) {
+        return special;
+      }
+    }
     String sentence = messages.sentences().get(key);
     if (sentence == null) {
       throw new IllegalStateException("no message file has the key " + key);

@@ -93,6 +93,23 @@ class WordingTest {
   }
 
   @Test
+  void takesTheSentenceThatAnArgumentCallsFor() {
+    Wording wording =
+        Wording.of(
+            new Messages(
+                Map.of(
+                    "edge.message", "There is no {name}.",
+                    "edge.mend", "Name one of {known}.",
+                    "edge.mend.near", "Did you mean {near}?")));
+    Finding.Builder finding =
+        Finding.fail("edge", "seam").with("name", "sidde").with("known", "side and hem");
+    assertThat(wording.line(finding.build()))
+        .isEqualTo("There is no sidde. Name one of side and hem.");
+    assertThat(wording.line(finding.with("near", "side").build()))
+        .isEqualTo("There is no sidde. Did you mean side?");
+  }
+
+  @Test
   void refusesAKeyTwice() {
     Messages one = new Messages(Map.of("a.message", "So."));
     assertThatThrownBy(() -> Messages.of(List.of(one, one)))
