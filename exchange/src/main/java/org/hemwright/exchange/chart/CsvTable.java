@@ -1,0 +1,149 @@
+package org.hemwright.exchange.chart;
+
+import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.exchange.chart.ChartTable.Entry;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Origin;
+
+/** Parts a text table into cells, each with its line and column. */
+final class CsvTable {
+  private static final CsvFactory FACTORY =
+      CsvFactory.builder()
+          .enable(CsvParser.Feature.WRAP_AS_ARRAY)
+          .enable(CsvParser.Feature.ALLOW_COMMENTS)
+          .enable(CsvParser.Feature.TRIM_SPACES)
+          .build();
+
+  private final String file;
+  private final String text;
+  private final List<List<Entry>> rows = new ArrayList<>();
+  private List<Entry> row = new ArrayList<>();
+
+  private CsvTable(String file, String text) {
+    this.file = file;
+    this.text = text;
+  }
+
+  static Optional<ChartTable> read(String file, byte[] content, ChartProblems problems) {
+    String text = ChartText.decode(content, file, problems);
+    char separator = separator(text);
+    CsvTable table = new CsvTable(file, withoutSeparatorLine(text));
+    try (CsvParser parser = FACTORY.createParser(table.text)) {
+      parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(separator));
+      if (!table.readAll(parser)) {
+        problems.file("chart-too-many", Argument.of(ChartReader.MOST_SIZES));
+        return Optional.empty();
+      }
+    } catch (JacksonException problem) {
+      table.endRow();
+      problems.add(
+          Finding.fail("chart-quote", file).at(table.quoteLeftOpen(problem.getLocation())));
+    } catch (IOException problem) {
+      throw new UncheckedIOException("a text in memory was not read", problem);
+    }
+    return Optional.of(new ChartTable(file, table.rows, separator == ';'));
+  }
+
+  /** Whether the whole text was read; false when it has more cells than any chart. */
+  private boolean readAll(CsvParser parser) throws IOException {
+    for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+      if (token == JsonToken.VALUE_STRING) {
+        row.add(entry(parser));
+        if (row.size() > 4 * ChartReader.MOST_MEASUREMENTS) {
+          return false;
+        }
+      } else if (token == JsonToken.END_ARRAY) {
+        endRow();
+        if (rows.size() > 4 * ChartReader.MOST_SIZES) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private void endRow() {
+    if (!row.isEmpty() && ChartTable.speaks(row)) {
+      rows.add(row);
+    }
+    row = new ArrayList<>();
+  }
+
+  private Entry entry(JsonParser parser) throws IOException {
+    JsonLocation at = parser.currentTokenLocation();
+    int blanks = 0;
+    int offset = (int) at.getCharOffset();
+    while (offset + blanks < text.length() && text.charAt(offset + blanks) == ' ') {
+      blanks++;
+    }
+    return new Entry(
+        parser.getText().strip(), new Origin(file, at.getLineNr(), at.getColumnNr() + blanks));
+  }
+
+  /** Where the last quote before the parser gave up stands that opens a cell. */
+  private Origin quoteLeftOpen(JsonLocation gaveUp) {
+    List<Entry> last = rows.isEmpty() ? List.of() : rows.get(rows.size() - 1);
+    Origin from = last.isEmpty() ? new Origin(file, 1, 1) : last.get(last.size() - 1).origin();
+    int start = offsetOf(from);
+    int quote = text.indexOf('"', start + (last.isEmpty() ? 0 : 1));
+    int at = quote < 0 ? Math.min((int) gaveUp.getCharOffset(), text.length()) : quote;
+    int line = from.line();
+    int lineStart = start - (from.column() - 1);
+    for (int i = start; i < at; i++) {
+      if (text.charAt(i) == '\n') {
+        line++;
+        lineStart = i + 1;
+      }
+    }
+    return new Origin(file, line, Math.max(1, at - lineStart + 1));
+  }
+
+  private int offsetOf(Origin origin) {
+    int offset = 0;
+    for (int line = 1; line < origin.line(); line++) {
+      offset = text.indexOf('\n', offset) + 1;
+    }
+    return offset + origin.column() - 1;
+  }
+
+  /** The sign that parts cells: the commonest of three in the first line that is no comment. */
+  private static char separator(String text) {
+    String first =
+        text.lines()
+            .filter(line -> !line.isBlank() && !line.startsWith("#"))
+            .findFirst()
+            .orElse("");
+    if (first.startsWith("sep=") && first.length() == 5) {
+      return first.charAt(4);
+    }
+    String unquoted = first.replaceAll("\"[^\"]*\"", "");
+    char best = ',';
+    for (char candidate : new char[] {';', '\t'}) {
+      if (count(unquoted, candidate) > count(unquoted, best)) {
+        best = candidate;
+      }
+    }
+    return best;
+  }
+
+  private static long count(String text, char sign) {
+    return text.chars().filter(c -> c == sign).count();
+  }
+
+  /** Some spreadsheets put {@code sep=;} first; it becomes a comment of the same length. */
+  private static String withoutSeparatorLine(String text) {
+    return text.startsWith("sep=") ? "#" + text.substring(1) : text;
+  }
+}
