@@ -163,16 +163,16 @@ final class HobbySpline {
     for (int k = 0; k < count; k++) {
       double leave = theta[k];
       double arrive = -theta[k + 1] - turns[k + 1];
-      Vector handle1 = chords[k].turned(leave).times(velocity(leave, arrive) * alpha(k));
-      Vector handle2 = chords[k].turned(-arrive).times(velocity(arrive, leave) * beta(k + 1));
+      Vector handle1 = chords[k].turned(leave).times(velocity(leave, arrive, alpha(k)));
+      Vector handle2 = chords[k].turned(-arrive).times(velocity(arrive, leave, beta(k + 1)));
       Point start = knots.get(k).point;
       Point end = knots.get(k + 1).point;
       curves.add(new Cubic(start, start.plus(handle1), end.minus(handle2), end));
     }
   }
 
-  /** The length of the first handle as a share of the chord, at tension 1. */
-  private static double velocity(double theta, double phi) {
+  /** The length of the first handle as a share of the chord; slack is one over the tension. */
+  private static double velocity(double theta, double phi, double slack) {
     double sinTheta = StrictMath.sin(theta);
     double cosTheta = StrictMath.cos(theta);
     double sinPhi = StrictMath.sin(phi);
@@ -180,7 +180,7 @@ final class HobbySpline {
     double above =
         2 + SQRT2 * (sinTheta - sinPhi / 16) * (sinPhi - sinTheta / 16) * (cosTheta - cosPhi);
     double below = 3 * (1 + (SQRT5 - 1) / 2 * cosTheta + (3 - SQRT5) / 2 * cosPhi);
-    return above >= LARGEST * below ? LARGEST : above / below;
+    return slack * above >= LARGEST * below ? LARGEST : slack * above / below;
   }
 
   /** Equations of which each holds one unknown and its neighbours before and after. */
