@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.hemwright.pattern.piece.PieceSketch.plain;
 import static org.hemwright.pattern.piece.PieceSketch.polygon;
+import static org.hemwright.pattern.piece.PieceSketch.straight;
 import static org.hemwright.pattern.piece.PieceSketch.turned;
 
 import org.hemwright.geometry.CircularArc;
@@ -119,9 +120,5 @@ class AddedAllowanceTest {
             .piece();
 
     assertThat(cutLine(square).edges().get(0).length()).isCloseTo(141.372, within(0.002));
-  }
-
-  private static Path straight(double x0, double y0, double x1, double y1) {
-    return Path.straight(new Point(x0, y0), new Point(x1, y1));
   }
 }

@@ -30,6 +30,10 @@ final class PieceSketch {
     return new PieceSketch(name);
   }
 
+  static Path straight(double x0, double y0, double x1, double y1) {
+    return Path.straight(new Point(x0, y0), new Point(x1, y1));
+  }
+
   static Allowance plain(double width) {
     return new Allowance.Plain(width);
   }
