@@ -1,0 +1,268 @@
+package org.hemwright.draft.syntax;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.NearName;
+import org.hemwright.pattern.finding.TextEdit;
+
+/**
+ * Why a line is not one of the forms it starts like.
+ *
+ * <p>It tries the mends a person would try at the furthest place that was understood: another word,
+ * a word less, a word more, quotes. The first that makes the whole line readable is offered, and
+ * the line is read as if it were mended, so that the rest of the document makes sense.
+ *
+ * @param finding what is wrong
+ * @param mended the statement as it would be read after the mend
+ */
+record Complaint(Finding finding, Optional<Object> mended) {
+  /** Longer statements are not searched for a mend. */
+  private static final int MOST_TOKENS = 300;
+
+  /** Says what is wrong with the tokens of a line that could not be read as these forms. */
+  static Complaint about(Source source, List<Token> tokens, List<Form> forms, Reading reading) {
+    if (reading.refusal().isPresent()) {
+      return new Complaint(reading.refusal().get(), Optional.empty());
+    }
+    Mender mender = new Mender(source, tokens, forms, reading);
+    if (tokens.size() <= MOST_TOKENS) {
+      Optional<Complaint> mend = mender.mend();
+      if (mend.isPresent()) {
+        return mend.get();
+      }
+    }
+    return new Complaint(mender.unmended(), Optional.empty());
+  }
+
+  /** Tries one mend after another. */
+  private static final class Mender {
+    private final Source source;
+    private final Slips slips;
+    private final List<Token> tokens;
+    private final List<Form> forms;
+    private final Reading reading;
+    private final int at;
+
+    Mender(Source source, List<Token> tokens, List<Form> forms, Reading reading) {
+      this.source = source;
+      this.slips = new Slips(source);
+      this.tokens = tokens;
+      this.forms = forms;
+      this.reading = reading;
+      this.at = reading.furthest();
+    }
+
+    Optional<Complaint> mend() {
+      List<String> words = reading.wantedWords();
+      if (at < tokens.size()) {
+        Token here = tokens.get(at);
+        return Stream.<java.util.function.Supplier<Optional<Complaint>>>of(
+                () -> unit(here),
+                () -> quotes(),
+                () -> similar(here, words),
+                () -> without(here),
+                () -> with(words, here.span().start(), false),
+                () -> instead(here, words))
+            .map(java.util.function.Supplier::get)
+            .flatMap(Optional::stream)
+            .findFirst();
+      }
+      return with(words, end(), true);
+    }
+
+    private int end() {
+      return tokens.get(tokens.size() - 1).span().end();
+    }
+
+    /** A word after a number that is like no unit. */
+    private Optional<Complaint> unit(Token here) {
+      if (at == 0 || !tokens.get(at - 1).isNumber() || !here.isWord()) {
+        return Optional.empty();
+      }
+      List<String> units = List.of("cm", "mm", "in", "deg");
+      Optional<String> near = NearName.to(here.text(), units);
+      List<String> tried = near.map(List::of).orElse(here.glued() ? units : List.of());
+      for (String unit : tried) {
+        Optional<Object> node = read(replaced(here, unit));
+        if (node.isPresent()) {
+          return Optional.of(
+              new Complaint(
+                  slips
+                      .fail("unknown-unit", here.span())
+                      .with("unit", Slips.shown(here.text()))
+                      .with("meant", unit)
+                      .mendedBy(source.replace(here.span(), unit))
+                      .build(),
+                  node));
+        }
+      }
+      return Optional.empty();
+    }
+
+    private Optional<Complaint> quotes() {
+      if (!reading.wantedKinds().contains(Slot.TEXT.wanted())) {
+        return Optional.empty();
+      }
+      for (int last = at; last < Math.min(tokens.size(), at + 20); last++) {
+        Span span = tokens.get(at).span().to(tokens.get(last).span());
+        String words = source.text(span);
+        if (words.indexOf('"') >= 0 || words.indexOf('\n') >= 0) {
+          return Optional.empty();
+        }
+        List<Token> tried = new ArrayList<>(tokens.subList(0, at));
+        tried.add(new Token(Token.Kind.TEXT, words, 0, false, span));
+        tried.addAll(tokens.subList(last + 1, tokens.size()));
+        Optional<Object> node = read(tried);
+        if (node.isPresent()) {
+          return Optional.of(
+              new Complaint(
+                  slips
+                      .fail("words-unquoted", span)
+                      .with("words", Slips.shown(words))
+                      .mendedBy(source.replace(span, '"' + words + '"'))
+                      .build(),
+                  node));
+        }
+      }
+      return Optional.empty();
+    }
+
+    private Optional<Complaint> similar(Token here, List<String> words) {
+      return here.isWord()
+          ? NearName.to(here.text(), words).flatMap(word -> instead(here, List.of(word)))
+          : Optional.empty();
+    }
+
+    private Optional<Complaint> without(Token here) {
+      List<Token> tried = new ArrayList<>(tokens);
+      tried.remove(at);
+      boolean twice = at > 0 && tokens.get(at - 1).text().equals(here.text());
+      return read(tried)
+          .map(
+              node ->
+                  new Complaint(
+                      slips
+                          .fail(twice ? "word-twice" : "word-extra", here.span())
+                          .with("word", written(here))
+                          .mendedBy(removal(here))
+                          .build(),
+                      Optional.of(node)));
+    }
+
+    /** Takes a token away with the blank before it. */
+    private TextEdit removal(Token token) {
+      int start = token.span().start();
+      while (start > 0 && source.text().charAt(start - 1) == ' ') {
+        start--;
+      }
+      return source.replace(new Span(start, token.span().end()), "");
+    }
+
+    private Optional<Complaint> with(List<String> words, int offset, boolean atEnd) {
+      for (String word : words) {
+        boolean letters = Character.isLetter(word.charAt(0));
+        Span span = new Span(offset, offset);
+        List<Token> tried = new ArrayList<>(tokens);
+        tried.add(
+            at,
+            new Token(
+                letters ? Token.Kind.WORD : Token.Kind.SYMBOL, word, 0, word.equals("."), span));
+        Optional<Object> node = read(tried);
+        if (node.isPresent()) {
+          String inserted = letters ? (atEnd ? " " + word : word + " ") : word;
+          Finding.Builder finding =
+              slips
+                  .fail(atEnd ? "word-missing-at-end" : "word-missing", span)
+                  .with("word", word)
+                  .mendedBy(source.replace(span, inserted));
+          if (!atEnd) {
+            finding.with("next", written(tokens.get(at)));
+          }
+          return Optional.of(new Complaint(finding.build(), node));
+        }
+      }
+      return Optional.empty();
+    }
+
+    private Optional<Complaint> instead(Token here, List<String> words) {
+      for (String word : words) {
+        Optional<Object> node = read(replaced(here, word));
+        if (node.isPresent()) {
+          return Optional.of(
+              new Complaint(
+                  slips
+                      .fail("word-wanted", here.span())
+                      .with("word", written(here))
+                      .with("meant", word)
+                      .mendedBy(source.replace(here.span(), word))
+                      .build(),
+                  node));
+        }
+      }
+      return Optional.empty();
+    }
+
+    private List<Token> replaced(Token here, String word) {
+      List<Token> tried = new ArrayList<>(tokens);
+      boolean letters = Character.isLetter(word.charAt(0));
+      tried.set(
+          at,
+          new Token(
+              letters ? Token.Kind.WORD : Token.Kind.SYMBOL, word, 0, here.glued(), here.span()));
+      return tried;
+    }
+
+    private Optional<Object> read(List<Token> tried) {
+      if (tried.isEmpty()) {
+        return Optional.empty();
+      }
+      Reading again = new Reading(source, tried);
+      return again.whole(forms).filter(node -> again.soft().isEmpty());
+    }
+
+    /** What is wrong where no single mend helps. */
+    Finding unmended() {
+      String wanted = wanted();
+      String example = forms.get(0).example();
+      if (at >= tokens.size()) {
+        return slips
+            .fail("line-ends-early", new Span(end(), end()))
+            .with("wanted", wanted)
+            .with("example", example)
+            .build();
+      }
+      Token here = tokens.get(at);
+      boolean numbers =
+          here.isWord()
+              && (reading.wantedKinds().contains(Slot.LITERAL.wanted())
+                  || reading.wantedKinds().contains(Slot.COUNT.wanted()));
+      return slips
+          .fail(numbers ? "number-wanted" : "something-else-wanted", here.span())
+          .with("found", written(here))
+          .with("wanted", wanted)
+          .with("example", example)
+          .build();
+    }
+
+    private String wanted() {
+      List<String> all = new ArrayList<>();
+      reading.wantedKinds().stream().filter(kind -> !kind.equals(Reading.END)).forEach(all::add);
+      reading.wantedWords().forEach(word -> all.add("`" + word + "`"));
+      if (reading.wantedKinds().contains(Reading.END)) {
+        all.add(Reading.END);
+      }
+      List<String> few = all.size() > 5 ? all.subList(0, 5) : all;
+      return few.size() < 2
+          ? String.join("", few)
+          : String.join(", ", few.subList(0, few.size() - 1)) + " or " + few.get(few.size() - 1);
+    }
+
+    private String written(Token token) {
+      return Slips.shown(
+          token.span().start() == token.span().end() ? token.text() : source.text(token.span()));
+    }
+  }
+}

@@ -1,0 +1,393 @@
+package org.hemwright.draft.syntax;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.draft.syntax.Statement.Unread;
+import org.hemwright.pattern.finding.Finding;
+
+/**
+ * Reads a document: text in, tree and findings out, whatever the text.
+ *
+ * <p>One statement a line. A word at the left edge always starts anew, so that one slip never
+ * swallows the next section; indented lines belong to the section above. Every problem is told,
+ * each once, up to {@link #MOST_FINDINGS}.
+ */
+public final class DocumentReader {
+  /** After so many problems the rest is left for the next reading. */
+  public static final int MOST_FINDINGS = 200;
+
+  /** Longer texts are refused (UTF-16 units). */
+  public static final int LONGEST_TEXT = 8_000_000;
+
+  private static final String INDENT = "  ";
+
+  private final Source source;
+  private final Slips slips;
+  private final List<Line> lines = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<OpenSection> sections = new ArrayList<>();
+  private final OpenSection document;
+  private Optional<OpenSection> open = Optional.empty();
+
+  /** A section that a line at the left edge closed, though that line may have belonged to it. */
+  private Optional<OpenSection> interrupted = Optional.empty();
+
+  private Optional<Written> interrupter = Optional.empty();
+
+  /** Whether the lines that follow belong to a section that could not be told. */
+  private boolean inUnknown;
+
+  private DocumentReader(String file, String text) {
+    this.source = new Source(file, text);
+    this.slips = new Slips(source);
+    Unread whole = new Unread("", Optional.empty(), List.of(), new Span(0, text.length()));
+    this.document = new OpenSection(whole, Optional.of(Where.LEFT_EDGE));
+  }
+
+  /**
+   * Reads a document.
+   *
+   * @param file its name, for findings
+   * @param text all of it
+   */
+  public static Document read(String file, String text) {
+    return new DocumentReader(file, text).document();
+  }
+
+  private Document document() {
+    if (source.text().length() > LONGEST_TEXT) {
+      findings.add(
+          slips.fail("text-too-long", new Span(0, 0)).with("most", LONGEST_TEXT + "").build());
+    } else {
+      readLines();
+    }
+    List<Statement> statements = sections.stream().map(OpenSection::close).toList();
+    return new Document(source.file(), source.text(), statements, told());
+  }
+
+  private List<Finding> told() {
+    List<Finding> sorted =
+        findings.stream().sorted(Comparator.comparing(f -> f.origin().orElseThrow())).toList();
+    if (sorted.size() <= MOST_FINDINGS) {
+      return sorted;
+    }
+    List<Finding> few = new ArrayList<>(sorted.subList(0, MOST_FINDINGS));
+    Finding next = sorted.get(MOST_FINDINGS);
+    few.add(
+        Finding.fail("more-findings", next.subject())
+            .with("most", Integer.toString(MOST_FINDINGS))
+            .at(next.origin().orElseThrow())
+            .build());
+    return few;
+  }
+
+  private void readLines() {
+    for (int number = 1; number <= source.lines(); number++) {
+      lines.add(LineLexer.cut(source, number));
+    }
+    int index = 0;
+    while (index < lines.size()) {
+      if (lines.get(index).tokens().isEmpty()) {
+        if (!inUnknown) {
+          findings.addAll(lines.get(index).slips());
+        }
+        index++;
+      } else {
+        index = statement(index);
+      }
+    }
+    languageFirst();
+  }
+
+  private void languageFirst() {
+    boolean first =
+        !sections.isEmpty()
+            && (sections.get(0).head() instanceof Statement.Language
+                || (sections.get(0).head() instanceof Unread unread
+                    && unread.word().equals("language")));
+    if (!first) {
+      findings.add(
+          slips
+              .fail("language-first", new Span(0, 0))
+              .mendedBy(source.replace(new Span(0, 0), "language 1\n"))
+              .build());
+    }
+  }
+
+  /** Reads the statement that starts at a line; returns the index of the line after it. */
+  private int statement(int index) {
+    Written written = Written.at(lines, index);
+    if (written.first().startsAnew()) {
+      inUnknown = false;
+    } else if (inUnknown) {
+      return index + 1;
+    }
+    Written read = place(written);
+    read.lines().forEach(line -> findings.addAll(line.slips()));
+    return read.last().number();
+  }
+
+  /** Finds out where a statement belongs and reads it there. */
+  private Written place(Written written) {
+    boolean edge = written.first().atLeftEdge();
+    Optional<Where> here = open.flatMap(OpenSection::inside);
+    if (written.tokens().isEmpty() || !written.tokens().get(0).isWord()) {
+      return unknown(written, edge ? Where.LEFT_EDGE : here.orElse(Where.LEFT_EDGE));
+    }
+    String word = written.tokens().get(0).text();
+    if (edge) {
+      return placeAtLeftEdge(written, word);
+    }
+    if (open.isEmpty() && interrupted.isPresent() && fits(interrupted, word)) {
+      findings.add(notIndented(interrupter.orElseThrow()));
+      open = interrupted;
+      here = open.flatMap(OpenSection::inside);
+    }
+    if (here.isPresent() && !Forms.at(here.get(), word).isEmpty()) {
+      return line(written, Forms.at(here.get(), word));
+    }
+    List<Form> headings = Forms.at(Where.LEFT_EDGE, word);
+    if (!headings.isEmpty()) {
+      Line first = written.first();
+      findings.add(
+          slips
+              .fail("indented-heading", written.tokens().get(0).span())
+              .with("word", word)
+              .mendedBy(source.replace(new Span(first.start(), first.indent()), ""))
+              .build());
+      return heading(written, headings);
+    }
+    if (here.isPresent()) {
+      return Places.of(word).isEmpty()
+          ? unknown(written, here.get())
+          : misplaced(written, "wrong-section", here.get());
+    }
+    return misplaced(written, "no-section", Where.LEFT_EDGE);
+  }
+
+  private Written placeAtLeftEdge(Written written, String word) {
+    List<Form> headings = Forms.at(Where.LEFT_EDGE, word);
+    if (!headings.isEmpty()) {
+      return heading(written, headings);
+    }
+    if (open.isPresent() && fits(open, word)) {
+      findings.add(notIndented(written));
+      return line(written, Forms.at(open.get().inside().orElseThrow(), word));
+    }
+    return Places.of(word).isEmpty()
+        ? unknown(written, Where.LEFT_EDGE)
+        : misplaced(written, "wrong-section", Where.LEFT_EDGE);
+  }
+
+  private static boolean fits(Optional<OpenSection> section, String word) {
+    return section
+        .flatMap(OpenSection::inside)
+        .filter(where -> !Forms.at(where, word).isEmpty())
+        .isPresent();
+  }
+
+  private Finding notIndented(Written written) {
+    Token first = written.tokens().get(0);
+    return slips
+        .fail("not-indented", first.span())
+        .with("word", first.text())
+        .mendedBy(source.replace(new Span(first.span().start(), first.span().start()), INDENT))
+        .build();
+  }
+
+  private Written misplaced(Written written, String code, Where here) {
+    Token first = written.tokens().get(0);
+    findings.add(
+        slips
+            .fail(code, first.span())
+            .with("word", Slips.shown(first.text()))
+            .with("here", here.wanted())
+            .with("places", Places.named(Places.of(first.text())))
+            .build());
+    add(unread(written, List.of()));
+    return written;
+  }
+
+  // --- statements -------------------------------------------------------------------------------
+
+  private Written heading(Written written, List<Form> forms) {
+    Result result = read(written, forms);
+    Form form = forms.get(0);
+    Statement statement = result.statement();
+    if (form.once() && saidTwice(document, form, statement)) {
+      statement = unread(written, forms);
+    }
+    OpenSection section = new OpenSection(statement, form.opens());
+    sections.add(section);
+    if (form.opens().isPresent()) {
+      open = Optional.of(section);
+      interrupted = Optional.empty();
+    } else {
+      boolean couldBeInside = form.where().size() > 1;
+      interrupted = couldBeInside ? open.or(() -> interrupted) : Optional.empty();
+      interrupter = interrupter.filter(before -> open.isEmpty()).or(() -> Optional.of(written));
+      open = Optional.empty();
+    }
+    return result.written();
+  }
+
+  private Written line(Written written, List<Form> forms) {
+    Result result = read(written, forms);
+    Form form = forms.get(0);
+    OpenSection section = open.orElse(document);
+    if (!form.once() || !saidTwice(section, form, result.statement())) {
+      add(result.statement());
+    }
+    return result.written();
+  }
+
+  private void add(Statement statement) {
+    if (open.isPresent()) {
+      open.get().add(statement);
+    } else {
+      sections.add(new OpenSection(statement, Optional.empty()));
+    }
+  }
+
+  private boolean saidTwice(OpenSection section, Form form, Statement statement) {
+    Optional<Statement> before = section.sayOnce(form.id(), statement);
+    before.ifPresent(
+        said ->
+            findings.add(
+                slips
+                    .fail("said-twice", statement.span())
+                    .with("word", form.id())
+                    .with("line", Integer.toString(source.line(said.span().start())))
+                    .build()));
+    return before.isPresent();
+  }
+
+  /** A statement, and the lines that it took. */
+  private record Result(Statement statement, Written written) {}
+
+  private Result read(Written written, List<Form> forms) {
+    List<Token> tokens = new ArrayList<>(written.tokens());
+    if (written.unclosed().isPresent()) {
+      Token bracket = written.unclosed().get();
+      findings.add(slips.fail("bracket-unclosed", bracket.span()).build());
+      int end = tokens.get(tokens.size() - 1).span().end();
+      tokens.add(new Token(Token.Kind.SYMBOL, ")", 0, true, new Span(end, end)));
+    }
+    Reading reading = new Reading(source, tokens);
+    Optional<Object> node = reading.whole(forms);
+    if (node.isPresent()) {
+      findings.addAll(reading.soft());
+      written.comma().ifPresent(comma -> findings.add(commaAtEnd(comma)));
+      return new Result((Statement) node.get(), written);
+    }
+    for (int count = 1; count < written.lines().size(); count++) {
+      Optional<Result> cut = cutBefore(written, count, forms);
+      if (cut.isPresent()) {
+        return cut.get();
+      }
+    }
+    boolean told =
+        written.unclosed().isPresent()
+            || written.lines().stream()
+                .flatMap(line -> line.slips().stream())
+                .anyMatch(
+                    slip ->
+                        slip.code().equals("quote-unclosed")
+                            || slip.code().equals("line-too-long"));
+    if (told || findings.size() > MOST_FINDINGS) {
+      return new Result(unread(written, forms), written);
+    }
+    Complaint complaint = Complaint.about(source, tokens, forms, reading);
+    findings.add(complaint.finding());
+    return new Result(
+        complaint.mended().map(Statement.class::cast).orElseGet(() -> unread(written, forms)),
+        written);
+  }
+
+  /** Reads a statement up to a comma after which another statement starts, if it is so. */
+  private Optional<Result> cutBefore(Written written, int count, List<Form> forms) {
+    Token next = written.lines().get(count).tokens().get(0);
+    boolean starts =
+        next.isWord()
+            && (fits(open, next.text()) || !Forms.at(Where.LEFT_EDGE, next.text()).isEmpty());
+    Line before = written.lines().get(count - 1);
+    if (!starts || !before.tokens().get(before.tokens().size() - 1).says(",")) {
+      return Optional.empty();
+    }
+    Written cut = written.upTo(count);
+    Reading reading = new Reading(source, cut.tokens());
+    return reading
+        .whole(forms)
+        .map(
+            node -> {
+              findings.addAll(reading.soft());
+              findings.add(commaAtEnd(cut.comma().orElseThrow()));
+              return new Result((Statement) node, cut);
+            });
+  }
+
+  private Finding commaAtEnd(Token comma) {
+    return slips
+        .fail("comma-at-end", comma.span())
+        .mendedBy(source.replace(comma.span(), ""))
+        .build();
+  }
+
+  private static Unread unread(Written written, List<Form> forms) {
+    List<Token> tokens = written.tokens();
+    Line last = written.last();
+    int start = written.first().indent();
+    int end = last.tokens().get(last.tokens().size() - 1).span().end();
+    String word = !tokens.isEmpty() && tokens.get(0).isWord() ? tokens.get(0).text() : "";
+    boolean named =
+        !forms.isEmpty()
+            && forms.get(0).shape().parts().size() > 1
+            && forms.get(0).shape().parts().get(1) instanceof Shape.Gap gap
+            && gap.label().equals("name")
+            && tokens.size() > 1
+            && tokens.get(1).isWord();
+    Optional<Name> name =
+        named
+            ? Optional.of(new Name(tokens.get(1).text(), tokens.get(1).span()))
+            : Optional.empty();
+    String form = forms.isEmpty() ? word : forms.get(0).firstWords().get(0);
+    return new Unread(form, name, List.of(), new Span(start, end));
+  }
+
+  // --- lines that start with no known word ------------------------------------------------------
+
+  private Written unknown(Written written, Where where) {
+    List<Token> tokens = written.tokens();
+    Optional<FirstWord> meant =
+        tokens.isEmpty()
+            ? Optional.empty()
+            : FirstWord.meant(source, tokens, where, form -> !isSaid(form));
+    if (meant.isPresent()) {
+      findings.add(meant.get().finding());
+      Written mended = meant.get().in(written);
+      return where == Where.LEFT_EDGE
+          ? heading(mended, meant.get().forms())
+          : line(mended, meant.get().forms());
+    }
+    Token first = written.first().tokens().get(0);
+    findings.add(
+        slips
+            .fail(first.isWord() ? "unknown-line" : "line-start", first.span())
+            .with("word", Slips.shown(source.text(first.span())))
+            .with("here", where.wanted())
+            .build());
+    if (first.isWord() && written.first().atLeftEdge()) {
+      open = Optional.empty();
+      inUnknown = true;
+    }
+    add(unread(written, List.of()));
+    return written;
+  }
+
+  private boolean isSaid(Form form) {
+    return form.once()
+        && (document.hasSaid(form.id()) || open.filter(s -> s.hasSaid(form.id())).isPresent());
+  }
+}
