@@ -35,6 +35,20 @@ public sealed interface Argument {
     }
   }
 
+  /**
+   * A phrase that itself stands in the message files, under {@code term.KEY}.
+   *
+   * @param key such as {@code name} for "a name"
+   */
+  record Term(String key) implements Argument {}
+
+  /** Any one of several, in order; worded as "a, b or c". */
+  record AnyOf(List<Argument> options) implements Argument {
+    public AnyOf {
+      options = List.copyOf(options);
+    }
+  }
+
   /** Text. */
   static Argument of(String text) {
     return new Text(text);

@@ -37,7 +37,7 @@ public record SizeWords(List<String> chart) {
       }
       first = last + 1;
     }
-    return "sizes " + listed(words);
+    return "sizes " + listed(words, "and");
   }
 
   private boolean neighbours(String size, String next) {
@@ -45,12 +45,12 @@ public record SizeWords(List<String> chart) {
     return place >= 0 && place + 1 < chart.size() && chart.get(place + 1).equals(next);
   }
 
-  /** Words as a list: "a", "a and b", "a, b and c". */
-  static String listed(List<String> words) {
+  /** Words as a list: "a", "a and b", "a, b and c", with the joining word given. */
+  static String listed(List<String> words, String join) {
     int count = words.size();
     if (count < 2) {
       return String.join("", words);
     }
-    return String.join(", ", words.subList(0, count - 1)) + " and " + words.get(count - 1);
+    return String.join(", ", words.subList(0, count - 1)) + " " + join + " " + words.get(count - 1);
   }
 }

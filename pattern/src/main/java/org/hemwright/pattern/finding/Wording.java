@@ -19,6 +19,8 @@ import org.hemwright.pattern.quantity.Quantity;
  * {@code CODE.mend.NAME} goes before {@code CODE.mend} where the finding carries an argument of
  * that name, as in "Did you mean {near}?"; so does {@code CODE.message.NAME}.
  *
+ * <p>Phrases that findings share stand under {@code term.KEY}; see {@link Argument.Term}.
+ *
  * <p>In a sentence {@code {name}} stands for an argument of that name; {@code {subject}}, {@code
  * {sizes}}, {@code {found}} and {@code {expected}} are always there (the last two only where the
  * finding has such a value). {@code {count|edge|edges}} chooses a word by a count. A message that
@@ -169,9 +171,21 @@ public record Wording(Messages messages, LengthFormat lengths, SizeWords sizes) 
     } else if (argument instanceof Argument.Count count) {
       return Long.toString(count.count());
     } else if (argument instanceof Argument.Names names) {
-      return SizeWords.listed(new ArrayList<>(names.names()));
+      return SizeWords.listed(new ArrayList<>(names.names()), "and");
+    } else if (argument instanceof Argument.Term term) {
+      return term(term.key());
+    } else if (argument instanceof Argument.AnyOf any) {
+      return SizeWords.listed(any.options().stream().map(this::worded).toList(), "or");
     }
     throw new IllegalStateException("an argument of an unknown kind: " + argument);
+  }
+
+  private String term(String key) {
+    String phrase = messages.sentences().get("term." + key);
+    if (phrase == null) {
+      throw new IllegalStateException("no message file has the key term." + key);
+    }
+    return phrase;
   }
 
   private String worded(Quantity quantity) {

@@ -93,6 +93,23 @@ class WordingTest {
   }
 
   @Test
+  void sharedPhrasesAreWordedOnceAndAlternativesAreJoined() {
+    Wording wording =
+        Wording.of(
+            new Messages(
+                Map.of("slot.message", "Here {wanted} is wanted.", "term.name", "a name")));
+    Argument wanted =
+        new Argument.AnyOf(
+            List.of(new Argument.Term("name"), Argument.of("from"), Argument.of("to")));
+    Finding.Builder finding = Finding.fail("slot", "line 1");
+    assertThat(wording.message(finding.with("wanted", wanted).build()))
+        .isEqualTo("Here a name, from or to is wanted.");
+    assertThatThrownBy(
+            () -> wording.message(finding.with("wanted", new Argument.Term("size")).build()))
+        .hasMessage("no message file has the key term.size");
+  }
+
+  @Test
   void takesTheSentenceThatAnArgumentCallsFor() {
     Wording wording =
         Wording.of(
