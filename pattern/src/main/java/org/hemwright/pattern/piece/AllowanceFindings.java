@@ -68,7 +68,7 @@ final class AllowanceFindings {
   /** A hem reaches deeper into the piece than the edge beside it is long. */
   void hemTooDeep(Edge hem, Edge neighbour, double depth) {
     found.add(
-        fail("hem-deeper-than-side", hem, hem.path().start())
+        warn("hem-deeper-than-side", hem, hem.path().start())
             .values(depth, neighbour.path().length(), "mm")
             .with("neighbour", neighbour.name())
             .with("depth", Argument.mm(depth))

@@ -20,7 +20,6 @@ import org.hemwright.geometry.Vector;
  * with straight lines where the edge is straight.
  */
 final class FoldMap {
-  private static final int NEWTON = 12;
   private static final int SAMPLES = 6;
   private static final int DEEPEST = 10;
 
@@ -32,9 +31,6 @@ final class FoldMap {
 
   /** +1 where the outside of the piece lies to the left of the fold line, else −1. */
   private final double side;
-
-  /** The foot of the point asked last: lines are followed from place to place. */
-  private double guess;
 
   private FoldMap(AllowanceArm hem, double reach, Point first) {
     this.hem = hem;
@@ -48,7 +44,6 @@ final class FoldMap {
                 stitch.curves(),
                 new Line(stitch.end(), stitch.end().plus(stitch.endDirection().times(run)))));
     this.side = hem.before() ? 1 : -1;
-    this.guess = run - corner.distanceTo(first);
   }
 
   private static List<Curve> joined(Line first, List<Curve> middle, Line last) {
@@ -75,25 +70,8 @@ final class FoldMap {
     return -side * point.minus(foot.point()).dot(foot.left());
   }
 
-  /** The foot of the perpendicular, by Newton's steps from the foot before. */
   private PathPlace foot(Point point) {
-    double at = guess;
-    PathPlace place = fold.at(at);
-    for (int i = 0; i < NEWTON; i++) {
-      Vector aside = point.minus(place.point());
-      double off = aside.dot(place.tangent());
-      if (Math.abs(off) <= Tolerance.PLACE) {
-        break;
-      }
-      double slope = 1 - place.curvature() * aside.dot(place.left());
-      if (!(slope > 0)) {
-        throw new GeometryProblem("the fold bends more sharply than it is deep");
-      }
-      at = Math.max(0, Math.min(fold.length(), at + off / slope));
-      place = fold.at(at);
-    }
-    guess = at;
-    return place;
+    return fold.nearest(point);
   }
 
   /** The image of a line inside the fold, folded out over it. */
@@ -153,8 +131,10 @@ final class FoldMap {
     }
     if (bend <= Tolerance.PLACE) {
       images.add(new Line(from.point(), to.point()));
-    } else if (stray <= Tolerance.OFFSET_FIT || depth == DEEPEST) {
+    } else if (stray <= Tolerance.OFFSET_FIT) {
       images.add(fit);
+    } else if (depth == DEEPEST) {
+      throw new GeometryProblem("the fold bends more sharply than it is deep");
     } else {
       add(images, curve.part(0, 0.5), base, sign, depth + 1);
       add(images, curve.part(0.5, 1), base, sign, depth + 1);

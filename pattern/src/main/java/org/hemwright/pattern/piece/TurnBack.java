@@ -7,8 +7,7 @@ import org.hemwright.geometry.Curve;
 import org.hemwright.geometry.GeometryProblem;
 import org.hemwright.geometry.Line;
 import org.hemwright.geometry.Path;
-import org.hemwright.geometry.PathPlace;
-import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Tolerance;
 
 /**
  * Draws the end of a turned-back allowance at one corner: the neighbour's cut line, folded out over
@@ -67,52 +66,55 @@ final class TurnBack {
       findings.turnUnderTooDeep(hem.edge(), depth, under);
       return Optional.empty();
     }
-    Path away = away();
-    FoldMap map = FoldMap.of(hem, neighbour.width() + hem.width(), away.start());
-    Optional<Double> turned = along(away, map, depth);
-    if (turned.isEmpty()) {
-      findings.hemTooDeep(hem.edge(), neighbour.edge(), depth);
-      return Optional.empty();
-    }
     try {
-      List<Curve> way = new ArrayList<>(map.foldedOut(away.part(0, turned.get())));
-      if (under > 0) {
-        double from = under < depth ? along(away, map, depth - under).orElse(0.0) : 0;
-        Path back = away.part(from, turned.get()).reversed();
-        way.addAll(map.foldedOutAgain(back, depth));
-      }
-      double onHem = map.alongHem(way.get(way.size() - 1).end());
-      return Optional.of(new End(onHem, map.endingAt(way, hem.at(onHem))));
+      return Optional.of(end(depth, under));
     } catch (GeometryProblem tooCurved) {
       findings.hemTooCurved(hem.edge(), depth);
       return Optional.empty();
     }
   }
 
-  /** The neighbour's cut line from the fold on, away from the corner. */
-  private Path away() {
-    Path cut = neighbour.cut();
-    if (onNeighbour >= 0) {
-      return cut.part(onNeighbour, cut.length());
+  private End end(double depth, double under) {
+    Path away = away(depth);
+    FoldMap map = FoldMap.of(hem, neighbour.width() + hem.width(), away.start());
+    double turned = along(away, map, depth);
+    double stitched = neighbour.cut().length() - Math.max(0, onNeighbour);
+    if (turned > stitched + Math.max(0, -onNeighbour) + Tolerance.SAME_POINT) {
+      findings.hemTooDeep(hem.edge(), neighbour.edge(), depth);
     }
+    List<Curve> way = new ArrayList<>(map.foldedOut(away.part(0, turned)));
+    if (under > 0) {
+      double from = under < depth ? along(away, map, depth - under) : 0;
+      way.addAll(map.foldedOutAgain(away.part(from, turned).reversed(), depth));
+    }
+    double onHem = map.alongHem(way.get(way.size() - 1).end());
+    return new End(onHem, map.endingAt(way, hem.at(onHem)));
+  }
+
+  /** The neighbour's cut line from the fold on, away from the corner and as far straight on. */
+  private Path away(double depth) {
+    Path cut = neighbour.cut();
     List<Curve> run = new ArrayList<>();
-    run.add(new Line(neighbour.at(onNeighbour), cut.start()));
-    run.addAll(cut.curves());
+    if (onNeighbour < 0) {
+      run.add(new Line(neighbour.at(onNeighbour), cut.start()));
+    }
+    run.addAll(cut.part(Math.max(0, onNeighbour), cut.length()).curves());
+    run.add(new Line(cut.end(), cut.end().plus(cut.endDirection().times(2 * depth))));
     return Path.of(run);
   }
 
   /** The first length along the neighbour's cut line at which it lies so deep inside the fold. */
-  private static Optional<Double> along(Path away, FoldMap map, double depth) {
+  private static double along(Path away, FoldMap map, double depth) {
     double step = depth / STEPS;
     double near = 0;
     while (near < away.length()) {
       double far = Math.min(away.length(), near + step);
       if (map.depth(away.at(far).point()) >= depth) {
-        return Optional.of(bisected(away, map, depth, near, far));
+        return bisected(away, map, depth, near, far);
       }
       near = far;
     }
-    return Optional.empty();
+    throw new GeometryProblem("the piece is not as deep as its hem");
   }
 
   private static double bisected(Path away, FoldMap map, double depth, double near, double far) {
@@ -120,9 +122,7 @@ final class TurnBack {
     double high = far;
     for (int i = 0; i < HALVINGS && low < high; i++) {
       double middle = (low + high) / 2;
-      PathPlace place = away.at(middle);
-      Point point = place.point();
-      if (map.depth(point) >= depth) {
+      if (map.depth(away.at(middle).point()) >= depth) {
         high = middle;
       } else {
         low = middle;

@@ -1,0 +1,183 @@
+package org.hemwright.pattern.piece;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.hemwright.pattern.piece.PieceSketch.plain;
+import static org.hemwright.pattern.piece.PieceSketch.polygon;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hemwright.geometry.Curve;
+import org.hemwright.geometry.Line;
+import org.hemwright.geometry.Motion;
+import org.hemwright.geometry.Outline;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.PathPlace;
+import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Vector;
+import org.junit.jupiter.api.Test;
+
+/** What holds for every cut line, by seeded loops. Seeds are named in what a failure says. */
+class AllowanceLawsTest {
+  private static final int PIECES = 150;
+
+  /** A cut line is promised within this of the true one (design, Numbers). */
+  private static final double PROMISE = 0.05;
+
+  /**
+   * Steiner's formula for a convex polygon moved outward with mitred corners: area + perimeter · w
+   * + w² · the sum of tan(turn / 2).
+   */
+  @Test
+  void theCutLineOfAConvexPolygonHasTheAreaThatSteinerSays() {
+    for (int seed = 0; seed < PIECES; seed++) {
+      RandomPieces random = new RandomPieces(seed);
+      int sides = 3 + random.count(6);
+      Point[] points = convex(random, sides);
+      double width = random.between(3, 25);
+      Piece piece = polygon(plain(width), points).piece();
+      PieceSketch sketch = polygon(plain(width), points);
+      for (int i = 0; i < sides; i++) {
+        sketch.cornerBefore("e" + i, new CornerFinish.Mitred(1e6));
+      }
+      double expected = piece.stitchLine().signedArea();
+      for (int i = 0; i < sides; i++) {
+        Path edge = piece.edges().get(i).path();
+        Path next = piece.edges().get((i + 1) % sides).path();
+        double turn = edge.endDirection().angleTo(next.startDirection());
+        expected += width * edge.length() + width * width * StrictMath.tan(turn / 2);
+      }
+
+      double area = cutLine(sketch.piece(), seed).outline().signedArea();
+
+      assertThat(area).as("seed %d", seed).isCloseTo(expected, within(1e-6 * expected));
+    }
+  }
+
+  @Test
+  void everyStretchKeepsItsAllowanceFromItsStitchLine() {
+    for (int seed = 0; seed < PIECES; seed++) {
+      Piece piece = new RandomPieces(seed).panel();
+      CutLine cut = cutLine(piece, seed);
+      for (int i = 0; i < piece.edges().size(); i++) {
+        Edge edge = piece.edges().get(i);
+        Path runOn = runOn(edge.path());
+        for (Point point : cut.edges().get(i).flattened(0.05)) {
+          assertThat(runOn.nearest(point).point().distanceTo(point))
+              .as("seed %d, edge %d", seed, i)
+              .isCloseTo(edge.allowance().width(), within(PROMISE));
+        }
+      }
+    }
+  }
+
+  @Test
+  void theCutLineIsSimpleRunsCounterClockwiseAndHoldsTheStitchLine() {
+    for (int seed = 0; seed < PIECES; seed++) {
+      for (Piece piece : List.of(new RandomPieces(seed).panel(), new RandomPieces(seed).hemmed())) {
+        Outline outline = cutLine(piece, seed).outline();
+        assertThat(outline.crossings()).as("seed %d %s", seed, piece.name()).isEmpty();
+        assertThat(outline.signedArea())
+            .as("seed %d", seed)
+            .isGreaterThanOrEqualTo(piece.stitchLine().signedArea());
+        for (Point point : piece.stitchLine().path().flattened(1)) {
+          boolean held =
+              outline.contains(point)
+                  || outline.path().nearest(point).point().distanceTo(point) <= PROMISE;
+          assertThat(held).as("seed %d %s %s", seed, piece.name(), point).isTrue();
+        }
+      }
+    }
+  }
+
+  @Test
+  void theMirrorImageOfAPieceHasTheMirrorImageOfItsCutLine() {
+    for (int seed = 0; seed < PIECES; seed++) {
+      for (Piece piece : List.of(new RandomPieces(seed).panel(), new RandomPieces(seed).hemmed())) {
+        Motion mirror = Motion.mirror(new Point(10, -20), new Point(30, 40));
+        Path image = cutLine(piece, seed).outline().path().moved(mirror);
+        Outline ofImage = cutLine(mirrored(piece, mirror), seed).outline();
+
+        assertThat(ofImage.signedArea())
+            .as("seed %d", seed)
+            .isCloseTo(-Outline.of(image).signedArea(), within(1.0));
+        for (Point point : ofImage.path().flattened(0.1)) {
+          assertThat(image.nearest(point).point().distanceTo(point))
+              .as("seed %d %s", seed, piece.name())
+              .isLessThan(PROMISE / 5);
+        }
+      }
+    }
+  }
+
+  /**
+   * Everything outside a hem's fold line, folded in over it (and a turn-under first over its own
+   * fold line), lies on the piece as it is cut; the ends lie on the piece's own cut line.
+   */
+  @Test
+  void aTurnedBackHemLiesOnThePieceWithinItsCutLine() {
+    for (int seed = 0; seed < PIECES; seed++) {
+      Piece piece = new RandomPieces(seed).hemmed();
+      Outline cut = cutLine(piece, seed).outline();
+      Edge hem = piece.edges().get(0);
+      List<Double> folds = ((Allowance.TurnedBack) hem.allowance()).folds();
+      Path fold = runOn(hem.path());
+      double depth = folds.get(0);
+      int ends = 0;
+      for (Point point : cut.path().flattened(0.02)) {
+        PathPlace foot = fold.nearest(point);
+        double out = -foot.left().dot(point.minus(foot.point()));
+        if (out < 0.01) {
+          continue;
+        }
+        double in = out <= depth ? out : 2 * depth - out;
+        Point folded = foot.point().plus(foot.left().times(in));
+        double strays = cut.path().nearest(folded).point().distanceTo(folded);
+        assertThat(cut.contains(folded) || strays <= PROMISE)
+            .as("seed %d %s strays %s", seed, point, strays)
+            .isTrue();
+        ends += strays <= PROMISE ? 1 : 0;
+      }
+      assertThat(ends).as("seed %d", seed).isGreaterThanOrEqualTo(2);
+    }
+  }
+
+  private static CutLine cutLine(Piece piece, int seed) {
+    AddedAllowance added = AddedAllowance.to(piece);
+    assertThat(added.cutLine()).as("seed %d %s", seed, added.findings()).isPresent();
+    return added.cutLine().orElseThrow();
+  }
+
+  /** Points on an ellipse, in order: a convex polygon. */
+  private static Point[] convex(RandomPieces random, int sides) {
+    double wide = random.between(60, 300);
+    double high = random.between(60, 300);
+    Point[] points = new Point[sides];
+    for (int i = 0; i < sides; i++) {
+      double angle = 2 * Math.PI * (i + random.between(0, 0.8)) / sides;
+      points[i] = new Point(wide * StrictMath.cos(angle), high * StrictMath.sin(angle));
+    }
+    return points;
+  }
+
+  private static Path runOn(Path path) {
+    Vector back = path.startDirection().times(-500);
+    Vector on = path.endDirection().times(500);
+    List<Curve> curves = new ArrayList<>();
+    curves.add(new Line(path.start().plus(back), path.start()));
+    curves.addAll(path.curves());
+    curves.add(new Line(path.end(), path.end().plus(on)));
+    return Path.of(curves);
+  }
+
+  private static Piece mirrored(Piece piece, Motion mirror) {
+    PieceSketch sketch = PieceSketch.named(piece.name());
+    for (int i = piece.edges().size() - 1; i >= 0; i--) {
+      Edge edge = piece.edges().get(i);
+      Corner atEnd = piece.corners().get((i + 1) % piece.corners().size());
+      sketch.edge(edge.name(), edge.path().moved(mirror).reversed(), edge.allowance());
+      sketch.cornerBefore(edge.name(), atEnd.finish());
+    }
+    return sketch.piece();
+  }
+}

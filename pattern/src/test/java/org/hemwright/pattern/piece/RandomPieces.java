@@ -1,0 +1,90 @@
+package org.hemwright.pattern.piece;
+
+import static org.hemwright.pattern.piece.PieceSketch.plain;
+import static org.hemwright.pattern.piece.PieceSketch.turned;
+
+import java.util.Random;
+import org.hemwright.geometry.Cubic;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Vector;
+
+/** Pieces with four sides as garments have them, curved in and out, by seed. */
+final class RandomPieces {
+  private static final double[] WIDTHS = {0, 6, 10, 12.7, 15, 25};
+
+  private final Random random;
+
+  RandomPieces(long seed) {
+    this.random = new Random(seed);
+  }
+
+  /** A panel with plain allowances all round and finishes of every kind that needs no hem. */
+  Piece panel() {
+    Point[] corners = corners();
+    PieceSketch sketch = PieceSketch.named("panel");
+    for (int i = 0; i < 4; i++) {
+      sketch.edge("e" + i, side(corners[i], corners[(i + 1) % 4], 0.12), plain(width()));
+      sketch.cornerBefore("e" + i, finish("e" + i, "e" + (i + 3) % 4));
+    }
+    return sketch.piece();
+  }
+
+  /** A panel whose lower edge is a hem turned back, once or twice, over a gentle curve. */
+  Piece hemmed() {
+    Point[] corners = corners();
+    double depth = between(10, 45);
+    Allowance hem = random.nextBoolean() ? turned(depth) : turned(depth, between(0.2, 1) * depth);
+    return PieceSketch.named("hemmed")
+        .edge("hem", side(corners[0], corners[1], 0.05), hem)
+        .edge("right", side(corners[1], corners[2], 0.08), plain(width()))
+        .edge("top", side(corners[2], corners[3], 0.08), plain(width()))
+        .edge("left", side(corners[3], corners[0], 0.08), plain(width()))
+        .cornerBefore("hem", new CornerFinish.TurnedBack("hem"))
+        .cornerBefore("right", new CornerFinish.TurnedBack("hem"))
+        .piece();
+  }
+
+  private Point[] corners() {
+    double wide = between(120, 400);
+    double high = between(120, 500);
+    double slant = 0.15;
+    return new Point[] {
+      new Point(wide * between(0, slant), high * between(0, slant)),
+      new Point(wide * between(1, 1 + slant), high * between(0, slant)),
+      new Point(wide * between(1, 1 + slant), high * between(1, 1 + slant)),
+      new Point(wide * between(0, slant), high * between(1, 1 + slant))
+    };
+  }
+
+  /** A straight line now and then, else a cubic that bulges either way or both. */
+  private Path side(Point from, Point to, double bulge) {
+    if (random.nextInt(4) == 0) {
+      return Path.straight(from, to);
+    }
+    Vector chord = to.minus(from);
+    Point control1 = from.toward(to, 1.0 / 3).plus(chord.left().times(between(-bulge, bulge)));
+    Point control2 = from.toward(to, 2.0 / 3).plus(chord.left().times(between(-bulge, bulge)));
+    return Path.of(new Cubic(from, control1, control2, to));
+  }
+
+  private CornerFinish finish(String after, String before) {
+    return switch (random.nextInt(4)) {
+      case 0 -> new CornerFinish.Square(random.nextBoolean() ? after : before);
+      case 1 -> new CornerFinish.Stepped();
+      default -> CornerFinish.USUAL;
+    };
+  }
+
+  private double width() {
+    return WIDTHS[random.nextInt(WIDTHS.length)];
+  }
+
+  double between(double least, double most) {
+    return least + (most - least) * random.nextDouble();
+  }
+
+  int count(int bound) {
+    return random.nextInt(bound);
+  }
+}
