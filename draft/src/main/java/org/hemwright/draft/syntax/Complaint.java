@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.NearName;
 import org.hemwright.pattern.finding.TextEdit;
@@ -21,6 +22,9 @@ import org.hemwright.pattern.finding.TextEdit;
 record Complaint(Finding finding, Optional<Object> mended) {
   /** Longer statements are not searched for a mend. */
   private static final int MOST_TOKENS = 300;
+
+  /** How many things that would fit one message names. */
+  private static final int MOST_WANTED = 5;
 
   /** Says what is wrong with the tokens of a line that could not be read as these forms. */
   static Complaint about(Source source, List<Token> tokens, List<Form> forms, Reading reading) {
@@ -103,7 +107,7 @@ record Complaint(Finding finding, Optional<Object> mended) {
     }
 
     private Optional<Complaint> quotes() {
-      if (!reading.wantedKinds().contains(Slot.TEXT.wanted())) {
+      if (!reading.wantedKinds().contains(Slot.TEXT.term())) {
         return Optional.empty();
       }
       for (int last = at; last < Math.min(tokens.size(), at + 20); last++) {
@@ -225,7 +229,7 @@ record Complaint(Finding finding, Optional<Object> mended) {
 
     /** What is wrong where no single mend helps. */
     Finding unmended() {
-      String wanted = wanted();
+      Argument wanted = wanted();
       String example = forms.get(0).example();
       if (at >= tokens.size()) {
         return slips
@@ -237,8 +241,8 @@ record Complaint(Finding finding, Optional<Object> mended) {
       Token here = tokens.get(at);
       boolean numbers =
           here.isWord()
-              && (reading.wantedKinds().contains(Slot.LITERAL.wanted())
-                  || reading.wantedKinds().contains(Slot.COUNT.wanted()));
+              && (reading.wantedKinds().contains(Slot.LITERAL.term())
+                  || reading.wantedKinds().contains(Slot.COUNT.term()));
       return slips
           .fail(numbers ? "number-wanted" : "something-else-wanted", here.span())
           .with("found", written(here))
@@ -247,17 +251,18 @@ record Complaint(Finding finding, Optional<Object> mended) {
           .build();
     }
 
-    private String wanted() {
-      List<String> all = new ArrayList<>();
-      reading.wantedKinds().stream().filter(kind -> !kind.equals(Reading.END)).forEach(all::add);
-      reading.wantedWords().forEach(word -> all.add("`" + word + "`"));
-      if (reading.wantedKinds().contains(Reading.END)) {
-        all.add(Reading.END);
+    private Argument wanted() {
+      List<Argument> all = new ArrayList<>();
+      List<String> kinds = reading.wantedKinds();
+      kinds.stream()
+          .filter(kind -> !kind.equals(Reading.END))
+          .map(Argument.Term::new)
+          .forEach(all::add);
+      reading.plainWords().stream().map(Slips::quoted).map(Argument::of).forEach(all::add);
+      if (kinds.contains(Reading.END)) {
+        all.add(new Argument.Term(Reading.END));
       }
-      List<String> few = all.size() > 5 ? all.subList(0, 5) : all;
-      return few.size() < 2
-          ? String.join("", few)
-          : String.join(", ", few.subList(0, few.size() - 1)) + " or " + few.get(few.size() - 1);
+      return new Argument.AnyOf(all.size() > MOST_WANTED ? all.subList(0, MOST_WANTED) : all);
     }
 
     private String written(Token token) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.draft.syntax.Statement.Unread;
+import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 
 /**
@@ -59,7 +60,10 @@ public final class DocumentReader {
   private Document document() {
     if (source.text().length() > LONGEST_TEXT) {
       findings.add(
-          slips.fail("text-too-long", new Span(0, 0)).with("most", LONGEST_TEXT + "").build());
+          slips
+              .fail("text-too-long", new Span(0, 0))
+              .with("most", Argument.of(LONGEST_TEXT))
+              .build());
     } else {
       readLines();
     }
@@ -77,7 +81,7 @@ public final class DocumentReader {
     Finding next = sorted.get(MOST_FINDINGS);
     few.add(
         Finding.fail("more-findings", next.subject())
-            .with("most", Integer.toString(MOST_FINDINGS))
+            .with("most", Argument.of(MOST_FINDINGS))
             .at(next.origin().orElseThrow())
             .build());
     return few;
@@ -125,8 +129,36 @@ public final class DocumentReader {
       return index + 1;
     }
     Written read = place(written);
+    indentation(written.first());
     read.lines().forEach(line -> findings.addAll(line.slips()));
     return read.last().number();
+  }
+
+  /** Tells tabs, and a line that stands further in or out than the first of its section. */
+  private void indentation(Line line) {
+    Span blank = new Span(line.start(), line.indent());
+    if (line.atLeftEdge() || open.isEmpty()) {
+      return;
+    }
+    String written = source.text(blank);
+    if (written.indexOf('\t') >= 0) {
+      findings.add(
+          slips
+              .warn("tab", blank)
+              .mendedBy(source.replace(blank, written.replace("\t", INDENT)))
+              .build());
+      return;
+    }
+    int usual = open.get().indent(written.length());
+    if (usual != written.length()) {
+      findings.add(
+          slips
+              .warn("uneven-indent", blank)
+              .with("blanks", Argument.of(written.length()))
+              .with("usual", Argument.of(usual))
+              .mendedBy(source.replace(blank, " ".repeat(usual)))
+              .build());
+    }
   }
 
   /** Finds out where a statement belongs and reads it there. */
@@ -203,7 +235,7 @@ public final class DocumentReader {
         slips
             .fail(code, first.span())
             .with("word", Slips.shown(first.text()))
-            .with("here", here.wanted())
+            .with("here", new Argument.Term(here.term()))
             .with("places", Places.named(Places.of(first.text())))
             .build());
     add(unread(written, List.of()));
@@ -259,7 +291,7 @@ public final class DocumentReader {
                 slips
                     .fail("said-twice", statement.span())
                     .with("word", form.id())
-                    .with("line", Integer.toString(source.line(said.span().start())))
+                    .with("line", Argument.of(source.line(said.span().start())))
                     .build()));
     return before.isPresent();
   }
@@ -376,7 +408,8 @@ public final class DocumentReader {
         slips
             .fail(first.isWord() ? "unknown-line" : "line-start", first.span())
             .with("word", Slips.shown(source.text(first.span())))
-            .with("here", where.wanted())
+            .with("here", new Argument.Term(where.term()))
+            .with("words", Places.firstWords(where))
             .build());
     if (first.isWord() && written.first().atLeftEdge()) {
       open = Optional.empty();

@@ -273,10 +273,10 @@ final class DrawingForms {
     boolean same = start.text().equals(first.text()) && end.text().equals(second.text());
     boolean turned = start.text().equals(second.text()) && end.text().equals(first.text());
     if (!same && !turned) {
-      throw new Refusal(
-          "compass-side",
-          start.span(),
-          finding -> finding.with("first", first.text()).with("second", second.text()));
+      throw new Refusal("compass-side", start.span().to(end.span()))
+          .with("first", first.text())
+          .with("second", second.text())
+          .mendedBy(first.text() + " to " + second.text());
     }
     return new PointRule.TwoCompasses(
         m.number("radius"),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.NearName;
 
@@ -70,7 +71,7 @@ record FirstWord(Finding finding, List<Form> forms, List<Token> tokens) {
         slips
             .fail("unknown-word", first.span())
             .with("word", Slips.shown(first.text()))
-            .with("here", where.wanted())
+            .with("here", new Argument.Term(where.term()))
             .with("meant", word)
             .mendedBy(source.replace(first.span(), word))
             .build();

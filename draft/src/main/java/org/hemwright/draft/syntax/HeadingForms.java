@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.finding.Argument;
 
 /**
  * Forms of the document's head, of the section lines, and of what stands in fabric, view, paper.
@@ -107,7 +108,7 @@ final class HeadingForms {
                   "widths <width:literal> {, <width:literal>}",
                   "widths 115 cm, 150 cm",
                   "The widths it is sold in, as the shop labels them.",
-                  m -> new Statement.Widths(m.all("width", Expression.Literal.class), m.span()))
+                  HeadingForms::widths)
               .onlyOnce(),
           row(
               "fabric stretch",
@@ -115,7 +116,7 @@ final class HeadingForms {
               "stretch (across | along) at least <least:literal>",
               "stretch across at least 35%",
               "The least stretch it must have, across from selvedge to selvedge or along them.",
-              m -> new Statement.FabricStretch(m.said("across"), m.literal("least"), m.span())),
+              HeadingForms::stretch),
           row(
                   "nap",
                   FABRIC,
@@ -231,12 +232,25 @@ final class HeadingForms {
   private static Statement language(Match m) {
     int edition = m.count("edition");
     if (edition != 1) {
-      throw new Refusal(
-          "language-edition",
-          m.span(),
-          finding -> finding.with("edition", Integer.toString(edition)));
+      throw new Refusal("language-edition", m.span()).with("edition", Argument.of(edition));
     }
     return new Statement.Language(edition, m.span());
+  }
+
+  private static Statement widths(Match m) {
+    List<Expression.Literal> widths = m.all("width", Expression.Literal.class);
+    Unit usual =
+        widths.stream().map(Expression.Literal::unit).anyMatch(unit -> unit == Unit.IN)
+            ? Unit.IN
+            : Unit.CM;
+    widths.forEach(width -> LiteralKinds.need(width, usual));
+    return new Statement.Widths(widths, m.span());
+  }
+
+  private static Statement stretch(Match m) {
+    Expression.Literal least = m.literal("least");
+    LiteralKinds.need(least, Unit.PERCENT);
+    return new Statement.FabricStretch(m.said("across"), least, m.span());
   }
 
   static Optional<Statement.Sizes> sizes(Match m) {

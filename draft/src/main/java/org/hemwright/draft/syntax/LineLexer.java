@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 
 /**
@@ -68,7 +69,11 @@ final class LineLexer {
       next();
       skipBlanks();
       if (tokens.size() > MOST_TOKENS) {
-        found.add(slips.fail("line-too-long", new Span(before, before)).build());
+        found.add(
+            slips
+                .fail("line-too-long", new Span(before, before))
+                .with("most", Argument.of(MOST_TOKENS))
+                .build());
         at = end;
       }
     }
@@ -170,7 +175,7 @@ final class LineLexer {
     if (!(Math.abs(value) < LARGEST)) {
       found.add(
           slips
-              .fail(read.slip().orElse("number-too-large"), span)
+              .fail(read.slip().orElse("number-too-long"), span)
               .with("number", Slips.shown(source.text(span)))
               .build());
       value = LARGEST;
@@ -198,7 +203,7 @@ final class LineLexer {
   }
 
   private static boolean isBlank(char c) {
-    return c == ' ' || c == '\t' || c == '\ufeff' || Character.isSpaceChar(c);
+    return c == ' ' || c == '\t' || Character.isSpaceChar(c);
   }
 
   private static boolean isNameCharacter(int c) {

@@ -2,7 +2,6 @@ package org.hemwright.draft.syntax;
 
 import java.util.List;
 import java.util.Optional;
-import org.hemwright.pattern.quantity.QuantityKind;
 
 /** Refuses literals whose units do not go together, where a form alone can tell. */
 final class LiteralKinds {
@@ -19,27 +18,35 @@ final class LiteralKinds {
     }
   }
 
-  /** It must be a length, angle or share, as the unit given is. */
+  /** It must be a length, angle or share, as the unit given is; 0 may lack its unit. */
   static void need(Expression.Literal literal, Unit unit) {
-    QuantityKind kind = literal.unit().kind();
     if (literal.unit() == Unit.NONE && literal.value() != 0) {
-      throw new Refusal(
-          "missing-unit",
-          literal.span(),
-          finding -> finding.with("number", spelled(literal)).with("unit", unit.word()));
+      String meant = spelled(literal.value(), unit);
+      throw new Refusal("missing-unit", literal.span())
+          .with("number", spelled(literal.value(), Unit.NONE))
+          .with("meant", meant)
+          .mendedBy(meant);
     }
-    if (literal.unit() != Unit.NONE && kind != unit.kind()) {
-      throw new Refusal(
-          "unit-unlike",
-          literal.span(),
-          finding -> finding.with("number", spelled(literal)).with("unit", unit.word()));
+    if (literal.unit() != Unit.NONE && literal.unit().kind() != unit.kind()) {
+      throw new Refusal("unit-unlike", literal.span())
+          .with("number", spelled(literal.value(), literal.unit()))
+          .with("unit", unit.word());
     }
   }
 
-  private static String spelled(Expression.Literal literal) {
-    String number = NumberText.decimal(literal.value());
-    return literal.unit() == Unit.PERCENT
-        ? number + "%"
-        : (number + " " + literal.unit().word()).strip();
+  /** It must be a plain number. */
+  static void plain(Expression.Literal literal) {
+    if (literal.unit() != Unit.NONE) {
+      String meant = spelled(literal.value(), Unit.NONE);
+      throw new Refusal("unit-extra", literal.span())
+          .with("number", spelled(literal.value(), literal.unit()))
+          .with("meant", meant)
+          .mendedBy(meant);
+    }
+  }
+
+  private static String spelled(double value, Unit unit) {
+    String number = NumberText.decimal(value);
+    return unit == Unit.PERCENT ? number + "%" : (number + " " + unit.word()).strip();
   }
 }

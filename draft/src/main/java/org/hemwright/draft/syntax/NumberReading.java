@@ -80,7 +80,7 @@ final class NumberReading {
   private Expression binary(Operator operator, Expression left, Expression right, int start) {
     if (++operators > MOST_OPERATORS) {
       operators = 0;
-      throw reading.refuse("too-long-sum", reading.spanHere());
+      throw reading.refuseMore("too-long-sum", MOST_OPERATORS);
     }
     return new Expression.Binary(operator, left, right, reading.spanFrom(start));
   }
@@ -99,7 +99,7 @@ final class NumberReading {
   private Expression primary() {
     Optional<Token> token = reading.peek();
     if (token.isEmpty()) {
-      throw reading.want("a number");
+      throw reading.want("number");
     }
     if (token.get().isNumber()) {
       return number(reading.index(), 1);
@@ -113,7 +113,7 @@ final class NumberReading {
       return inside;
     }
     if (!token.get().isWord()) {
-      throw reading.want("a number");
+      throw reading.want("number");
     }
     return worded(token.get());
   }
@@ -156,7 +156,7 @@ final class NumberReading {
       reading.next();
     }
     if (reading.peek().filter(Token::isNumber).isEmpty()) {
-      throw reading.want("a number with its unit");
+      throw reading.want("literal");
     }
     return number(start, negative ? -1 : 1);
   }

@@ -19,6 +19,7 @@ final class OpenSection {
   private final Optional<Where> inside;
   private final List<Statement> body = new ArrayList<>();
   private final Map<String, Statement> said = new LinkedHashMap<>();
+  private int indent = -1;
 
   /**
    * Starts one.
@@ -36,6 +37,14 @@ final class OpenSection {
 
   Optional<Where> inside() {
     return inside;
+  }
+
+  /** How many blanks its first line stands in, which this line is if there was none. */
+  int indent(int blanks) {
+    if (indent < 0) {
+      indent = blanks;
+    }
+    return indent;
   }
 
   /** Adds a line. */

@@ -32,7 +32,7 @@ final class PathReading {
     while (more.isPresent()) {
       path = more.get();
       if (++steps > Reading.DEEPEST) {
-        throw reading.refuse("too-deep", reading.spanHere());
+        throw reading.refuseMore("too-deep", Reading.DEEPEST);
       }
       more = suffix(path, start, false);
     }
@@ -89,7 +89,7 @@ final class PathReading {
       return new PathTerm.StraightOn(reading.spanFrom(start));
     }
     if (reading.peek().filter(Token::isWord).isEmpty()) {
-      throw reading.want("a line or curve");
+      throw reading.want("path");
     }
     Reference first = reading.reference();
     Reading.Mark afterFirst = reading.mark();
@@ -97,7 +97,7 @@ final class PathReading {
       return new PathTerm.Named(first, first.span());
     }
     if (reading.peek().filter(Token::isWord).isEmpty()) {
-      reading.wantKind("a point");
+      reading.wantKind("point");
       reading.backTo(afterFirst);
       return new PathTerm.Named(first, first.span());
     }

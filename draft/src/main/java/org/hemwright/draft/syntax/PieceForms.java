@@ -135,7 +135,7 @@ final class PieceForms {
               "mitred [up to <limit:literal>]",
               "corner side and hem mitred up to 2.5",
               "Both cut lines run on until they meet, cut short beyond that many allowances.",
-              m -> new Statement.Finish.Mitred(m.maybe("limit", Expression.Literal.class))),
+              PieceForms::mitred),
           row(
               "square corner",
               FINISH,
@@ -317,6 +317,12 @@ final class PieceForms {
 
   private static Notch.Kind kind(Match m) {
     return m.said("double") ? Notch.Kind.DOUBLE : Notch.Kind.SINGLE;
+  }
+
+  private static Statement.Finish mitred(Match m) {
+    Optional<Expression.Literal> limit = m.maybe("limit", Expression.Literal.class);
+    limit.ifPresent(LiteralKinds::plain);
+    return new Statement.Finish.Mitred(limit);
   }
 
   private static Statement allowances(Match m) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 
 /**
@@ -18,8 +19,10 @@ final class Reading {
   /** How deep brackets, turns and moves may stand in each other. */
   static final int DEEPEST = 60;
 
+  private static final int MOST_COUNTED = 10_000;
+
   /** What is wanted where the line could end. */
-  static final String END = "the end of the line";
+  static final String END = "end-of-line";
 
   private final Source source;
   private final Slips slips;
@@ -33,6 +36,7 @@ final class Reading {
   private int furthest = -1;
   private final Set<String> wantedWords = new LinkedHashSet<>();
   private final Set<String> wantedKinds = new LinkedHashSet<>();
+  private final Set<String> covered = new LinkedHashSet<>();
   private Optional<Finding> refusal = Optional.empty();
 
   Reading(Source source, List<Token> tokens) {
@@ -111,7 +115,12 @@ final class Reading {
     return List.copyOf(wantedWords);
   }
 
-  /** The kinds of slot that would have let a form go on there. */
+  /** Those of them that no phrase of a slot stands for. */
+  List<String> plainWords() {
+    return wantedWords.stream().filter(word -> !covered.contains(word)).toList();
+  }
+
+  /** The phrases of the slots that would have let a form go on there. */
   List<String> wantedKinds() {
     return List.copyOf(wantedKinds);
   }
@@ -126,6 +135,7 @@ final class Reading {
   /** Reads one of the forms that may fill a slot. */
   Object oneOf(Where where) {
     Mark start = mark();
+    Set<String> wantedBefore = furthest == at ? new LinkedHashSet<>(wantedWords) : Set.of();
     deeper();
     for (Form form : Forms.at(where)) {
       try {
@@ -137,7 +147,8 @@ final class Reading {
       }
     }
     if (furthest == start.at()) {
-      wantKind(where.wanted());
+      wantKind(where.term());
+      wantedWords.stream().filter(word -> !wantedBefore.contains(word)).forEach(covered::add);
     }
     throw new Mismatch();
   }
@@ -151,7 +162,7 @@ final class Reading {
     try {
       return form.builder().apply(match);
     } catch (Refusal refused) {
-      throw refuse(refused.finding(slips));
+      throw refuse(refused.finding(source));
     }
   }
 
@@ -260,7 +271,7 @@ final class Reading {
 
   void deeper() {
     if (++depth > DEEPEST) {
-      throw refuse("too-deep", spanHere());
+      throw refuseMore("too-deep", DEEPEST);
     }
   }
 
@@ -322,6 +333,7 @@ final class Reading {
       furthest = at;
       wantedWords.clear();
       wantedKinds.clear();
+      covered.clear();
       refusal = Optional.empty();
     }
     return at == furthest;
@@ -353,8 +365,9 @@ final class Reading {
     return new Mismatch();
   }
 
-  Mismatch refuse(String code, Span span) {
-    return refuse(slips.fail(code, span).build());
+  /** More than may stand here. */
+  Mismatch refuseMore(String code, int most) {
+    return refuse(slips.fail(code, spanHere()).with("most", Argument.of(most)).build());
   }
 
   /** Something is wrong, yet what is meant is plain and read so. */
@@ -369,8 +382,12 @@ final class Reading {
   // --- plain slots ------------------------------------------------------------------------------
 
   Name name() {
+    return name("name");
+  }
+
+  private Name name(String term) {
     if (at >= tokens.size() || !tokens.get(at).isWord()) {
-      throw want("a name");
+      throw want(term);
     }
     Token word = next();
     return new Name(word.text(), word.span());
@@ -378,12 +395,12 @@ final class Reading {
 
   Reference reference() {
     int start = at;
-    Name first = name();
+    Name first = name("point");
     if (!dotFollows()) {
       return new Reference(Optional.empty(), first, first.span());
     }
     at++;
-    Name second = name();
+    Name second = name("point");
     return new Reference(Optional.of(first), second, spanFrom(start));
   }
 
@@ -394,7 +411,7 @@ final class Reading {
   Statement.PlaceTerm place() {
     int start = at;
     boolean every = says("every") && !says(1, ".") && takeIf("every");
-    Name piece = name();
+    Name piece = name("edge-place");
     take(".");
     Name second = name();
     Optional<Name> third = Optional.empty();
@@ -427,21 +444,22 @@ final class Reading {
 
   String text() {
     if (at >= tokens.size() || tokens.get(at).kind() != Token.Kind.TEXT) {
-      throw want("words in quotes");
+      throw want("words");
     }
     return next().text();
   }
 
   Integer count() {
     if (at >= tokens.size() || !tokens.get(at).isWhole()) {
-      throw want("a whole number");
+      throw want("count");
     }
     Token token = tokens.get(at);
-    if (token.value() > 10_000) {
+    if (token.value() > MOST_COUNTED) {
       throw refuse(
           slips
               .fail("count-too-large", token.span())
               .with("number", Slips.shown(token.text()))
+              .with("most", Argument.of(MOST_COUNTED))
               .build());
     }
     at++;
@@ -463,7 +481,7 @@ final class Reading {
   NumberRule.SizeWord size() {
     int start = at;
     Optional<Token> first = peek();
-    Span span = raw("a size");
+    Span span = raw("size");
     String written = source.text(span);
     Token token = first.orElseThrow();
     if (at == start + 1 && (token.isWhole() || token.isWord())) {
@@ -472,7 +490,7 @@ final class Reading {
       return new NumberRule.SizeWord(token.text(), span);
     } else if (!token.isWord() && !token.isNumber()) {
       at = start;
-      throw want("a size");
+      throw want("size");
     }
     note(
         slips
@@ -493,14 +511,14 @@ final class Reading {
 
   String version() {
     if (at >= tokens.size() || (!tokens.get(at).isNumber() && !tokens.get(at).isWord())) {
-      throw want("a version");
+      throw want("version");
     }
-    return source.text(raw("a version"));
+    return source.text(raw("version"));
   }
 
   java.time.LocalDate date() {
     int start = at;
-    Span span = raw("a date");
+    Span span = raw("date");
     String written = source.text(span);
     try {
       return java.time.LocalDate.parse(written);
@@ -532,6 +550,6 @@ final class Reading {
         return i + 2;
       }
     }
-    throw want("`halves`, `thirds` or `quarters`");
+    throw want("even");
   }
 }

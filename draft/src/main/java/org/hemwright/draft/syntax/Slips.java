@@ -35,7 +35,12 @@ final class Slips {
       i += Character.charCount(c);
       shown.append(shown(c));
     }
-    return count < text.codePointCount(0, text.length()) ? shown + "…" : shown.toString();
+    return count < text.codePointCount(0, text.length()) ? shown + "\u2026" : shown.toString();
+  }
+
+  /** A word in the quotes that messages use. */
+  static String quoted(String word) {
+    return "\u201c" + word + "\u201d";
   }
 
   /** A character as a message shows it: itself, or its number where it has no shape. */

@@ -4,24 +4,24 @@ import java.util.Optional;
 
 /** What a slot of a form takes. */
 public enum Slot {
-  NAME("name", "a name"),
-  REFERENCE("point", "a point"),
-  PLACE("place", "an edge as `piece.edge`"),
-  RUN("run", "an edge as `piece.edge`"),
-  TEXT("text", "words in quotes"),
-  COUNT("count", "a whole number"),
-  SIZE("size", "a size"),
-  SIZES("sizes", "two sizes"),
-  VERSION("version", "a version"),
-  DATE("date", "a date"),
-  NUMBER("number", "a number"),
-  LITERAL("literal", "a number with its unit"),
-  EVEN("even", "`halves`, `thirds` or `quarters`"),
-  PATH("path", "a line or curve"),
-  CHAIN("chain", "a line or curve"),
-  AXIS("axis", "a straight line"),
+  NAME("name", "name"),
+  REFERENCE("point", "point"),
+  PLACE("place", "edge-place"),
+  RUN("run", "edge-place"),
+  TEXT("text", "words"),
+  COUNT("count", "count"),
+  SIZE("size", "size"),
+  SIZES("sizes", "sizes"),
+  VERSION("version", "version"),
+  DATE("date", "date"),
+  NUMBER("number", "number"),
+  LITERAL("literal", "literal"),
+  EVEN("even", "even"),
+  PATH("path", "path"),
+  CHAIN("chain", "path"),
+  AXIS("axis", "axis"),
 
-  CONDITION("condition", "a condition"),
+  CONDITION("condition", "condition"),
 
   RULE("rule", Where.NUMBER_RULE),
   STEP("step", Where.STEP),
@@ -45,18 +45,18 @@ public enum Slot {
   SEAM_CLAUSE("seam clause", Where.SEAM_CLAUSE);
 
   private final String word;
-  private final String wanted;
+  private final String term;
   private final Optional<Where> forms;
 
-  Slot(String word, String wanted) {
+  Slot(String word, String term) {
     this.word = word;
-    this.wanted = wanted;
+    this.term = term;
     this.forms = Optional.empty();
   }
 
   Slot(String word, Where forms) {
     this.word = word;
-    this.wanted = forms.wanted();
+    this.term = forms.term();
     this.forms = Optional.of(forms);
   }
 
@@ -70,9 +70,9 @@ public enum Slot {
     throw new IllegalArgumentException("no such slot: " + word);
   }
 
-  /** How a message names what it takes. */
-  public String wanted() {
-    return wanted;
+  /** The key of the phrase by which messages name what it takes. */
+  public String term() {
+    return term;
   }
 
   /** The forms that may fill it, where it is filled by forms of the table. */

@@ -7,7 +7,8 @@ import org.hemwright.pattern.finding.TextEdit;
 /**
  * A text and its lines: turns an offset into the line and column that a person reads.
  *
- * <p>A line ends at {@code \n}, {@code \r\n} or {@code \r}. Offsets and columns are UTF-16 units.
+ * <p>A line ends at {@code \n}, {@code \r\n} or {@code \r}. Offsets and columns are UTF-16 units. A
+ * byte order mark at the start belongs to no line.
  */
 public final class Source {
   private final String file;
@@ -28,6 +29,7 @@ public final class Source {
 
   private static int[] lineStarts(String text) {
     int[] starts = new int[16];
+    starts[0] = text.startsWith("\ufeff") ? 1 : 0;
     int count = 1;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
@@ -80,14 +82,14 @@ public final class Source {
 
   /** The line of an offset from 0 to the text's length; lines count from 1. */
   public int line(int offset) {
-    int found = Arrays.binarySearch(lineStarts, offset);
+    int found = Arrays.binarySearch(lineStarts, Math.max(offset, lineStarts[0]));
     return found >= 0 ? found + 1 : -found - 1;
   }
 
   /** Line and column of an offset from 0 to the text's length. */
   public Origin origin(int offset) {
     int line = line(offset);
-    return new Origin(file, line, offset - lineStart(line) + 1);
+    return new Origin(file, line, Math.max(0, offset - lineStart(line)) + 1);
   }
 
   /** Where a span starts. */
