@@ -25,6 +25,9 @@ public final class Tolerance {
   /** Two directions whose angle is smaller than this are one direction. */
   public static final double SAME_DIRECTION = 1e-7;
 
+  /** What a drawn length promises; two lengths this close are drawn as one. */
+  public static final double DRAWN_LENGTH = 0.01;
+
   /** A circular arc drawn with cubics strays from the true circle by no more than this. */
   public static final double ARC = 0.0002;
 
