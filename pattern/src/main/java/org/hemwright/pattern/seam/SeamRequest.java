@@ -1,12 +1,15 @@
 package org.hemwright.pattern.seam;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hemwright.pattern.finding.Origin;
 
 /**
  * A seam as the document states it, before it is known which copies and halves meet: the names are
- * as written and may not exist. resolving turns it into a {@link Seam}.
+ * as written and may not exist. {@link SeamResolution} turns it into a {@link Seam}.
  *
  * @param name {@code waist_seam}
  * @param layers two or more, in the order of the document
@@ -45,6 +48,18 @@ public record SeamRequest(
     public static Run of(Term... places) {
       return new Run(List.of(places));
     }
+
+    /** As the designer writes it. */
+    public String text() {
+      return places.stream().map(Term::text).collect(Collectors.joining(" then "));
+    }
+
+    /** The same layer sewn from its other end. */
+    public Run turned() {
+      List<Term> back = new ArrayList<>(places.stream().map(Term::turned).toList());
+      Collections.reverse(back);
+      return new Run(back);
+    }
   }
 
   /**
@@ -54,9 +69,9 @@ public record SeamRequest(
    * @param piece the piece's name
    * @param copy the copy's name, where only that one is meant
    * @param edge the name of an edge, or of a placement line
-   * @param from the notch where the stretch starts, as one walks it
+   * @param from the notch where the stretch starts, in the direction of the drawing
    * @param to the notch where it ends
-   * @param reversed whether it is sewn against the direction in which it is drawn
+   * @param reversed whether the stretch is sewn against the direction of the drawing
    * @param origin where the document states it
    */
   public record Term(
@@ -92,6 +107,15 @@ public record SeamRequest(
     /** The same place sewn the other way. */
     public Term turned() {
       return new Term(every, piece, copy, edge, from, to, !reversed, origin);
+    }
+
+    /** Whether another term is of the same stretch of the same edge, whichever way it is sewn. */
+    public boolean isStretchOf(Term other) {
+      return piece.equals(other.piece)
+          && copy.equals(other.copy)
+          && edge.equals(other.edge)
+          && from.equals(other.from)
+          && to.equals(other.to);
     }
 
     /** As the designer writes it. */

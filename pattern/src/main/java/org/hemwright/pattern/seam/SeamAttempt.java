@@ -1,0 +1,134 @@
+package org.hemwright.pattern.seam;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.pattern.finding.Finding;
+
+/** One attempt to resolve one seam by what is known so far. */
+final class SeamAttempt {
+  private final SeamRequest request;
+  private final List<List<Sought>> layers;
+  private final SeamTrouble trouble;
+  private final List<List<Strand>> strung = new ArrayList<>();
+  private final List<List<Strand>> joins = new ArrayList<>();
+
+  SeamAttempt(SeamRequest request, List<List<Sought>> layers, StrandMaker maker) {
+    this.request = request;
+    this.layers = layers;
+    this.trouble = new SeamTrouble(request, layers, maker);
+    for (List<Sought> layer : layers) {
+      StrandMaker.Strung strands = maker.string(layer);
+      if (strands.brokenAfter() >= 0) {
+        trouble.breaks(layer, strands.brokenAfter());
+      }
+      strung.add(strands.strands());
+    }
+  }
+
+  /** Why there is no seam, or what is odd about it. */
+  List<Finding> findings() {
+    return trouble.findings();
+  }
+
+  /** The seam, if it resolves. */
+  Optional<Seam> seam() {
+    if (!trouble.findings().isEmpty()) {
+      return Optional.empty();
+    }
+    strung.get(0).forEach(strand -> joins.add(new ArrayList<>(List.of(strand))));
+    for (int layer = 1; layer < layers.size(); layer++) {
+      Pairing.Outcome outcome = sewOn(layer);
+      if (outcome != Pairing.Outcome.PAIRED) {
+        trouble.explain(outcome, layer, strung.get(0), strung.get(layer), isFirstAgain(layer));
+        return Optional.empty();
+      }
+    }
+    joins.removeIf(join -> join.size() < layers.size());
+    trouble.warnOfCrossing(joins);
+    return Optional.of(
+        new Seam(
+            request.name(),
+            joins.stream()
+                .map(join -> new Seam.Join(join.stream().map(Strand::layer).toList()))
+                .toList(),
+            request.ease(),
+            request.even(),
+            request.origin()));
+  }
+
+  private Pairing.Outcome sewOn(int layer) {
+    List<Strand> first = strung.get(0);
+    List<Strand> second = strung.get(layer);
+    if (isFirstAgain(layer)) {
+      Pairing pairing = Pairing.withItself(first, turned(0) != turned(layer));
+      List<List<Strand>> paired = new ArrayList<>();
+      for (Pairing.Pair pair : pairing.pairs()) {
+        paired.add(new ArrayList<>(joins.get(pair.first())));
+        paired.get(paired.size() - 1).add(second.get(pair.second()));
+      }
+      joins.clear();
+      joins.addAll(paired);
+      return pairing.outcome();
+    }
+    Pairing pairing = Pairing.of(first, second, pooled(0) || pooled(layer));
+    boolean turnable = false;
+    if (pairing.outcome() == Pairing.Outcome.HANDS_DIFFER && layer > 1) {
+      pairing = Pairing.of(first, second.stream().map(Strand::flipped).toList(), false);
+    }
+    if (pairing.outcome() == Pairing.Outcome.HANDS_DIFFER
+        && (isOwnMirror(0, layer) || isOwnMirror(layer, 0))) {
+      turnable = true;
+      pairing = Pairing.of(first, second, true);
+    }
+    for (Pairing.Pair pair : pairing.pairs()) {
+      List<Strand> join = joins.get(pair.first());
+      Strand partner = second.get(pair.second());
+      boolean facing = partner.hand() != join.get(0).hand() || partner.placed();
+      if (!facing && (pooled(layer) || (turnable && isOwnMirror(layer, 0)))) {
+        join.add(partner.flipped());
+      } else {
+        if (!facing && layer == 1 && !join.get(0).placed()) {
+          join.set(0, join.get(0).flipped());
+        }
+        join.add(partner);
+      }
+    }
+    return pairing.outcome();
+  }
+
+  /** Whether a layer names the same edges as the first. */
+  private boolean isFirstAgain(int layer) {
+    List<Sought> first = layers.get(0);
+    List<Sought> other = layers.get(layer);
+    if (first.size() != other.size() || pooled(0) || pooled(layer)) {
+      return false;
+    }
+    for (int i = 0; i < first.size(); i++) {
+      if (!first.get(i).term().isStretchOf(other.get(i).term())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean turned(int layer) {
+    return layers.get(layer).get(0).term().reversed();
+  }
+
+  private boolean pooled(int layer) {
+    return layers.get(layer).stream().anyMatch(sought -> sought.term().every());
+  }
+
+  /** Whether a layer is one whole edge of a piece that is its own mirror image. */
+  private boolean isOwnMirror(int layer, int other) {
+    List<Sought> sought = layers.get(layer);
+    SeamRequest.Term term = sought.get(0).term();
+    return sought.size() == 1
+        && sought.get(0).whole()
+        && !sought.get(0).placed()
+        && sought.get(0).parts().stream().allMatch(p -> p.half() == EdgePlace.Half.WHOLE)
+        && layers.get(other).stream().noneMatch(s -> s.term().piece().equals(term.piece()))
+        && Symmetry.about(sought.get(0).parts().get(0).piece(), sought.get(0).edge());
+  }
+}

@@ -1,0 +1,161 @@
+package org.hemwright.pattern.seam;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
+
+/** Finds the words' values for why a seam does not resolve, and what would make it. */
+final class SeamTrouble {
+  private final SeamRequest request;
+  private final List<List<Sought>> layers;
+  private final StrandMaker maker;
+  private final List<Finding> findings = new ArrayList<>();
+
+  SeamTrouble(SeamRequest request, List<List<Sought>> layers, StrandMaker maker) {
+    this.request = request;
+    this.layers = layers;
+    this.maker = maker;
+  }
+
+  List<Finding> findings() {
+    return List.copyOf(findings);
+  }
+
+  private Finding.Builder problem(SeamProblem problem) {
+    return problem.in(request, request.origin());
+  }
+
+  private String text(int layer) {
+    return request.layers().get(layer).text();
+  }
+
+  /** A run breaks; the way to write it that would hold together is told, if there is one. */
+  void breaks(List<Sought> layer, int after) {
+    SeamRequest.Term here = layer.get(after).term();
+    SeamRequest.Term next = layer.get(after + 1).term();
+    Finding.Builder finding =
+        SeamProblem.RUN_BREAKS
+            .in(request, next.origin())
+            .with("first", here.text())
+            .with("second", next.text());
+    int count = layer.size();
+    for (int mask = 1; mask < 1 << Math.min(count, 10); mask++) {
+      List<Sought> tried = new ArrayList<>();
+      for (int i = 0; i < count; i++) {
+        Sought sought = layer.get(i);
+        boolean turn = (mask >> (count - 1 - i) & 1) == 1;
+        tried.add(
+            turn ? new Sought(sought.term().turned(), sought.parts(), sought.edge()) : sought);
+      }
+      if (maker.string(tried).brokenAfter() < 0) {
+        List<SeamRequest.Term> terms = tried.stream().map(Sought::term).toList();
+        finding.with("written", new SeamRequest.Run(terms).text());
+        break;
+      }
+    }
+    findings.add(finding.build());
+  }
+
+  /** Two layers do not come together. */
+  void explain(
+      Pairing.Outcome outcome,
+      int layer,
+      List<Strand> first,
+      List<Strand> second,
+      boolean withItself) {
+    switch (outcome) {
+      case PAIRED -> throw new IllegalStateException("a seam that is paired needs no reason");
+      case COUNTS_DIFFER ->
+          findings.add(
+              problem(SeamProblem.COUNTS_DIFFER)
+                  .with("first", text(0))
+                  .with("first_count", Argument.of(first.size()))
+                  .with("second", text(layer))
+                  .with("second_count", Argument.of(second.size()))
+                  .build());
+      case TWO_WAYS ->
+          findings.add(
+              problem(SeamProblem.TWO_WAYS)
+                  .with("first", text(0))
+                  .with("second", text(layer))
+                  .build());
+      case HANDS_DIFFER -> {
+        if (withItself) {
+          findings.add(
+              problem(first.size() == 1 ? SeamProblem.SINGLE_COPY : SeamProblem.CUT_ALIKE)
+                  .with("first", text(0))
+                  .with("piece", layers.get(0).get(0).term().piece())
+                  .build());
+        } else {
+          findings.add(handsDiffer(layer, first, second));
+        }
+      }
+    }
+  }
+
+  private Finding handsDiffer(int layer, List<Strand> first, List<Strand> second) {
+    List<Strand> turned = second.stream().map(Strand::flipped).toList();
+    if (Pairing.of(first, turned, false).outcome() == Pairing.Outcome.PAIRED) {
+      return problem(SeamProblem.STARTS_APART)
+          .with("first", text(0))
+          .with("second", text(layer))
+          .with("written", request.layers().get(layer).turned().text())
+          .build();
+    }
+    for (int alike : new int[] {0, layer}) {
+      List<Strand> strands = alike == 0 ? first : second;
+      if (strands.stream().map(Strand::hand).distinct().count() == 1) {
+        return problem(SeamProblem.CUT_ALIKE)
+            .with("first", text(alike))
+            .with("piece", layers.get(alike).get(0).term().piece())
+            .build();
+      }
+    }
+    return problem(SeamProblem.HANDS_DIFFER)
+        .with("first", text(0))
+        .with("second", text(layer))
+        .build();
+  }
+
+  /**
+   * Warns where each join takes two different copies of one piece, or of two pieces whose copies
+   * have the same names, and nothing in the seam asks for that.
+   */
+  void warnOfCrossing(List<List<Strand>> joins) {
+    if (layers.size() != 2 || layers.stream().anyMatch(layer -> layer.size() != 1)) {
+      return;
+    }
+    Sought first = layers.get(0).get(0);
+    Sought second = layers.get(1).get(0);
+    boolean open =
+        first.term().copy().isEmpty()
+            && second.term().copy().isEmpty()
+            && !first.term().every()
+            && !second.term().every()
+            && !first.placed()
+            && !second.placed();
+    boolean samePiece = first.term().piece().equals(second.term().piece());
+    boolean sameEdge = samePiece && first.edge() == second.edge();
+    boolean sameNames = names(first).equals(names(second));
+    boolean named = joins.stream().flatMap(List::stream).noneMatch(Strand::numbered);
+    boolean allCross =
+        joins.stream().noneMatch(join -> join.get(0).copies().equals(join.get(1).copies()));
+    if (open && !sameEdge && allCross && sameNames && (samePiece || named)) {
+      findings.add(
+          problem(SeamProblem.CROSSES)
+              .with("first", text(0))
+              .with("second", text(1))
+              .with("one", joins.get(0).get(0).copies())
+              .with("other", joins.get(0).get(1).copies())
+              .with("written", request.layers().get(1).turned().text())
+              .build());
+    }
+  }
+
+  private static Set<String> names(Sought sought) {
+    return sought.parts().stream().map(part -> part.copy().name()).collect(Collectors.toSet());
+  }
+}

@@ -1,0 +1,132 @@
+package org.hemwright.pattern.seam;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Strings the edges of a layer together, by the seams that are known so far. */
+final class StrandMaker {
+  private final JoinedEnds joined;
+
+  StrandMaker(JoinedEnds joined) {
+    this.joined = joined;
+  }
+
+  /**
+   * What came of stringing a layer.
+   *
+   * @param strands empty where the layer does not hold together
+   * @param brokenAfter the index of the term after which it breaks, or −1
+   */
+  record Strung(List<Strand> strands, int brokenAfter) {
+    Strung {
+      strands = List.copyOf(strands);
+    }
+  }
+
+  /** All the ways to walk a layer, one for each set of parts that it can take. */
+  Strung string(List<Sought> layer) {
+    if (layer.stream().anyMatch(sought -> sought.term().every())) {
+      return new Strung(pooled(layer), -1);
+    }
+    if (layer.size() == 1) {
+      return new Strung(layer.get(0).alone(joined), -1);
+    }
+    return run(layer);
+  }
+
+  /** {@code front.armhole then back.armhole}: each edge starts where the one before it ends. */
+  private Strung run(List<Sought> layer) {
+    List<Strand> strands = new ArrayList<>();
+    for (CutPart first : layer.get(0).parts()) {
+      List<EdgePlace> places = new ArrayList<>();
+      List<CutPart> parts = new ArrayList<>();
+      CutPart part = first;
+      for (int i = 0; i < layer.size(); i++) {
+        places.add(layer.get(i).place(part));
+        parts.add(part);
+        if (i + 1 < layer.size()) {
+          Optional<CutPart> next = next(layer.get(i), part, layer.get(i + 1));
+          if (next.isEmpty()) {
+            return new Strung(List.of(), i);
+          }
+          part = next.get();
+        }
+      }
+      Sought last = layer.get(layer.size() - 1);
+      boolean ring =
+          layer.get(0).startsAtCorner()
+              && last.endsAtCorner()
+              && Sought.closes(joined, last.start(part).otherEnd(), layer.get(0).start(first))
+                  .isPresent();
+      strands.add(new Strand(places, parts, layer.get(0).start(first).hand(), ring));
+    }
+    return new Strung(strands, -1);
+  }
+
+  private Optional<CutPart> next(Sought here, CutPart part, Sought after) {
+    if (!here.endsAtCorner() || !after.startsAtCorner()) {
+      return Optional.empty();
+    }
+    return joined
+        .round(
+            here.start(part).otherEnd(),
+            end -> after.has(end) && end.equals(after.start(end.part())))
+        .map(EdgeEnd::part);
+  }
+
+  /** {@code every panel.waist}: all parts, end to end as far as they go, in either sense. */
+  private List<Strand> pooled(List<Sought> layer) {
+    List<Strand> strands = new ArrayList<>();
+    Set<EdgeEnd> used = new HashSet<>();
+    for (Sought sought : layer) {
+      if (sought.placed() || !sought.whole()) {
+        strands.addAll(sought.alone(joined));
+        continue;
+      }
+      for (CutPart part : sought.parts()) {
+        EdgeEnd start = sought.start(part);
+        if (!used.contains(start)) {
+          strands.add(chain(start, layer, used));
+        }
+      }
+    }
+    return strands;
+  }
+
+  private Strand chain(EdgeEnd start, List<Sought> layer, Set<EdgeEnd> used) {
+    List<EdgeEnd> starts = new ArrayList<>();
+    boolean ring = walk(start, layer, starts, used);
+    if (!ring) {
+      List<EdgeEnd> before = new ArrayList<>();
+      walk(start.otherEnd(), layer, before, used);
+      Collections.reverse(before);
+      before.remove(before.size() - 1);
+      starts.addAll(0, before.stream().map(EdgeEnd::otherEnd).toList());
+    }
+    return new Strand(
+        starts.stream().map(EdgeEnd::place).toList(),
+        starts.stream().map(EdgeEnd::part).toList(),
+        start.hand(),
+        ring);
+  }
+
+  /** Walks on from a start; whether the walk comes back to it. */
+  private boolean walk(EdgeEnd start, List<Sought> layer, List<EdgeEnd> starts, Set<EdgeEnd> used) {
+    Set<EdgeEnd> walked = new HashSet<>();
+    Optional<EdgeEnd> here = Optional.of(start);
+    while (here.isPresent() && walked.add(here.get())) {
+      starts.add(here.get());
+      used.add(here.get());
+      used.add(here.get().otherEnd());
+      here =
+          joined.round(
+              here.get().otherEnd(),
+              end -> layer.stream().anyMatch(sought -> sought.whole() && sought.has(end)));
+    }
+    return here.isPresent() && here.get().equals(start);
+  }
+}
