@@ -209,7 +209,8 @@ public sealed interface Statement {
 
   /**
    * {@code rectangle EXPR by EXPR, edges A, B, C, D}: from the origin, right then up; the edges are
-   * the lower, the right, the upper and the left, in that order.
+   * the lower, the right, the upper and the left, in that order. As drawn, the lower and the upper
+   * run to the right and the two ends run up, so that opposite edges start beside each other.
    */
   record Rectangle(Expression width, Expression height, List<Name> edges, Span span)
       implements Statement {
