@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.exchange.chart.ChartTable.Entry;
+import org.hemwright.exchange.text.FileText;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Origin;
@@ -37,7 +38,11 @@ final class CsvTable {
   }
 
   static Optional<ChartTable> read(String file, byte[] content, ChartProblems problems) {
-    String text = ChartText.decode(content, file, problems);
+    FileText decoded = FileText.of(file, content);
+    decoded
+        .unreadable()
+        .ifPresent(place -> problems.add(Finding.fail("chart-encoding", file).at(place)));
+    String text = decoded.text();
     char separator = separator(text);
     CsvTable table = new CsvTable(file, withoutSeparatorLine(text));
     try (CsvParser parser = FACTORY.createParser(table.text)) {

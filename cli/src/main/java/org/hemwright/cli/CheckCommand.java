@@ -1,0 +1,56 @@
+package org.hemwright.cli;
+
+import java.util.List;
+import org.hemwright.pattern.finding.Status;
+import org.hemwright.workbench.CheckAnswer;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.report.CheckReport;
+import picocli.CommandLine.Command;
+
+/** Every check in every size. */
+@Command(
+    name = "check",
+    description = "Ask every question of the pattern in every size: does it sew together?",
+    footer = {
+      "",
+      "Examples:",
+      "  hemwright check                            the demo",
+      "  hemwright check my-skirt                   every check in every size",
+      "  hemwright check my-skirt --size 14         in one size",
+      "  hemwright check my-skirt --json            for a program",
+      "",
+      "Exit code 0: no check fails (what is only worth a look is listed); 1: a check fails."
+    })
+final class CheckCommand extends FolderCommand {
+  @Override
+  int work(Job job) {
+    List<CheckAnswer> answers = Workbench.check(job.run());
+    if (json()) {
+      answer(
+          CheckReport.json(job.run(), answers, job.evaluated().problems(), job.tell().wording()));
+    } else {
+      answers.forEach(answer -> job.tell().all(answer.findings()));
+      answer(summary(answers, job.run().sizes().size()));
+    }
+    return exitCode(answers);
+  }
+
+  private static String summary(List<CheckAnswer> answers, int sizes) {
+    long failing = count(answers, Status.FAIL);
+    long look = count(answers, Status.WARN);
+    return "%d checks in %d %s: %s%s\n"
+        .formatted(
+            answers.size(),
+            sizes,
+            sizes == 1 ? "size" : "sizes",
+            failing == 0 ? "nothing to mend" : failing + " to mend",
+            look == 0 ? "." : ", " + look + " worth a look.");
+  }
+
+  private static long count(List<CheckAnswer> answers, Status status) {
+    return answers.stream()
+        .flatMap(answer -> answer.findings().stream())
+        .filter(finding -> finding.status() == status)
+        .count();
+  }
+}

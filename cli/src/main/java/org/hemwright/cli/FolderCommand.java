@@ -1,0 +1,128 @@
+package org.hemwright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.workbench.CheckAnswer;
+import org.hemwright.workbench.Evaluated;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.DiskFolder;
+import org.hemwright.workbench.folder.PackedFolder;
+import org.hemwright.workbench.folder.PatternFolder;
+import org.hemwright.workbench.report.CheckReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/**
+ * A command that works on a pattern folder: it reads the folder, tells what is wrong with it, and
+ * otherwise goes on to the command's own work.
+ */
+@Command(mixinStandardHelpOptions = true, sortOptions = false)
+abstract class FolderCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "FOLDER",
+      description = "The pattern folder; the embedded demo when it is left out.")
+  private Optional<Path> folder = Optional.empty();
+
+  @Option(
+      names = "--size",
+      split = ",",
+      paramLabel = "SIZE",
+      description = "Only these sizes, as the chart names them: --size 14 or --size 8,10,12.")
+  private List<String> sizes = new ArrayList<>();
+
+  @Option(names = "--json", description = "Answer as JSON on standard output, messages apart.")
+  private boolean json;
+
+  @Override
+  public final Integer call() throws IOException {
+    PatternFolder source = folder.isPresent() ? new DiskFolder(folder.get()) : PackedFolder.DEMO;
+    Evaluated evaluated = Workbench.evaluate(source);
+    Tell tell = new Tell(messages(), folder, Workbench.wording(evaluated.run()));
+    tell.all(evaluated.problems());
+    if (!evaluated.sound()) {
+      if (json) {
+        answer(CheckReport.problems(evaluated.problems(), tell.wording()));
+      }
+      return ExitCode.INPUT_WRONG;
+    }
+    SizeRun whole = evaluated.run().orElseThrow();
+    Optional<SizeRun> run = chosen(whole);
+    return run.isEmpty() ? ExitCode.INPUT_WRONG : work(new Job(evaluated, run.get(), tell));
+  }
+
+  /** What a command works on: sound input, in the sizes asked for. */
+  record Job(Evaluated evaluated, SizeRun run, Tell tell) {}
+
+  /** The command's own work; its exit code. */
+  abstract int work(Job job) throws IOException;
+
+  /** Whether the answer is for a program. */
+  final boolean json() {
+    return json;
+  }
+
+  /** Whether some sizes were asked for, rather than all. */
+  final boolean sizesChosen() {
+    return !sizes.isEmpty();
+  }
+
+  /** The folder that output goes to where none is named: beside the pattern; here for the demo. */
+  final Path defaultOut() {
+    return folder.map(path -> path.resolve("out")).orElse(Path.of("out"));
+  }
+
+  final PrintWriter messages() {
+    return spec.commandLine().getErr();
+  }
+
+  /** Puts text on standard output. */
+  final void answer(String text) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(text);
+    out.flush();
+  }
+
+  static int exitCode(List<CheckAnswer> answers) {
+    return answers.stream().anyMatch(CheckAnswer::fails) ? ExitCode.CHECK_FAILS : ExitCode.ALL_WELL;
+  }
+
+  private Optional<SizeRun> chosen(SizeRun whole) {
+    if (sizes.isEmpty()) {
+      return Optional.of(whole);
+    }
+    List<String> known = whole.sizes().stream().map(sized -> sized.size().name()).toList();
+    Set<String> wanted = new LinkedHashSet<>();
+    boolean all = true;
+    for (String size : sizes) {
+      if (known.contains(size.strip())) {
+        wanted.add(size.strip());
+      } else {
+        messages().println("--size " + size + ": " + SizeMend.of(size.strip(), known));
+        all = false;
+      }
+    }
+    return all
+        ? Optional.of(
+            new SizeRun(
+                whole.pattern(),
+                whole.sizes().stream()
+                    .filter(sized -> wanted.contains(sized.size().name()))
+                    .toList()))
+        : Optional.empty();
+  }
+}

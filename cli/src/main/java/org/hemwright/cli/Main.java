@@ -1,0 +1,140 @@
+package org.hemwright.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Where the program starts. */
+public final class Main {
+  private Main() {}
+
+  /** Runs one command and leaves with its exit code. */
+  public static void main(String[] args) {
+    PrintStream out = utf8(FileDescriptor.out);
+    PrintStream err = utf8(FileDescriptor.err);
+    if (args.length == 1 && args[0].equals("--warm-up")) {
+      warmUp();
+      return;
+    }
+    int code = run(out, err, args);
+    out.flush();
+    err.flush();
+    System.exit(code);
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param out for answers
+   * @param err for messages
+   * @return the exit code
+   */
+  public static int run(OutputStream out, OutputStream err, String... args) {
+    PrintWriter answers = new PrintWriter(out, true, StandardCharsets.UTF_8);
+    PrintWriter messages = new PrintWriter(err, true, StandardCharsets.UTF_8);
+    try {
+      return commandLine(answers, messages).execute(args);
+    } catch (StackOverflowError | OutOfMemoryError tooMuch) {
+      messages.println("hemwright: this pattern needs more memory than there is.");
+      return ExitCode.PROGRAM_AT_FAULT;
+    } finally {
+      answers.flush();
+      messages.flush();
+    }
+  }
+
+  static CommandLine commandLine(PrintWriter answers, PrintWriter messages) {
+    CommandLine line = new CommandLine(new HemwrightCommand());
+    line.setOut(answers);
+    line.setErr(messages);
+    line.setUsageHelpWidth(96);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler(argumentsAreWrong());
+    line.setExecutionExceptionHandler(Main::programIsAtFault);
+    return line;
+  }
+
+  private static IParameterExceptionHandler argumentsAreWrong() {
+    return (problem, args) -> {
+      CommandLine line = problem.getCommandLine();
+      String name = line.getCommandSpec().qualifiedName();
+      line.getErr().println(name + ": " + sentence(problem) + "; " + mend(problem, name));
+      return ExitCode.INPUT_WRONG;
+    };
+  }
+
+  private static String sentence(ParameterException problem) {
+    if (problem instanceof UnmatchedArgumentException unmatched) {
+      return String.join(" ", unmatched.getUnmatched()) + " is not known here";
+    }
+    String message = problem.getMessage();
+    return message == null
+        ? "the arguments cannot be read"
+        : message.lines().findFirst().orElse("");
+  }
+
+  private static String mend(ParameterException problem, String name) {
+    if (problem instanceof UnmatchedArgumentException unmatched
+        && !unmatched.getSuggestions().isEmpty()) {
+      return "did you mean " + String.join(" or ", unmatched.getSuggestions()) + "?";
+    }
+    return name + " --help shows what there is";
+  }
+
+  private static int programIsAtFault(Exception fault, CommandLine line, ParseResult parsed) {
+    String name = line.getCommandSpec().qualifiedName();
+    if (fault instanceof FileSystemException refused) {
+      line.getErr()
+          .println(
+              "%s: %s cannot be written or read (%s); give another place with --out"
+                  .formatted(name, refused.getFile(), reason(refused)));
+      return ExitCode.INPUT_WRONG;
+    }
+    if (fault instanceof IOException) {
+      line.getErr().println(name + ": a file could not be written: " + fault.getMessage());
+      return ExitCode.INPUT_WRONG;
+    }
+    line.getErr()
+        .println(
+            name
+                + ": this is a fault of the program, not of the pattern. Please report it with"
+                + " the pattern folder: "
+                + fault.getClass().getSimpleName()
+                + (fault.getMessage() == null ? "" : ", " + fault.getMessage())
+                + place(fault));
+    return ExitCode.PROGRAM_AT_FAULT;
+  }
+
+  private static String reason(FileSystemException refused) {
+    String reason = refused.getReason();
+    return reason == null ? refused.getClass().getSimpleName() : reason;
+  }
+
+  private static String place(Exception fault) {
+    StackTraceElement[] trace = fault.getStackTrace();
+    return trace.length == 0 ? "" : " at " + trace[0];
+  }
+
+  /** Loads what most commands need, so that the launcher can keep it in its archive of classes. */
+  private static void warmUp() {
+    OutputStream nowhere = OutputStream.nullOutputStream();
+    for (String line : List.of("--help", "publish --help", "measure --json", "check")) {
+      run(nowhere, nowhere, line.split(" "));
+    }
+  }
+
+  private static PrintStream utf8(FileDescriptor stream) {
+    return new PrintStream(new FileOutputStream(stream), false, StandardCharsets.UTF_8);
+  }
+}

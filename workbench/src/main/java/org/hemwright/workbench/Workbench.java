@@ -1,0 +1,94 @@
+package org.hemwright.workbench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.draft.syntax.Document;
+import org.hemwright.draft.syntax.DocumentReader;
+import org.hemwright.draft.syntax.Source;
+import org.hemwright.draft.syntax.Statement;
+import org.hemwright.exchange.chart.ChartReader;
+import org.hemwright.exchange.chart.ReadChart;
+import org.hemwright.pattern.Check;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.FindingOrder;
+import org.hemwright.pattern.finding.Messages;
+import org.hemwright.pattern.finding.Wording;
+import org.hemwright.workbench.folder.FolderReading;
+import org.hemwright.workbench.folder.PatternFolder;
+
+/**
+ * The flow, from a pattern folder to all that is made from it.
+ *
+ * <pre>
+ *   folder ─► document + chart ─► SizeRun ─┬─► checks ─► findings
+ *                                          └─► paper  ─► files
+ * </pre>
+ */
+public final class Workbench {
+  /** Every check, in the order in which they are told. A check that is not here does not run. */
+  private static final List<Check> CHECKS = List.of();
+
+  private Workbench() {}
+
+  /** Reads a folder and drafts every piece in every size. */
+  public static Evaluated evaluate(PatternFolder folder) {
+    List<Finding> problems = new ArrayList<>();
+    FolderReading reading = new FolderReading(folder, problems);
+    Optional<String> text = reading.document();
+    if (text.isEmpty()) {
+      return new Evaluated(Optional.empty(), problems, reading.read());
+    }
+    Document document = DocumentReader.read(PatternFolder.DOCUMENT, text.get());
+    Optional<SizeChart> chart = chart(document, reading, problems);
+    problems.addAll(document.findings());
+    List<String> sizes =
+        chart.stream().flatMap(each -> each.sizes().stream()).map(Size::name).toList();
+    List<Finding> told = new FindingOrder(sizes).of(problems);
+    return new Evaluated(Optional.empty(), told, reading.read());
+  }
+
+  /** The chart that the document names, read from the folder. */
+  private static Optional<SizeChart> chart(
+      Document document, FolderReading reading, List<Finding> problems) {
+    for (Statement statement : document.statements()) {
+      if (statement instanceof Statement.SizesFrom sizes) {
+        return reading
+            .bytes(sizes.file(), Source.of(document).origin(sizes.span()))
+            .flatMap(
+                bytes -> {
+                  ReadChart read = ChartReader.read(sizes.file(), bytes);
+                  problems.addAll(read.findings());
+                  return read.chart();
+                });
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Asks every check. */
+  public static List<CheckAnswer> check(SizeRun run) {
+    FindingOrder order = new FindingOrder(sizeNames(run));
+    return CHECKS.stream()
+        .map(check -> new CheckAnswer(check.id(), order.of(check.check(run))))
+        .toList();
+  }
+
+  /** Makes sentences of every finding that any stage may give. */
+  public static Wording wording(Optional<SizeRun> run) {
+    Wording wording =
+        Wording.of(
+            Wording.patternMessages(),
+            ChartReader.messages(),
+            FolderReading.messages(),
+            Messages.beside(Workbench.class, "workbench.properties"));
+    return run.map(known -> wording.overSizes(sizeNames(known))).orElse(wording);
+  }
+
+  private static List<String> sizeNames(SizeRun run) {
+    return run.pattern().chart().sizes().stream().map(Size::name).toList();
+  }
+}

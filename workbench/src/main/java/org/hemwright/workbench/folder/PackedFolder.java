@@ -1,0 +1,42 @@
+package org.hemwright.workbench.folder;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+
+/**
+ * A pattern folder that is packed in the program.
+ *
+ * @param name of the example: {@code eddy-skirt}
+ */
+public record PackedFolder(String name) implements PatternFolder {
+  /** The pattern that every command takes when it is given no folder. */
+  public static final PackedFolder DEMO = new PackedFolder("eddy-skirt");
+
+  public PackedFolder {
+    if (!PatternFolder.isPlain(name)) {
+      throw new IllegalArgumentException("an example has a plain name, not " + name);
+    }
+  }
+
+  @Override
+  public List<String> names() {
+    return List.of(DOCUMENT, "sizes.csv");
+  }
+
+  @Override
+  public FolderFile file(String file) {
+    if (!PatternFolder.isPlain(file)) {
+      return new FolderFile.Refused("file-not-plain");
+    }
+    String resource = "/org/hemwright/examples/" + name + "/" + file;
+    try (InputStream stream = PackedFolder.class.getResourceAsStream(resource)) {
+      return stream == null
+          ? new FolderFile.Absent()
+          : new FolderFile.Content(stream.readAllBytes());
+    } catch (IOException broken) {
+      throw new UncheckedIOException("the program's own files cannot be read", broken);
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package org.hemwright.workbench.folder;
+
+import java.util.List;
+
+/** The files of one pattern. */
+public sealed interface PatternFolder permits DiskFolder, PackedFolder {
+  /** The document's name in every folder. */
+  String DOCUMENT = "pattern.hem";
+
+  /** Larger files are refused unread (bytes). */
+  int MOST_BYTES = 16 << 20;
+
+  /** What people call it: the path as it was given, or the demo's name. */
+  String name();
+
+  /** The names of the files that lie in it, in alphabetical order. */
+  List<String> names();
+
+  /**
+   * Reads one file.
+   *
+   * @param name a plain name, without a path
+   */
+  FolderFile file(String name);
+
+  /** Whether a name is plain: it cannot lead out of a folder on any system. */
+  static boolean isPlain(String name) {
+    return !name.isBlank()
+        && !name.startsWith(".")
+        && name.chars().noneMatch(c -> c == '/' || c == '\\' || c == ':' || c < ' ');
+  }
+}
