@@ -2,6 +2,7 @@ package org.hemwright.pattern.seam;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hemwright.pattern.finding.Origin;
 
 /**
@@ -56,6 +57,14 @@ public record Seam(
       if (run.isEmpty()) {
         throw new IllegalArgumentException("a layer has at least one edge");
       }
+    }
+
+    /** The edges it takes, copies aside: {@code front.armhole and back.armhole}. */
+    public String text() {
+      return run.stream()
+          .map(place -> place.piece() + "." + place.edge())
+          .distinct()
+          .collect(Collectors.joining(" and "));
     }
   }
 

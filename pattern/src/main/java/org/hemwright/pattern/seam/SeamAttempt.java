@@ -46,6 +46,7 @@ final class SeamAttempt {
     }
     joins.removeIf(join -> join.size() < layers.size());
     trouble.warnOfCrossing(joins);
+    trouble.warnOfEnds(joins);
     return Optional.of(
         new Seam(
             request.name(),

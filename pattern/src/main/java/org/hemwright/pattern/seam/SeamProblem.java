@@ -37,7 +37,9 @@ public enum SeamProblem {
   /** There is more than one way to sew it. */
   TWO_WAYS("seam-two-ways"),
   /** It joins a copy to another copy, where it reads as if each were joined to itself. */
-  CROSSES("seam-crosses");
+  CROSSES("seam-crosses"),
+  /** It brings one piece's hem to the other's waist, where the other way both would match. */
+  ENDS_UNLIKE("seam-ends-unlike");
 
   private final String code;
 
@@ -58,7 +60,9 @@ public enum SeamProblem {
   Finding.Builder in(SeamRequest request, Origin origin) {
     String subject = "seam " + request.name();
     Finding.Builder finding =
-        this == CROSSES ? Finding.warn(code, subject) : Finding.fail(code, subject);
+        this == CROSSES || this == ENDS_UNLIKE
+            ? Finding.warn(code, subject)
+            : Finding.fail(code, subject);
     return finding.at(origin).with("seam", request.name());
   }
 

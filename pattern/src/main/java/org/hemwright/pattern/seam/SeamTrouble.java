@@ -155,6 +155,45 @@ final class SeamTrouble {
     }
   }
 
+  /**
+   * Warns where the edges beside the two starts are named unlike each other, and each like the one
+   * beside the other's end: waist to hem and hem to waist.
+   */
+  void warnOfEnds(List<List<Strand>> joins) {
+    if (layers.size() != 2 || joins.isEmpty()) {
+      return;
+    }
+    Strand first = joins.get(0).get(0);
+    Strand second = joins.get(0).get(1);
+    if (first.run().size() != 1 || second.run().size() != 1 || first.placed() || second.placed()) {
+      return;
+    }
+    String firstStart = beside(first, true);
+    String firstEnd = beside(first, false);
+    if (!firstStart.equals(firstEnd)
+        && firstStart.equals(beside(second, false))
+        && firstEnd.equals(beside(second, true))) {
+      findings.add(
+          problem(SeamProblem.ENDS_UNLIKE)
+              .with("first", text(0))
+              .with("second", text(1))
+              .with("at_first", firstStart)
+              .with("at_second", firstEnd)
+              .with("written", request.layers().get(1).turned().text())
+              .build());
+    }
+  }
+
+  /** The name of the edge beside a strand's start or end. */
+  private static String beside(Strand strand, boolean start) {
+    CutPart part = strand.parts().get(0);
+    EdgePlace place = strand.run().get(0);
+    int edge = Sought.edgeIndex(part.piece(), place.edge());
+    boolean counterClockwise = place.reversed() == part.edge(edge).reversed();
+    EdgeEnd beside = new EdgeEnd(part, edge, start != counterClockwise).besideAtCorner();
+    return part.edge(beside.edge()).name();
+  }
+
   private static Set<String> names(Sought sought) {
     return sought.parts().stream().map(part -> part.copy().name()).collect(Collectors.toSet());
   }

@@ -330,7 +330,17 @@ class SeamResolutionTest {
                 + " `leg.back_inseam`; if not, name the copies in the seam.");
   }
 
-  /** Six panels of two kinds with names: nothing says which inner meets which face. */
+  @Test
+  void aWaistThatMeetsAHemIsToldOf() {
+    List<Piece> pieces = Garments.trousers().pieces();
+    assertThat(told(pieces, seam("outseams", "front.outseam with back.outseam reversed")))
+        .containsExactly(
+            "Seam outseams brings the waist end of `front.outseam` to the hem end of"
+                + " `back.outseam reversed`. / If both waist ends are to meet, write"
+                + " `back.outseam`.");
+  }
+
+  /** Panels of two kinds with names: nothing says which inner meets which face. */
   @Test
   void namedCopiesWithoutACommonNameAreTwoWays() {
     List<Piece> pieces =
