@@ -43,6 +43,12 @@ public final class Tolerance {
   /** A mitre reaches no farther from its corner than this many times the offset distance. */
   public static final double MITRE_LIMIT = 2.5;
 
+  /** Two printed lines this close are seen and cut as one. */
+  public static final double PRINTED_AS_ONE = 0.05;
+
+  /** Printed curves are made flat to this where only their place and not their look matters. */
+  public static final double PRINTED_FLAT = 0.05;
+
   /**
    * No coordinate lies farther out than this (ten kilometres): within it a double still tells apart
    * a few millionths of the finest tolerance above.

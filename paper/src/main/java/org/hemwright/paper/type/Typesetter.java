@@ -58,7 +58,7 @@ final class Typesetter {
     List<SetLine.Glyph> glyphs = new ArrayList<>();
     double x = 0;
     int before = -1;
-    for (int codePoint : text.codePoints().toArray()) {
+    for (int codePoint : Fractions.set(text).codePoints().toArray()) {
       int shown = characters.getGlyphId(codePoint) == 0 ? HOLLOW_BOX : codePoint;
       int id = characters.getGlyphId(shown);
       if (before >= 0) {
@@ -74,7 +74,8 @@ final class Typesetter {
 
   synchronized List<String> missing(String text) {
     Set<String> lacking = new LinkedHashSet<>();
-    text.codePoints()
+    Fractions.set(text)
+        .codePoints()
         .filter(codePoint -> characters.getGlyphId(codePoint) == 0)
         .forEach(codePoint -> lacking.add(Character.toString(codePoint)));
     return List.copyOf(lacking);

@@ -1,0 +1,153 @@
+package org.hemwright.paper.nest;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Vector;
+import org.hemwright.paper.label.Room;
+import org.hemwright.paper.label.TurnedBox;
+import org.hemwright.paper.sheet.Inked;
+import org.hemwright.paper.sheet.Stroke;
+import org.hemwright.paper.sheet.Subject;
+import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.SetLine;
+import org.hemwright.pattern.finding.Finding;
+
+/**
+ * What is drawn on one piece so far, and the room that is left inside it. Words near a line keep a
+ * narrow margin, blocks and arrows a wide one.
+ */
+final class Canvas {
+  /** Free space between words and what is drawn (mm). */
+  static final double NARROW = 1.1;
+
+  static final double WIDE = 3.5;
+  static final double POINTS = 9;
+
+  private static final double STEP = 4;
+  private static final double BEND = 0.8;
+  private static final double BESIDE_LINE = 1.5;
+
+  private final Nest nest;
+  private final Room narrow;
+  private final Room wide;
+  private final List<Inked> items = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  Canvas(Nest nest) {
+    this.nest = nest;
+    List<Path> outlines = new ArrayList<>();
+    outlines.add(nest.smallest().cut().path());
+    nest.shapes().forEach(shape -> outlines.add(shape.cut().path()));
+    narrow = new Room(outlines);
+    wide = narrow.empty();
+  }
+
+  Subject subject() {
+    return Subject.piece(nest.card().name());
+  }
+
+  List<Inked> items() {
+    return List.copyOf(items);
+  }
+
+  List<Finding> findings() {
+    return List.copyOf(findings);
+  }
+
+  Room wide() {
+    return wide;
+  }
+
+  /** Puts lines down and keeps words off them. */
+  void draw(List<? extends Inked> drawn) {
+    for (Inked item : drawn) {
+      items.add(item);
+      if (item instanceof Stroke stroke) {
+        keepOff(stroke.path());
+      }
+    }
+  }
+
+  void keepOff(Path line) {
+    narrow.takeLine(line, NARROW);
+    wide.takeLine(line, WIDE);
+  }
+
+  /** Puts words or signs down in a box that is theirs from now on. */
+  void draw(List<? extends Inked> drawn, TurnedBox box) {
+    items.addAll(drawn);
+    take(box);
+  }
+
+  void take(TurnedBox box) {
+    narrow.take(box, NARROW);
+    wide.take(box, WIDE);
+  }
+
+  /** Puts something down without keeping anything off it. */
+  void overlay(List<? extends Inked> drawn) {
+    items.addAll(drawn);
+  }
+
+  /** A box near a point, with a narrow margin. */
+  Optional<TurnedBox> near(Point point, double angle, double width, double height, double reach) {
+    return narrow
+        .find(angle, width, height, point)
+        .filter(box -> box.centre().distanceTo(point) <= reach);
+  }
+
+  /**
+   * Words beside a line, as near to a share of it as they fit, on either side.
+   *
+   * @return whether there was room
+   */
+  boolean along(Path path, String text, Signs signs, double share) {
+    SetLine line = Face.REGULAR.set(text, POINTS);
+    Stations stations = new Stations(path);
+    double length = stations.length();
+    double half = line.width() / 2;
+    double ideal = length * share;
+    for (double off = 0; off <= length; off += STEP) {
+      for (double at : off == 0 ? new double[] {ideal} : new double[] {ideal - off, ideal + off}) {
+        if (at - half < 0 || at + half > length || stations.bend(at, half) > BEND) {
+          continue;
+        }
+        Vector way = upright(stations.direction(at));
+        double high = line.capitalHeight() + line.descent();
+        Point foot = stations.at(at).minus(way.times(half));
+        TurnedBox above =
+            new TurnedBox(
+                foot.plus(way.left().times(BESIDE_LINE)), way.angle(), line.width(), high);
+        TurnedBox below =
+            new TurnedBox(
+                foot.minus(way.left().times(BESIDE_LINE + high)), way.angle(), line.width(), high);
+        for (TurnedBox box : List.of(above, below)) {
+          if (narrow.isFree(box)) {
+            draw(List.of(signs.words(line, box.at(0, line.descent()), box.angle())), box);
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** A direction, or its opposite: the one in which words can be read. */
+  static Vector upright(Vector along) {
+    boolean back = along.dx() < -0.02 || (Math.abs(along.dx()) <= 0.02 && along.dy() < 0);
+    return back ? along.negated() : along;
+  }
+
+  /** Says that some words found no room. */
+  void noRoom(String words) {
+    findings.add(
+        Finding.warn("label-fit", nest.card().name())
+            .sizes(nest.sizeNames())
+            .with("words", words)
+            .at(nest.card().origin())
+            .build());
+  }
+}

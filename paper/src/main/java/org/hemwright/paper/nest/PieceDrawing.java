@@ -1,0 +1,162 @@
+package org.hemwright.paper.nest;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
+import org.hemwright.paper.label.TextBlock;
+import org.hemwright.paper.label.TurnedBox;
+import org.hemwright.paper.sheet.Inked;
+import org.hemwright.paper.sheet.Layer;
+import org.hemwright.paper.words.AllowanceWords;
+import org.hemwright.paper.words.PieceWords;
+import org.hemwright.paper.words.Speech;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.piece.Piece;
+
+/**
+ * One nest, drawn: everything the maker needs to cut this piece (handbook section 6).
+ *
+ * @param nest what is drawn
+ * @param items in the order in which they are put down (mm; the stack point is the origin)
+ * @param beside the label's box where it did not fit inside and stands beside the piece
+ * @param findings words that found no room
+ */
+public record PieceDrawing(
+    Nest nest, List<Inked> items, Optional<TurnedBox> beside, List<Finding> findings) {
+  private static final double BESIDE_GAP = 7;
+
+  public PieceDrawing {
+    items = List.copyOf(items);
+    findings = List.copyOf(findings);
+  }
+
+  /**
+   * Draws a nest.
+   *
+   * @param stitchLines whether stitch lines are drawn
+   */
+  public static PieceDrawing of(SizeRun run, Nest nest, boolean stitchLines) {
+    Speech speech = Speech.of(run);
+    Canvas canvas = new Canvas(nest);
+    canvas.draw(CutDrawing.of(nest, speech));
+    LineDrawing.draw(nest, canvas, stitchLines);
+    MarkDrawing.draw(run, nest, canvas, speech);
+    PieceWords words =
+        PieceWords.of(run, nest.card(), nest.sizeNames(), allowances(speech, nest), nest.whole());
+    Optional<TurnedBox> beside = label(nest, canvas, words);
+    ArrowDrawing.draw(run, nest, canvas, speech);
+    return new PieceDrawing(nest, canvas.items(), beside, canvas.findings());
+  }
+
+  /** A box that holds all the ink. */
+  public Box bounds() {
+    Box box = nest.bounds();
+    for (Inked item : items) {
+      box = box.union(item.bounds());
+    }
+    return box;
+  }
+
+  private static List<String> allowances(Speech speech, Nest nest) {
+    Map<String, Piece> pieces = new LinkedHashMap<>();
+    nest.shapes().forEach(shape -> pieces.put(shape.size().name(), shape.piece()));
+    return AllowanceWords.of(speech, pieces);
+  }
+
+  /** Sets the piece's words inside it, or beside it with a leader. */
+  private static Optional<TurnedBox> label(Nest nest, Canvas canvas, PieceWords words) {
+    List<TextBlock> blocks = PieceLabel.blocks(words);
+    List<TextBlock> small = blocks.subList(blocks.size() / 2, blocks.size());
+    List<TextBlock> large = blocks.subList(0, blocks.size() / 2);
+    List<TextBlock> strips = PieceLabel.strips(words);
+    Point near = canvas.wide().centre();
+    double up = Math.PI / 2;
+    boolean put =
+        put(canvas, large, 0, near)
+            || put(canvas, small, 0, near)
+            || put(canvas, large, up, near)
+            || put(canvas, small, up, near)
+            || put(canvas, strips, 0, near)
+            || put(canvas, strips, up, near);
+    if (put) {
+      return Optional.empty();
+    }
+    canvas.noRoom(words.title());
+    TextBlock block = small.get(0);
+    TurnedBox box = besideBox(nest.bounds(), block);
+    List<Inked> items = new ArrayList<>(block.in(box, Layer.COMMON, canvas.subject()));
+    items.addAll(leader(nest, canvas, box));
+    canvas.overlay(items);
+    return Optional.of(box);
+  }
+
+  private static boolean put(Canvas canvas, List<TextBlock> blocks, double angle, Point near) {
+    for (TextBlock block : blocks) {
+      Optional<TurnedBox> box = canvas.wide().find(angle, block.width(), block.height(), near);
+      if (box.isPresent()) {
+        canvas.draw(block.in(box.get(), Layer.COMMON, canvas.subject()), box.get());
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** To the right of an upright piece, above a lying one. */
+  private static TurnedBox besideBox(Box piece, TextBlock block) {
+    if (piece.height() >= piece.width()) {
+      return new TurnedBox(
+          new Point(piece.maxX() + BESIDE_GAP, piece.centre().y() - block.height() / 2),
+          0,
+          block.width(),
+          block.height());
+    }
+    return new TurnedBox(
+        new Point(piece.centre().x() - block.width() / 2, piece.maxY() + BESIDE_GAP),
+        0,
+        block.width(),
+        block.height());
+  }
+
+  private static List<Inked> leader(Nest nest, Canvas canvas, TurnedBox box) {
+    Signs signs = Signs.common(canvas.subject());
+    Point inside = insidePoint(nest, box.centre());
+    Path way = Path.straight(inside, box.centre());
+    Point end = inside;
+    for (double share = 0; share <= 1; share += 0.01) {
+      Point at = inside.toward(box.centre(), share);
+      if (new Box(
+              box.corner().x() - 2,
+              box.corner().y() - 2,
+              box.corner().x() + box.width() + 2,
+              box.corner().y() + box.height() + 2)
+          .contains(at)) {
+        break;
+      }
+      end = at;
+    }
+    return end.isAt(inside) || way.length() == 0 ? List.of() : signs.leader(inside, end);
+  }
+
+  /** A point well inside the smallest shape, toward another point. */
+  private static Point insidePoint(Nest nest, Point toward) {
+    Box box = nest.smallest().cut().bounds();
+    Point centre = box.centre();
+    if (nest.smallest().cut().contains(centre)) {
+      return centre;
+    }
+    Point edge = nest.smallest().cut().path().nearest(toward).point();
+    for (double share = 0.02; share < 1; share += 0.02) {
+      Point at = edge.toward(centre, share);
+      if (nest.smallest().cut().contains(at)) {
+        return at;
+      }
+    }
+    return edge;
+  }
+}
