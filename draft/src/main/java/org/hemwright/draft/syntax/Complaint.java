@@ -3,7 +3,7 @@ package org.hemwright.draft.syntax;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.NearName;
@@ -27,7 +27,9 @@ record Complaint(Finding finding, Optional<Object> mended) {
   private static final int MOST_WANTED = 5;
 
   /** Says what is wrong with the tokens of a line that could not be read as these forms. */
-  static Complaint about(Source source, List<Token> tokens, List<Form> forms, Reading reading) {
+  static Complaint about(Source source, List<Token> tokens, List<Form> forms) {
+    Reading reading = new Reading(source, tokens);
+    reading.whole(forms);
     if (reading.refusal().isPresent()) {
       return new Complaint(reading.refusal().get(), Optional.empty());
     }
@@ -61,20 +63,21 @@ record Complaint(Finding finding, Optional<Object> mended) {
 
     Optional<Complaint> mend() {
       List<String> words = reading.wantedWords();
-      if (at < tokens.size()) {
-        Token here = tokens.get(at);
-        return Stream.<java.util.function.Supplier<Optional<Complaint>>>of(
-                () -> unit(here),
-                () -> quotes(),
-                () -> similar(here, words),
-                () -> without(here),
-                () -> with(words, here.span().start(), false),
-                () -> instead(here, words))
-            .map(java.util.function.Supplier::get)
-            .flatMap(Optional::stream)
-            .findFirst();
+      if (at >= tokens.size()) {
+        return with(end(), true);
       }
-      return with(words, end(), true);
+      Token here = tokens.get(at);
+      List<Supplier<Optional<Complaint>>> mends =
+          List.of(
+              () -> unit(here),
+              this::quotes,
+              () -> similar(here, words),
+              () -> isTwice(here) ? without(here) : Optional.empty(),
+              this::nameless,
+              () -> with(here.span().start(), false),
+              () -> without(here),
+              () -> instead(here, words));
+      return mends.stream().map(Supplier::get).flatMap(Optional::stream).findFirst();
     }
 
     private int end() {
@@ -141,9 +144,14 @@ record Complaint(Finding finding, Optional<Object> mended) {
     }
 
     private Optional<Complaint> without(Token here) {
+      boolean measured =
+          here.isNumber() && at + 1 < tokens.size() && Unit.isUnit(tokens.get(at + 1));
+      if (measured) {
+        return Optional.empty();
+      }
       List<Token> tried = new ArrayList<>(tokens);
       tried.remove(at);
-      boolean twice = at > 0 && tokens.get(at - 1).text().equals(here.text());
+      boolean twice = isTwice(here);
       return read(tried)
           .map(
               node ->
@@ -156,6 +164,10 @@ record Complaint(Finding finding, Optional<Object> mended) {
                       Optional.of(node)));
     }
 
+    private boolean isTwice(Token here) {
+      return at > 0 && tokens.get(at - 1).text().equals(here.text());
+    }
+
     /** Takes a token away with the blank before it. */
     private TextEdit removal(Token token) {
       int start = token.span().start();
@@ -165,57 +177,99 @@ record Complaint(Finding finding, Optional<Object> mended) {
       return source.replace(new Span(start, token.span().end()), "");
     }
 
-    private Optional<Complaint> with(List<String> words, int offset, boolean atEnd) {
-      for (String word : words) {
-        boolean letters = Character.isLetter(word.charAt(0));
-        Span span = new Span(offset, offset);
+    /** A name that is missing before a fixed word, which was taken for the name. */
+    private Optional<Complaint> nameless() {
+      for (int place : new int[] {at - 1, 1}) {
+        if (place < 1 || place >= tokens.size()) {
+          continue;
+        }
+        Token next = tokens.get(place);
+        boolean fixed = next.kind() == Token.Kind.SYMBOL || Forms.isFixed(next.text());
+        Span span = new Span(next.span().start(), next.span().start());
         List<Token> tried = new ArrayList<>(tokens);
-        tried.add(
-            at,
-            new Token(
-                letters ? Token.Kind.WORD : Token.Kind.SYMBOL, word, 0, word.equals("."), span));
-        Optional<Object> node = read(tried);
-        if (node.isPresent()) {
-          String inserted = letters ? (atEnd ? " " + word : word + " ") : word;
-          Finding.Builder finding =
-              slips
-                  .fail(atEnd ? "word-missing-at-end" : "word-missing", span)
-                  .with("word", word)
-                  .mendedBy(source.replace(span, inserted));
-          if (!atEnd) {
-            finding.with("next", written(tokens.get(at)));
-          }
-          return Optional.of(new Complaint(finding.build(), node));
+        tried.add(place, new Token(Token.Kind.WORD, "name", 0, false, span));
+        if (fixed && read(tried).isPresent()) {
+          Finding finding =
+              slips.fail("name-missing", next.span()).with("next", written(next)).build();
+          return Optional.of(new Complaint(finding, Optional.empty()));
         }
       }
       return Optional.empty();
     }
 
-    private Optional<Complaint> instead(Token here, List<String> words) {
-      for (String word : words) {
-        Optional<Object> node = read(replaced(here, word));
-        if (node.isPresent()) {
-          return Optional.of(
-              new Complaint(
-                  slips
-                      .fail("word-wanted", here.span())
-                      .with("word", written(here))
-                      .with("meant", word)
-                      .mendedBy(source.replace(here.span(), word))
-                      .build(),
-                  node));
-        }
+    /** A fixed word that is missing, where only one makes the line whole. */
+    private Optional<Complaint> with(int offset, boolean atEnd) {
+      if (atEnd && !reading.wantedKinds().isEmpty()) {
+        return Optional.empty();
       }
-      return Optional.empty();
+      List<String> plain = fitting(reading.plainWords(), offset);
+      boolean way =
+          reading.wantedKinds().contains(Where.DIRECTION.term())
+              || reading.wantedKinds().contains(Where.WAY.term());
+      List<String> ways = way ? Forms.firstWords(Where.DIRECTION) : List.of();
+      List<String> fitting =
+          plain.isEmpty()
+              ? fitting(
+                  reading.wantedWords().stream().filter(word -> !ways.contains(word)).toList(),
+                  offset)
+              : plain;
+      if (fitting.size() != 1) {
+        return Optional.empty();
+      }
+      String word = fitting.get(0);
+      boolean letters = Character.isLetter(word.charAt(0));
+      Span span = new Span(offset, offset);
+      String inserted = letters ? (atEnd ? " " + word : word + " ") : word;
+      Finding.Builder finding =
+          slips
+              .fail(atEnd ? "word-missing-at-end" : "word-missing", span)
+              .with("word", word)
+              .mendedBy(source.replace(span, inserted));
+      if (!atEnd) {
+        finding.with("next", written(tokens.get(at)));
+      }
+      return Optional.of(new Complaint(finding.build(), read(inserted(word, offset))));
+    }
+
+    private List<String> fitting(List<String> words, int offset) {
+      return words.stream().filter(word -> read(inserted(word, offset)).isPresent()).toList();
+    }
+
+    private List<Token> inserted(String word, int offset) {
+      List<Token> tried = new ArrayList<>(tokens);
+      tried.add(at, fixed(word, word.equals("."), new Span(offset, offset)));
+      return tried;
+    }
+
+    private static Token fixed(String word, boolean glued, Span span) {
+      boolean letters = Character.isLetter(word.charAt(0));
+      return new Token(letters ? Token.Kind.WORD : Token.Kind.SYMBOL, word, 0, glued, span);
+    }
+
+    /** Another fixed word, where only one makes the line whole. */
+    private Optional<Complaint> instead(Token here, List<String> words) {
+      if (here.isNumber()) {
+        return Optional.empty();
+      }
+      List<String> fitting =
+          words.stream().filter(word -> read(replaced(here, word)).isPresent()).toList();
+      if (fitting.size() != 1) {
+        return Optional.empty();
+      }
+      String word = fitting.get(0);
+      Finding finding =
+          slips
+              .fail("word-wanted", here.span())
+              .with("word", written(here))
+              .with("meant", word)
+              .mendedBy(source.replace(here.span(), word))
+              .build();
+      return Optional.of(new Complaint(finding, read(replaced(here, word))));
     }
 
     private List<Token> replaced(Token here, String word) {
       List<Token> tried = new ArrayList<>(tokens);
-      boolean letters = Character.isLetter(word.charAt(0));
-      tried.set(
-          at,
-          new Token(
-              letters ? Token.Kind.WORD : Token.Kind.SYMBOL, word, 0, here.glued(), here.span()));
+      tried.set(at, fixed(word, here.glued(), here.span()));
       return tried;
     }
 
@@ -230,7 +284,7 @@ record Complaint(Finding finding, Optional<Object> mended) {
     /** What is wrong where no single mend helps. */
     Finding unmended() {
       Argument wanted = wanted();
-      String example = forms.get(0).example();
+      String example = reading.furthestForm().orElse(forms.get(0)).example();
       if (at >= tokens.size()) {
         return slips
             .fail("line-ends-early", new Span(end(), end()))

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.draft.Drafted;
 import org.hemwright.draft.syntax.Statement.Unread;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Messages;
 
 /**
  * Reads a document: text in, tree and findings out, whatever the text.
@@ -55,6 +57,11 @@ public final class DocumentReader {
    */
   public static Document read(String file, String text) {
     return new DocumentReader(file, text).document();
+  }
+
+  /** The wording of what is found. */
+  public static Messages messages() {
+    return Messages.beside(Drafted.class, "findings.properties");
   }
 
   private Document document() {
@@ -191,12 +198,11 @@ public final class DocumentReader {
               .build());
       return heading(written, headings);
     }
-    if (here.isPresent()) {
-      return Places.of(word).isEmpty()
-          ? unknown(written, here.get())
-          : misplaced(written, "wrong-section", here.get());
+    if (!Places.of(word).isEmpty()) {
+      return misplaced(
+          written, here.isPresent() ? "wrong-section" : "no-section", here.orElse(Where.LEFT_EDGE));
     }
-    return misplaced(written, "no-section", Where.LEFT_EDGE);
+    return unknown(written, here.orElse(Where.LEFT_EDGE));
   }
 
   private Written placeAtLeftEdge(Written written, String word) {
@@ -300,19 +306,9 @@ public final class DocumentReader {
   private record Result(Statement statement, Written written) {}
 
   private Result read(Written written, List<Form> forms) {
-    List<Token> tokens = new ArrayList<>(written.tokens());
-    if (written.unclosed().isPresent()) {
-      Token bracket = written.unclosed().get();
-      findings.add(slips.fail("bracket-unclosed", bracket.span()).build());
-      int end = tokens.get(tokens.size() - 1).span().end();
-      tokens.add(new Token(Token.Kind.SYMBOL, ")", 0, true, new Span(end, end)));
-    }
-    Reading reading = new Reading(source, tokens);
-    Optional<Object> node = reading.whole(forms);
-    if (node.isPresent()) {
-      findings.addAll(reading.soft());
-      written.comma().ifPresent(comma -> findings.add(commaAtEnd(comma)));
-      return new Result((Statement) node.get(), written);
+    Optional<Result> whole = tried(written, forms);
+    if (whole.isPresent()) {
+      return whole.get();
     }
     for (int count = 1; count < written.lines().size(); count++) {
       Optional<Result> cut = cutBefore(written, count, forms);
@@ -320,6 +316,16 @@ public final class DocumentReader {
         return cut.get();
       }
     }
+    for (int count = 1; count < written.lines().size(); count++) {
+      if (startsAnother(written, count)) {
+        return unreadable(written.upTo(count).withComma(), forms);
+      }
+    }
+    return unreadable(written, forms);
+  }
+
+  private Result unreadable(Written written, List<Form> forms) {
+    written.unclosed().ifPresent(bracket -> findings.add(unclosed(bracket)));
     boolean told =
         written.unclosed().isPresent()
             || written.lines().stream()
@@ -331,33 +337,60 @@ public final class DocumentReader {
     if (told || findings.size() > MOST_FINDINGS) {
       return new Result(unread(written, forms), written);
     }
-    Complaint complaint = Complaint.about(source, tokens, forms, reading);
+    Complaint complaint = Complaint.about(source, written.tokens(), forms);
     findings.add(complaint.finding());
     return new Result(
         complaint.mended().map(Statement.class::cast).orElseGet(() -> unread(written, forms)),
         written);
   }
 
-  /** Reads a statement up to a comma after which another statement starts, if it is so. */
+  /**
+   * Reads a statement up to a comma or inside a bracket after which another statement starts, if it
+   * is so.
+   */
   private Optional<Result> cutBefore(Written written, int count, List<Form> forms) {
-    Token next = written.lines().get(count).tokens().get(0);
-    boolean starts =
-        next.isWord()
-            && (fits(open, next.text()) || !Forms.at(Where.LEFT_EDGE, next.text()).isEmpty());
-    Line before = written.lines().get(count - 1);
-    if (!starts || !before.tokens().get(before.tokens().size() - 1).says(",")) {
-      return Optional.empty();
+    return starts(written, count).isEmpty() ? Optional.empty() : tried(written.upTo(count), forms);
+  }
+
+  /** The forms that a later line of a statement would start if it stood alone. */
+  private List<Form> starts(Written written, int count) {
+    Token first = written.lines().get(count).tokens().get(0);
+    if (!first.isWord()) {
+      return List.of();
     }
-    Written cut = written.upTo(count);
-    Reading reading = new Reading(source, cut.tokens());
-    return reading
-        .whole(forms)
-        .map(
-            node -> {
-              findings.addAll(reading.soft());
-              findings.add(commaAtEnd(cut.comma().orElseThrow()));
-              return new Result((Statement) node, cut);
-            });
+    List<Form> here =
+        open.flatMap(OpenSection::inside).map(w -> Forms.at(w, first.text())).orElse(List.of());
+    return here.isEmpty() ? Forms.at(Where.LEFT_EDGE, first.text()) : here;
+  }
+
+  /** Whether a later line of a statement is a statement of its own. */
+  private boolean startsAnother(Written written, int count) {
+    List<Form> forms = starts(written, count);
+    Written rest = Written.at(lines, written.lines().get(count).number() - 1);
+    return !forms.isEmpty()
+        && rest.comma().isEmpty()
+        && new Reading(source, rest.tokens()).whole(forms).isPresent();
+  }
+
+  /** Reads a statement if it can be read, but for a comma or bracket too many. */
+  private Optional<Result> tried(Written written, List<Form> forms) {
+    List<Token> tokens = new ArrayList<>(written.tokens());
+    if (written.unclosed().isPresent()) {
+      int end = tokens.get(tokens.size() - 1).span().end();
+      tokens.add(new Token(Token.Kind.SYMBOL, ")", 0, true, new Span(end, end)));
+    }
+    Reading reading = new Reading(source, tokens);
+    Optional<Object> node = reading.whole(forms);
+    if (node.isPresent()) {
+      findings.addAll(reading.soft());
+      written.comma().ifPresent(comma -> findings.add(commaAtEnd(comma)));
+      written.unclosed().ifPresent(bracket -> findings.add(unclosed(bracket)));
+    }
+    return node.map(statement -> new Result((Statement) statement, written));
+  }
+
+  private Finding unclosed(Token bracket) {
+    return slips.fail("bracket-unclosed", bracket.span()).build();
   }
 
   private Finding commaAtEnd(Token comma) {
@@ -392,21 +425,25 @@ public final class DocumentReader {
 
   private Written unknown(Written written, Where where) {
     List<Token> tokens = written.tokens();
-    Optional<FirstWord> meant =
-        tokens.isEmpty()
-            ? Optional.empty()
-            : FirstWord.meant(source, tokens, where, form -> !isSaid(form));
-    if (meant.isPresent()) {
-      findings.add(meant.get().finding());
-      Written mended = meant.get().in(written);
-      return where == Where.LEFT_EDGE
-          ? heading(mended, meant.get().forms())
-          : line(mended, meant.get().forms());
+    for (Where tried : List.of(where, Where.LEFT_EDGE)) {
+      Optional<FirstWord> meant =
+          tokens.isEmpty()
+              ? Optional.empty()
+              : FirstWord.meant(source, tokens, tried, form -> !isSaid(form));
+      if (meant.isPresent()) {
+        findings.add(meant.get().finding());
+        Written mended = meant.get().in(written);
+        return tried == Where.LEFT_EDGE
+            ? heading(mended, meant.get().forms())
+            : line(mended, meant.get().forms());
+      }
     }
     Token first = written.first().tokens().get(0);
+    boolean belongsNowhere = open.isEmpty() && !written.first().atLeftEdge();
+    String code = first.isWord() ? "unknown-line" : "line-start";
     findings.add(
         slips
-            .fail(first.isWord() ? "unknown-line" : "line-start", first.span())
+            .fail(belongsNowhere ? "no-section-above" : code, first.span())
             .with("word", Slips.shown(source.text(first.span())))
             .with("here", new Argument.Term(where.term()))
             .with("words", Places.firstWords(where))

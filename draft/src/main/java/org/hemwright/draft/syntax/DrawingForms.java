@@ -13,6 +13,12 @@ import java.util.Optional;
 
 /** Forms that find a point, and the ways, places and moves that points and paths share. */
 final class DrawingForms {
+  private static final List<String> EVEN_WORDS =
+      List.of("halves", "thirds", "quarters", "fifths", "sixths", "sevenths", "eighths");
+
+  /** The notation of even parts. */
+  static final String EVEN = "(" + String.join(" | ", EVEN_WORDS) + ")";
+
   static final List<Form> ROWS =
       List.of(
           row(
@@ -240,10 +246,10 @@ final class DrawingForms {
           row(
               "along even",
               ALONG,
-              "at <parts:even>",
+              "at " + EVEN,
               "notch lower at quarters",
               "At even parts, without the ends: halves, thirds, quarters and so on to eighths.",
-              m -> new Along.Even(m.count("parts"), m.span())),
+              m -> new Along.Even(parts(m), m.span())),
           row(
               "along point",
               ALONG,
@@ -260,6 +266,16 @@ final class DrawingForms {
               m -> new Statement.Bring(m.name("part"), m.all("move", Move.class), m.span())));
 
   private DrawingForms() {}
+
+  /** Into how many even parts. */
+  static int parts(Match m) {
+    for (int i = 0; i < EVEN_WORDS.size(); i++) {
+      if (m.said(EVEN_WORDS.get(i))) {
+        return i + 2;
+      }
+    }
+    throw new IllegalStateException("no parts were said");
+  }
 
   private static PointRule.Pick pick(Match m) {
     return m.maybe("pick", PointRule.Pick.class).orElse(PointRule.Pick.ONLY);

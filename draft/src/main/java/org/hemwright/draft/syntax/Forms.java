@@ -6,6 +6,8 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The one table of statement forms: all that a document can say.
@@ -17,6 +19,12 @@ public final class Forms {
   private static final List<Form> ALL = all();
   private static final Map<Where, List<Form>> BY_PLACE = byPlace();
   private static final Map<Where, Map<String, List<Form>>> BY_FIRST_WORD = byFirstWord();
+
+  private static final Set<String> FIXED = new TreeSet<>();
+
+  static {
+    ALL.forEach(form -> collectFixed(form.shape(), FIXED));
+  }
 
   private Forms() {}
 
@@ -50,6 +58,25 @@ public final class Forms {
           words.put(where, byWord);
         });
     return words;
+  }
+
+  private static void collectFixed(Shape shape, Set<String> words) {
+    if (shape instanceof Shape.Fixed fixed) {
+      words.add(fixed.text());
+    } else if (shape instanceof Shape.Sequence sequence) {
+      sequence.parts().forEach(part -> collectFixed(part, words));
+    } else if (shape instanceof Shape.Choice choice) {
+      choice.options().forEach(option -> collectFixed(option, words));
+    } else if (shape instanceof Shape.Maybe maybe) {
+      collectFixed(maybe.shape(), words);
+    } else if (shape instanceof Shape.Many many) {
+      collectFixed(many.shape(), words);
+    }
+  }
+
+  /** Whether some form has this fixed word or symbol. */
+  public static boolean isFixed(String word) {
+    return FIXED.contains(word);
   }
 
   /** Every row, in the order of the language reference. */

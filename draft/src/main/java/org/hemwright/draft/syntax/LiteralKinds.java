@@ -1,5 +1,6 @@
 package org.hemwright.draft.syntax;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,13 +10,14 @@ final class LiteralKinds {
 
   /** All must measure the same; 0 may lack its unit. */
   static void same(List<Expression.Literal> literals) {
-    Optional<Unit> unit =
-        literals.stream().map(Expression.Literal::unit).filter(u -> u != Unit.NONE).findFirst();
-    for (Expression.Literal literal : literals) {
-      if (unit.isPresent()) {
-        need(literal, unit.get());
-      }
-    }
+    List<Unit> units =
+        literals.stream().map(Expression.Literal::unit).filter(u -> u != Unit.NONE).toList();
+    Optional<Unit> usual = units.stream().max(Comparator.comparing(u -> alike(units, u)));
+    usual.ifPresent(unit -> literals.forEach(literal -> need(literal, unit)));
+  }
+
+  private static long alike(List<Unit> units, Unit one) {
+    return units.stream().filter(unit -> unit.kind() == one.kind()).count();
   }
 
   /** It must be a length, angle or share, as the unit given is; 0 may lack its unit. */

@@ -121,10 +121,7 @@ final class NumberReading {
   /** A form of the table, or a name. */
   private Expression worded(Token word) {
     Reading.Mark start = reading.mark();
-    for (Form form : Forms.at(Where.NUMBER)) {
-      if (!form.firstWords().contains(word.text())) {
-        continue;
-      }
+    for (Form form : Forms.at(Where.NUMBER, word.text())) {
       boolean committed = committed(form);
       reading.deeper();
       try {

@@ -289,10 +289,10 @@ final class PieceForms {
           row(
               "even marks",
               Where.SEAM_CLAUSE,
-              "<parts:even> at <mark:name> {and <mark:name>}",
+              DrawingForms.EVEN + " at <mark:name> {and <mark:name>}",
               "seam waist_seam band.lower with every panel.waist, quarters at sides and centres",
               "Notches at even parts of the first layer, which meet these places of the others.",
-              m -> new Statement.SeamClause.Even(m.count("parts"), m.all("mark", Name.class))),
+              m -> new Statement.SeamClause.Even(DrawingForms.parts(m), m.all("mark", Name.class))),
           row(
               "elastic",
               Where.LEFT_EDGE,

@@ -34,6 +34,8 @@ final class Reading {
   private int depth;
   private boolean barePaths;
   private int furthest = -1;
+  private Optional<Form> current = Optional.empty();
+  private Optional<Form> furthestForm = Optional.empty();
   private final Set<String> wantedWords = new LinkedHashSet<>();
   private final Set<String> wantedKinds = new LinkedHashSet<>();
   private final Set<String> covered = new LinkedHashSet<>();
@@ -125,6 +127,11 @@ final class Reading {
     return List.copyOf(wantedKinds);
   }
 
+  /** The form that was being read at the furthest place, the innermost. */
+  Optional<Form> furthestForm() {
+    return furthestForm;
+  }
+
   /** A finding of its own for the furthest place, where a slot knew better what is wrong. */
   Optional<Finding> refusal() {
     return refusal;
@@ -135,7 +142,9 @@ final class Reading {
   /** Reads one of the forms that may fill a slot. */
   Object oneOf(Where where) {
     Mark start = mark();
-    Set<String> wantedBefore = furthest == at ? new LinkedHashSet<>(wantedWords) : Set.of();
+    boolean first = furthest != at;
+    Set<String> wordsBefore = first ? Set.of() : new LinkedHashSet<>(wantedWords);
+    Set<String> kindsBefore = first ? Set.of() : new LinkedHashSet<>(wantedKinds);
     deeper();
     for (Form form : Forms.at(where)) {
       try {
@@ -147,8 +156,9 @@ final class Reading {
       }
     }
     if (furthest == start.at()) {
-      wantKind(where.term());
-      wantedWords.stream().filter(word -> !wantedBefore.contains(word)).forEach(covered::add);
+      wantedWords.stream().filter(word -> !wordsBefore.contains(word)).forEach(covered::add);
+      wantedKinds.retainAll(kindsBefore);
+      wantedKinds.add(where.term());
     }
     throw new Mismatch();
   }
@@ -157,7 +167,13 @@ final class Reading {
   Object form(Form form) {
     int start = at;
     Match match = new Match();
-    step(form.shape(), match);
+    Optional<Form> outer = current;
+    current = Optional.of(form);
+    try {
+      step(form.shape(), match);
+    } finally {
+      current = outer;
+    }
     match.ends(spanFrom(start));
     try {
       return form.builder().apply(match);
@@ -205,7 +221,6 @@ final class Reading {
       case DATE -> date();
       case NUMBER -> numbers().sum();
       case LITERAL -> literal();
-      case EVEN -> even();
       case PATH -> paths().term();
       case CHAIN -> paths().chain();
       case AXIS -> paths().primary();
@@ -334,6 +349,7 @@ final class Reading {
       wantedWords.clear();
       wantedKinds.clear();
       covered.clear();
+      furthestForm = current;
       refusal = Optional.empty();
     }
     return at == furthest;
@@ -412,8 +428,11 @@ final class Reading {
     int start = at;
     boolean every = says("every") && !says(1, ".") && takeIf("every");
     Name piece = name("edge-place");
-    take(".");
-    Name second = name();
+    if (!dotFollows()) {
+      throw want("edge-place");
+    }
+    at++;
+    Name second = name("edge-place");
     Optional<Name> third = Optional.empty();
     if (dotFollows()) {
       at++;
@@ -539,17 +558,5 @@ final class Reading {
 
   Expression.Literal literal() {
     return numbers.literal();
-  }
-
-  Integer even() {
-    List<String> words =
-        List.of("halves", "thirds", "quarters", "fifths", "sixths", "sevenths", "eighths");
-    for (int i = 0; i < words.size(); i++) {
-      if (says(words.get(i))) {
-        at++;
-        return i + 2;
-      }
-    }
-    throw want("even");
   }
 }

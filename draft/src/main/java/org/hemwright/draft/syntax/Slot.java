@@ -16,7 +16,6 @@ public enum Slot {
   DATE("date", "date"),
   NUMBER("number", "number"),
   LITERAL("literal", "literal"),
-  EVEN("even", "even"),
   PATH("path", "path"),
   CHAIN("chain", "path"),
   AXIS("axis", "axis"),

@@ -1,5 +1,6 @@
 package org.hemwright.draft.syntax;
 
+import java.util.Arrays;
 import org.hemwright.pattern.quantity.QuantityKind;
 
 /** A unit as the language writes it. */
@@ -20,6 +21,11 @@ public enum Unit {
     this.word = word;
     this.kind = kind;
     this.factor = factor;
+  }
+
+  /** Whether a token is a unit's word. */
+  static boolean isUnit(Token token) {
+    return Arrays.stream(values()).anyMatch(unit -> token.says(unit.word));
   }
 
   /** As written. */

@@ -35,17 +35,13 @@ record Written(
   static Written at(List<Line> all, int index) {
     List<Line> lines = new ArrayList<>(List.of(all.get(index)));
     int open = 0;
-    Optional<Token> opener = Optional.empty();
     int openedIn = 0;
     int next = index + 1;
     while (true) {
       Line line = lines.get(lines.size() - 1);
       for (Token token : line.tokens()) {
         if (token.says("(")) {
-          if (open == 0) {
-            opener = Optional.of(token);
-            openedIn = lines.size();
-          }
+          openedIn = open == 0 ? lines.size() : openedIn;
           open++;
         } else if (token.says(")")) {
           open = Math.max(0, open - 1);
@@ -67,22 +63,42 @@ record Written(
       }
       lines.add(all.get(next++));
     }
-    if (open > 0) {
-      List<Line> kept = lines.subList(0, openedIn);
-      return new Written(kept, tokens(kept), opener, Optional.empty());
-    }
-    return cutAtComma(lines);
+    return cut(open > 0 ? lines.subList(0, openedIn) : lines);
   }
 
-  /** The same statement without what follows the final comma of its first {@code count} lines. */
+  /** The first {@code count} lines alone, which end with a comma or inside a bracket. */
   Written upTo(int count) {
-    return cutAtComma(lines.subList(0, count));
+    return cut(lines.subList(0, count));
   }
 
-  private static Written cutAtComma(List<Line> lines) {
+  /** The same with its final comma among the tokens. */
+  Written withComma() {
+    List<Token> all = new ArrayList<>(tokens);
+    comma.ifPresent(all::add);
+    return new Written(lines, all, unclosed, Optional.empty());
+  }
+
+  private static Written cut(List<Line> lines) {
     List<Token> tokens = tokens(lines);
-    Token comma = tokens.remove(tokens.size() - 1);
-    return new Written(lines, tokens, Optional.empty(), Optional.of(comma));
+    Optional<Token> comma = Optional.empty();
+    if (tokens.get(tokens.size() - 1).says(",")) {
+      comma = Optional.of(tokens.remove(tokens.size() - 1));
+    }
+    return new Written(lines, tokens, opener(tokens), comma);
+  }
+
+  /** The outermost bracket that is left open. */
+  private static Optional<Token> opener(List<Token> tokens) {
+    int open = 0;
+    Optional<Token> opener = Optional.empty();
+    for (Token token : tokens) {
+      if (token.says("(") && open++ == 0) {
+        opener = Optional.of(token);
+      } else if (token.says(")") && open > 0 && --open == 0) {
+        opener = Optional.empty();
+      }
+    }
+    return opener;
   }
 
   private static List<Token> tokens(List<Line> lines) {
