@@ -138,10 +138,10 @@ final class CurveContacts {
       cubic.end().minus(line.start()).dot(up)
     };
     double[] slopes = {heights[1] - heights[0], heights[2] - heights[1], heights[3] - heights[2]};
-    for (double t : BernsteinRoots.of(heights)) {
+    for (double t : Bernstein.roots(heights)) {
       addOnLine(line, cubic, t, lineFirst);
     }
-    for (double t : BernsteinRoots.of(slopes)) {
+    for (double t : Bernstein.roots(slopes)) {
       addOnLine(line, cubic, t, lineFirst);
     }
   }

@@ -58,7 +58,7 @@ final class NearestPlace {
       best = atEnd;
       bestT = 1;
     }
-    for (double t : BernsteinRoots.of(squareness(cubic, point))) {
+    for (double t : Bernstein.roots(squareness(cubic, point))) {
       double distance = cubic.at(t).distanceTo(point);
       if (distance < best) {
         best = distance;

@@ -1,80 +1,65 @@
 package org.hemwright.geometry;
 
-import java.util.ArrayList;
-import java.util.List;
-
-/** The path that runs beside another at an even distance. */
+/**
+ * The path that runs beside another at an even distance, as a cut line runs beside a stitch line.
+ *
+ * <p>Every stretch is set off by itself; outward corners are mitred, and a mitre that would reach
+ * farther than {@link Tolerance#MITRE_LIMIT} times the distance is cut off square there. Then what
+ * came too near the source is trimmed away: the loops that inward corners leave, and those of
+ * stretches that bend more tightly than the distance allows.
+ */
 public final class OffsetPath {
-  private static final int DEEPEST = 12;
-  private static final int SAMPLES = 8;
-
   private OffsetPath() {}
 
   /**
-   * The path at a distance (mm) from another, to its left when positive and to its right when
-   * negative; within {@link Tolerance#OFFSET}.
+   * The path at a distance (mm) from another: to its left when positive, to its right when
+   * negative, walked the same way. Every point of it lies within {@link Tolerance#OFFSET} of that
+   * distance from the source or, at an outward corner, farther out; none lies nearer. A closed path
+   * gives a closed one; holes that it would leave where it runs back on itself are left out.
+   *
+   * <p>Refused are a distance at which nothing is left, and one at which the rest falls apart, so
+   * that no single path could be walked.
    */
   public static Path of(Path path, double distance) {
-    if (distance == 0) {
+    if (!Double.isFinite(distance)) {
+      throw new GeometryProblem("a path cannot be set off by " + distance + " mm");
+    }
+    if (Math.abs(distance) <= Tolerance.NO_LENGTH) {
       return path;
     }
-    List<Curve> beside = new ArrayList<>();
-    Curve previous = null;
+    OffsetSketch sketch = OffsetSketch.of(path, distance);
+    boolean turns = turning(path) >= Math.PI;
+    Path beside =
+        sketch.isClean() && !turns
+            ? sketch.path()
+            : OffsetTrim.trimmed(path, distance, sketch, turns);
+    return Straightened.of(beside);
+  }
+
+  /**
+   * By how much a path turns in all, left and right alike (radians), or more. A path that turns by
+   * less than half a turn and nowhere bends more tightly than the distance allows never comes back
+   * into a circle of that radius that touches it, so that nothing needs to be trimmed.
+   */
+  private static double turning(Path path) {
+    double sum = 0;
+    Vector last = path.startDirection();
     for (Curve curve : path.curves()) {
-      if (previous != null) {
-        join(beside, previous, curve, distance);
+      if (curve instanceof Cubic cubic) {
+        Vector[] ways = {
+          cubic.control1().minus(cubic.start()),
+          cubic.control2().minus(cubic.control1()),
+          cubic.end().minus(cubic.control2())
+        };
+        for (Vector way : ways) {
+          sum += Math.abs(last.angleTo(way));
+          last = way.equals(Vector.ZERO) ? last : way;
+        }
+      } else {
+        sum += Math.abs(last.angleTo(curve.derivative(0)));
+        last = curve.derivative(0);
       }
-      add(beside, curve, distance, 0);
-      previous = curve;
     }
-    return Path.of(beside);
-  }
-
-  private static void join(List<Curve> beside, Curve before, Curve after, double distance) {
-    Vector in = before.direction(1);
-    Vector out = after.direction(0);
-    double turn = in.angleTo(out);
-    Point from = before.end().plus(in.left().times(distance));
-    Point to = after.start().plus(out.left().times(distance));
-    if (from.isAt(to)) {
-      return;
-    }
-    double reach = 1 / StrictMath.cos(turn / 2);
-    if (turn * distance < 0 && reach <= Tolerance.MITRE_LIMIT) {
-      double run = Math.abs(distance) * StrictMath.tan(Math.abs(turn) / 2);
-      Point tip = from.plus(in.times(run));
-      beside.add(new Line(from, tip));
-      beside.add(new Line(tip, to));
-    } else {
-      beside.add(new Line(from, to));
-    }
-  }
-
-  private static void add(List<Curve> beside, Curve curve, double distance, int depth) {
-    if (curve instanceof Line line) {
-      Vector aside = line.direction(0).left().times(distance);
-      beside.add(new Line(line.start().plus(aside), line.end().plus(aside)));
-      return;
-    }
-    Point from = beside(curve, 0, distance);
-    Point to = beside(curve, 1, distance);
-    Vector leave = curve.derivative(0).times((1 - curve.curvature(0) * distance) / 3);
-    Vector arrive = curve.derivative(1).times((1 - curve.curvature(1) * distance) / 3);
-    Cubic fit = new Cubic(from, from.plus(leave), to.minus(arrive), to);
-    boolean close = true;
-    for (int i = 1; i < SAMPLES && close; i++) {
-      double t = (double) i / SAMPLES;
-      close = fit.at(t).distanceTo(beside(curve, t, distance)) <= Tolerance.OFFSET_FIT;
-    }
-    if (close || depth == DEEPEST) {
-      beside.add(fit);
-    } else {
-      add(beside, curve.part(0, 0.5), distance, depth + 1);
-      add(beside, curve.part(0.5, 1), distance, depth + 1);
-    }
-  }
-
-  private static Point beside(Curve curve, double t, double distance) {
-    return curve.at(t).plus(curve.direction(t).left().times(distance));
+    return sum;
   }
 }

@@ -150,7 +150,8 @@ public final class Path {
     return Math.max(0, Math.min(length, distance));
   }
 
-  private int curveAt(double distance) {
+  /** Which curve a length from the start lies on. */
+  int curveAt(double distance) {
     double[] known = walked();
     int found = Arrays.binarySearch(known, distance);
     int index = found >= 0 ? found : -found - 2;

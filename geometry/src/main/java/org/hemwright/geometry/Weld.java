@@ -36,12 +36,14 @@ final class Weld {
     }
   }
 
-  private static boolean isSpeck(Curve curve) {
+  /** Whether a curve is too short to count. */
+  static boolean isSpeck(Curve curve) {
     double size = curve instanceof Cubic cubic ? cubic.size() : curve.length();
     return size <= Tolerance.NO_LENGTH;
   }
 
-  private static Curve startingAt(Curve curve, Point joint) {
+  /** The curve drawn from a joint a hair away from its start. */
+  static Curve startingAt(Curve curve, Point joint) {
     if (joint.equals(curve.start())) {
       return curve;
     }

@@ -66,4 +66,37 @@ final class Drawn {
     Motion motion = Motion.turn(point(200), number(-4, 4)).then(Motion.move(heading().times(150)));
     return lot.nextBoolean() ? motion : motion.then(Motion.mirror(point(100), point(100)));
   }
+
+  /** Lines and bent curves with corners of every kind between, on the whole to the right. */
+  Path ragged() {
+    List<Curve> curves = new ArrayList<>();
+    Point here = new Point(0, 0);
+    for (int i = count(2, 5); i > 0; i--) {
+      Point next = new Point(here.x() + number(20, 80), number(-40, 40));
+      Vector leave = new Vector(number(-10, 40), number(-40, 40));
+      Vector arrive = new Vector(number(-40, 10), number(-40, 40));
+      curves.add(
+          lot.nextBoolean()
+              ? new Line(here, next)
+              : new Cubic(here, here.plus(leave), next.plus(arrive), next));
+      here = next;
+    }
+    return Path.of(curves);
+  }
+
+  /** A closed shape about the origin, counter-clockwise: smooth, or with straight sides. */
+  Path ring() {
+    int knots = count(3, 7);
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < knots; i++) {
+      points.add(Point.ORIGIN.plus(Vector.atAngle(2 * Math.PI * i / knots).times(number(60, 110))));
+    }
+    if (lot.nextBoolean()) {
+      points.add(points.get(0));
+      return Path.polyline(points);
+    }
+    SmoothCurve curve = SmoothCurve.from(points.get(0));
+    points.subList(1, knots).forEach(curve::to);
+    return curve.closedPath();
+  }
 }

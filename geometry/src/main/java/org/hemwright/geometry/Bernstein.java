@@ -3,26 +3,26 @@ package org.hemwright.geometry;
 import java.util.Arrays;
 
 /**
- * Where a polynomial is nothing on 0 to 1, given by its Bernstein coefficients.
+ * Polynomials on 0 to 1, given by their Bernstein coefficients: products, and where one is nothing.
  *
  * <p>A polynomial has no more roots than its coefficients change sign (the variation diminishing
  * property, de Casteljau 1959, Lane and Riesenfeld 1981): halve until there is one change, then
  * close in on it; no change means no root.
  */
-final class BernsteinRoots {
+final class Bernstein {
   private static final int MOST_STEPS = 100;
 
   private final double[] roots;
   private int count;
 
-  private BernsteinRoots(int degree) {
+  private Bernstein(int degree) {
     roots = new double[4 * degree];
   }
 
   /** All roots, rising; a double root may be given once or twice, side by side. */
-  static double[] of(double[] coefficients) {
+  static double[] roots(double[] coefficients) {
     int degree = coefficients.length - 1;
-    BernsteinRoots found = new BernsteinRoots(degree);
+    Bernstein found = new Bernstein(degree);
     if (coefficients[0] == 0) {
       found.add(0);
     }
@@ -31,6 +31,30 @@ final class BernsteinRoots {
       found.add(1);
     }
     return Arrays.copyOf(found.roots, found.count);
+  }
+
+  /** The coefficients of the product of two polynomials. */
+  static double[] product(double[] one, double[] other) {
+    int m = one.length - 1;
+    int n = other.length - 1;
+    double[] product = new double[m + n + 1];
+    for (int i = 0; i <= m; i++) {
+      for (int j = 0; j <= n; j++) {
+        product[i + j] += choose(m, i) * choose(n, j) * one[i] * other[j];
+      }
+    }
+    for (int k = 0; k <= m + n; k++) {
+      product[k] /= choose(m + n, k);
+    }
+    return product;
+  }
+
+  private static double choose(int n, int k) {
+    double ways = 1;
+    for (int i = 1; i <= k; i++) {
+      ways = ways * (n - k + i) / i;
+    }
+    return ways;
   }
 
   private void add(double root) {
