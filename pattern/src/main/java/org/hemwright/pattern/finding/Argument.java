@@ -42,6 +42,11 @@ public sealed interface Argument {
    */
   record Term(String key) implements Argument {}
 
+  /**
+   * A phrase of the message files, under {@code term.KEY}, with {@code {number}} in it: "notch 2".
+   */
+  record Numbered(String key, long number) implements Argument {}
+
   /** Any one of several, in order; worded as "a, b or c". */
   record AnyOf(List<Argument> options) implements Argument {
     public AnyOf {

@@ -13,9 +13,9 @@ import org.hemwright.pattern.quantity.Quantity;
 /**
  * Findings as a reader wants them: one for one cause, sizes grouped, in the order of the text.
  *
- * <p>Findings are of one cause when code, subject, origin and the texts and names among their
- * arguments are the same. Of several the worst is told (by status, then by how far found and
- * expected lie apart), with all their sizes; values that differ from size to size become ranges.
+ * <p>Findings are of one cause when code, subject, origin and all arguments but measured values and
+ * counts are the same. Of several the worst is told (by status, then by how far found and expected
+ * lie apart), with all their sizes; values that differ from size to size become ranges.
  *
  * @param chart the names of all sizes, in the chart's order
  */
@@ -46,7 +46,11 @@ public record FindingOrder(List<String> chart) {
           .arguments()
           .forEach(
               (name, argument) -> {
-                if (argument instanceof Argument.Text || argument instanceof Argument.Names) {
+                boolean varies =
+                    argument instanceof Argument.Measured
+                        || argument instanceof Argument.Range
+                        || argument instanceof Argument.Count;
+                if (!varies) {
                   words.put(name, argument);
                 }
               });

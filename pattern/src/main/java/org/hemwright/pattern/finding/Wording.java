@@ -174,6 +174,8 @@ public record Wording(Messages messages, LengthFormat lengths, SizeWords sizes) 
       return SizeWords.listed(new ArrayList<>(names.names()), "and");
     } else if (argument instanceof Argument.Term term) {
       return term(term.key());
+    } else if (argument instanceof Argument.Numbered numbered) {
+      return term(numbered.key()).replace("{number}", Long.toString(numbered.number()));
     } else if (argument instanceof Argument.AnyOf any) {
       return SizeWords.listed(any.options().stream().map(this::worded).toList(), "or");
     }

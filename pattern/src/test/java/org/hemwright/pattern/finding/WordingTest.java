@@ -127,6 +127,18 @@ class WordingTest {
   }
 
   @Test
+  void numbersAPhrase() {
+    Wording wording =
+        Wording.of(
+            new Messages(
+                Map.of("a.message", "Up to {end}.", "a.mend", "", "term.notch", "notch {number}")));
+    assertThat(
+            wording.line(
+                Finding.warn("a", "seam").with("end", new Argument.Numbered("notch", 2)).build()))
+        .isEqualTo("Up to notch 2.");
+  }
+
+  @Test
   void refusesAKeyTwice() {
     Messages one = new Messages(Map.of("a.message", "So."));
     assertThatThrownBy(() -> Messages.of(List.of(one, one)))

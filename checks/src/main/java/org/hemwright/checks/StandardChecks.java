@@ -1,0 +1,27 @@
+package org.hemwright.checks;
+
+import java.util.List;
+import org.hemwright.pattern.Check;
+import org.hemwright.pattern.finding.Messages;
+
+/** The checks of this module, in the order in which they are told. */
+public final class StandardChecks {
+  private StandardChecks() {}
+
+  /** Every check, held to these settings. */
+  public static List<Check> with(CheckSettings settings) {
+    return List.of(
+        new OutlineCheck(),
+        new CutCountCheck(),
+        new FoldCheck(),
+        new LabelCheck(),
+        new GrainCheck(),
+        new SeamLengthCheck(settings),
+        new SeamMarksCheck(settings));
+  }
+
+  /** Their sentences. */
+  public static Messages messages() {
+    return Messages.beside(StandardChecks.class, "checks.properties");
+  }
+}
