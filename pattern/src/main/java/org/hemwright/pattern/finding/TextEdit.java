@@ -10,4 +10,16 @@ public record TextEdit(String file, int offset, int length, String replacement) 
       throw new IllegalArgumentException("an edit starts at or after 0 and covers 0 or more");
     }
   }
+
+  /**
+   * The text after the change.
+   *
+   * @throws IllegalArgumentException where the text is too short for it
+   */
+  public String applyTo(String text) {
+    if (offset + length > text.length()) {
+      throw new IllegalArgumentException("the edit lies beyond the end of the text");
+    }
+    return text.substring(0, offset) + replacement + text.substring(offset + length);
+  }
 }
