@@ -16,11 +16,17 @@ final class SeamAttempt {
   SeamAttempt(SeamRequest request, List<List<Sought>> layers, StrandMaker maker) {
     this.request = request;
     this.layers = layers;
-    this.trouble = new SeamTrouble(request, layers, maker);
+    this.trouble = new SeamTrouble(request, layers);
     for (List<Sought> layer : layers) {
       StrandMaker.Strung strands = maker.string(layer);
       if (strands.brokenAfter() >= 0) {
-        trouble.breaks(layer, strands.brokenAfter());
+        List<List<Sought>> holding = maker.turnedToHold(layer);
+        boolean senseGiven = layer.stream().anyMatch(sought -> sought.term().reversed());
+        if (holding.size() == 1 && !senseGiven) {
+          strands = maker.string(holding.get(0));
+        } else {
+          trouble.breaks(layer, strands.brokenAfter(), holding);
+        }
       }
       strung.add(strands.strands());
     }

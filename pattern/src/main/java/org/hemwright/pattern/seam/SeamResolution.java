@@ -13,9 +13,10 @@ import org.hemwright.pattern.piece.Piece;
  * {@code reversed}; so partners walk round their parts in opposite senses. A seam named once stands
  * for all its joins, and takes every instance of each layer once; along a placement line, as many
  * as there are edges to sew to it. An edge named with itself joins different copies where there are
- * two or more, else its two halves. {@code every} strings instances end to end, over folds and
- * across other seams, and starts where the first of them starts. A copy that is its own mirror
- * image may be sewn either way.
+ * two or more, else its two halves. In a run each edge goes on where the one before it ends; where
+ * their order leaves one way only to walk them, that is it, however they are drawn. {@code every}
+ * strings instances end to end, over folds and across other seams, and starts where the first of
+ * them starts. A copy that is its own mirror image may be sewn either way.
  *
  * @param seams those that resolved, in the order of the document
  * @param findings why the others did not, in the order of the document, without sizes

@@ -11,13 +11,11 @@ import org.hemwright.pattern.finding.Finding;
 final class SeamTrouble {
   private final SeamRequest request;
   private final List<List<Sought>> layers;
-  private final StrandMaker maker;
   private final List<Finding> findings = new ArrayList<>();
 
-  SeamTrouble(SeamRequest request, List<List<Sought>> layers, StrandMaker maker) {
+  SeamTrouble(SeamRequest request, List<List<Sought>> layers) {
     this.request = request;
     this.layers = layers;
-    this.maker = maker;
   }
 
   List<Finding> findings() {
@@ -32,29 +30,20 @@ final class SeamTrouble {
     return request.layers().get(layer).text();
   }
 
-  /** A run breaks; the way to write it that would hold together is told, if there is one. */
-  void breaks(List<Sought> layer, int after) {
-    SeamRequest.Term here = layer.get(after).term();
-    SeamRequest.Term next = layer.get(after + 1).term();
+  /** A run breaks; the ways to write it that would hold together are told, if there are any. */
+  void breaks(List<Sought> layer, int after, List<List<Sought>> holding) {
     Finding.Builder finding =
         SeamProblem.RUN_BREAKS
-            .in(request, next.origin())
-            .with("first", here.text())
-            .with("second", next.text());
-    int count = layer.size();
-    for (int mask = 1; mask < 1 << Math.min(count, 10); mask++) {
-      List<Sought> tried = new ArrayList<>();
-      for (int i = 0; i < count; i++) {
-        Sought sought = layer.get(i);
-        boolean turn = (mask >> (count - 1 - i) & 1) == 1;
-        tried.add(
-            turn ? new Sought(sought.term().turned(), sought.parts(), sought.edge()) : sought);
+            .in(request, layer.get(after + 1).term().origin())
+            .with("first", layer.get(after).term().text())
+            .with("second", layer.get(after + 1).term().text());
+    if (!holding.isEmpty()) {
+      List<Argument> ways = new ArrayList<>();
+      for (List<Sought> way : holding) {
+        List<SeamRequest.Term> terms = way.stream().map(Sought::term).toList();
+        ways.add(Argument.of("`" + new SeamRequest.Run(terms).text() + "`"));
       }
-      if (maker.string(tried).brokenAfter() < 0) {
-        List<SeamRequest.Term> terms = tried.stream().map(Sought::term).toList();
-        finding.with("written", new SeamRequest.Run(terms).text());
-        break;
-      }
+      finding.with("written", new Argument.AnyOf(ways));
     }
     findings.add(finding.build());
   }

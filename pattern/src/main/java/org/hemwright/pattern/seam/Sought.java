@@ -57,6 +57,11 @@ record Sought(SeamRequest.Term term, List<CutPart> parts, int edge) {
     return end.edge() == edge && parts.contains(end.part());
   }
 
+  /** The same edge walked the other way. */
+  Sought turned() {
+    return new Sought(term.turned(), parts, edge);
+  }
+
   /** Its place on a part, as written. */
   EdgePlace place(CutPart part) {
     return new EdgePlace(

@@ -9,6 +9,9 @@ import java.util.Set;
 
 /** Strings the edges of a layer together, by the seams that are known so far. */
 final class StrandMaker {
+  /** Longer runs are not tried in all ways. */
+  private static final int MOST_TURNED = 10;
+
   private final JoinedEnds joined;
 
   StrandMaker(JoinedEnds joined) {
@@ -65,6 +68,26 @@ final class StrandMaker {
       strands.add(new Strand(places, parts, layer.get(0).start(first).hand(), ring));
     }
     return new Strung(strands, -1);
+  }
+
+  /**
+   * The ways to turn edges of a run against their drawing so that it holds together. Where there is
+   * one only, the order of the edges says all; two edges that meet at both ends have two.
+   */
+  List<List<Sought>> turnedToHold(List<Sought> layer) {
+    int count = layer.size();
+    List<List<Sought>> ways = new ArrayList<>();
+    for (int mask = 1; count <= MOST_TURNED && mask < 1 << count; mask++) {
+      List<Sought> tried = new ArrayList<>();
+      for (int i = 0; i < count; i++) {
+        boolean turn = (mask >> i & 1) == 1;
+        tried.add(turn ? layer.get(i).turned() : layer.get(i));
+      }
+      if (string(tried).brokenAfter() < 0) {
+        ways.add(tried);
+      }
+    }
+    return ways;
   }
 
   private Optional<CutPart> next(Sought here, CutPart part, Sought after) {

@@ -273,13 +273,40 @@ class SeamResolutionTest {
     assertThat(told(tee.pieces(), seams.toArray(SeamRequest[]::new)))
         .containsExactly(
             "Seam armhole_seams goes on from `front.armhole` to `back.armhole`, and the second"
-                + " does not start where the first ends. / Write `front.armhole then back.armhole"
-                + " reversed`.");
+                + " does not start where the first ends. / Say which way it is walked:"
+                + " `front.armhole reversed then back.armhole` or `front.armhole then"
+                + " back.armhole reversed`.");
     assertThat(told(tee.pieces(), seams.get(0)))
         .containsExactly(
             "Seam armhole_seams goes on from `front.armhole` to `back.armhole`, and the second"
                 + " does not start where the first ends. / Declare the seam that joins the two,"
                 + " or name edges that follow on each other.");
+  }
+
+  /** Edges in a row can be walked in one way only, whichever way each is drawn. */
+  @Test
+  void aRunThatCanBeWalkedInOneWayNeedsNoReversing() {
+    List<Piece> pieces = Garments.pocket(2).pieces();
+    Garments written =
+        new Garments(
+            pieces,
+            List.of(
+                seam(
+                    "pocket_seam",
+                    "pocket.left then pocket.bottom then pocket.right with back.pocket_place")));
+    assertThat(resolved(written).get("pocket_seam"))
+        .isEqualTo(resolved(Garments.pocket(2)).get("pocket_seam"));
+    assertThat(
+            told(
+                pieces,
+                seam(
+                    "p",
+                    "pocket.left then pocket.bottom then pocket.right reversed"
+                        + " with back.pocket_place")))
+        .containsExactly(
+            "Seam p goes on from `pocket.left` to `pocket.bottom`, and the second does not start"
+                + " where the first ends. / Say which way it is walked: `pocket.left reversed then"
+                + " pocket.bottom then pocket.right`.");
   }
 
   @Test
