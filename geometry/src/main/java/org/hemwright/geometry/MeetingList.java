@@ -20,6 +20,9 @@ final class MeetingList {
   /** A contact closer than this (mm) is exact: a crossing or a true touch. */
   private static final double EXACT = 1e-8;
 
+  /** Rounding blurs the place of a touch by less than this (mm). */
+  private static final double TOUCH = 0.02;
+
   /** How many contacts ahead are held against one, and how many looks are taken between. */
   private static final int AHEAD = 4;
 
@@ -36,7 +39,12 @@ final class MeetingList {
   record Place(double one, double other, Point point, double gap) {}
 
   /** A stretch that the paths share, {@code one} rising. */
-  private record Stretch(Place first, Place last) {}
+  private record Stretch(Place first, Place last) {
+    /** Whether both paths walk it the same way. */
+    boolean isSameWay() {
+      return first.other < last.other;
+    }
+  }
 
   private final Path one;
   private final Path other;
@@ -117,7 +125,7 @@ final class MeetingList {
     sorted.sort(Comparator.comparingDouble((Stretch s) -> s.first.one));
     List<Stretch> joined = new ArrayList<>();
     for (Stretch stretch : sorted) {
-      int before = goesOnFrom(joined, stretch.first);
+      int before = goesOnFrom(joined, stretch);
       if (before >= 0) {
         joined.set(before, new Stretch(joined.get(before).first, stretch.last));
       } else {
@@ -125,7 +133,7 @@ final class MeetingList {
       }
     }
     for (int i = 0; i < joined.size() && joined.size() > 1; i++) {
-      int before = goesOnFrom(joined, joined.get(i).first);
+      int before = goesOnFrom(joined, joined.get(i));
       if (before >= 0 && before != i) {
         joined.set(i, new Stretch(joined.get(before).first, joined.get(i).last));
         joined.remove(before);
@@ -135,9 +143,12 @@ final class MeetingList {
     return joined;
   }
 
-  private int goesOnFrom(List<Stretch> joined, Place place) {
+  /** Which stretch goes on in another, without turning back on itself; −1 for none. */
+  private int goesOnFrom(List<Stretch> joined, Stretch next) {
     for (int i = 0; i < joined.size(); i++) {
-      if (isSamePlace(atSeam(joined.get(i).last), atSeam(place))) {
+      Stretch stretch = joined.get(i);
+      if (stretch.isSameWay() == next.isSameWay()
+          && isSamePlace(atSeam(stretch.last), atSeam(next.first))) {
         return i;
       }
     }
@@ -179,7 +190,8 @@ final class MeetingList {
       for (int j = i + 1; j < kept.size() && j <= i + AHEAD; j++) {
         Place a = kept.get(i);
         Place b = kept.get(j);
-        if (Math.max(a.gap, b.gap) > EXACT && stayTogether(a, b)) {
+        boolean exact = Math.max(a.gap, b.gap) <= EXACT;
+        if (exact ? isByTouch(a, b) : stayTogether(a, b, SAME_PLACE)) {
           kept.remove(a.gap > b.gap ? i : j);
           i = -1;
           break;
@@ -189,12 +201,19 @@ final class MeetingList {
     return kept;
   }
 
-  private boolean stayTogether(Place a, Place b) {
+  /** Whether two contacts, each exact but for rounding, are one touch. */
+  private boolean isByTouch(Place a, Place b) {
+    return Math.abs(a.one - b.one) <= TOUCH
+        && Math.abs(a.other - b.other) <= TOUCH
+        && stayTogether(a, b, EXACT);
+  }
+
+  private boolean stayTogether(Place a, Place b, double tolerance) {
     for (int i = 1; i < LOOKS; i++) {
       double share = (double) i / LOOKS;
       Point p = one.at(a.one + share * (b.one - a.one)).point();
       Point q = other.at(a.other + share * (b.other - a.other)).point();
-      if (p.distanceTo(q) > SAME_PLACE) {
+      if (p.distanceTo(q) > tolerance) {
         return false;
       }
     }

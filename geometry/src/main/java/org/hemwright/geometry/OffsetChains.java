@@ -101,10 +101,7 @@ final class OffsetChains {
   private Path first(List<Chain> chains) {
     chains.removeIf(chain -> chain.length() <= SPECK);
     if (chains.isEmpty()) {
-      throw new GeometryProblem(
-          "nothing is left of a path set off by "
-              + Math.abs(distance)
-              + " mm; it bends too tightly");
+      throw nothingLeft(distance);
     }
     List<Chain> linked = new ArrayList<>(chains.subList(0, 1));
     List<Chain> apart = new ArrayList<>(chains.subList(1, chains.size()));
@@ -123,6 +120,11 @@ final class OffsetChains {
               .formatted(Math.abs(distance), apart.size() + 1));
     }
     return chains.get(0).path;
+  }
+
+  static GeometryProblem nothingLeft(double distance) {
+    return new GeometryProblem(
+        "nothing is left of a path set off by " + Math.abs(distance) + " mm; it bends too tightly");
   }
 
   private Chain linkedFrom(OffsetStretch first) {

@@ -31,6 +31,9 @@ final class OffsetSketch {
       sketch.join(sources.get(sources.size() - 1), sources.get(0));
       sketch.close();
     }
+    if (sketch.curves.isEmpty()) {
+      throw OffsetChains.nothingLeft(distance);
+    }
     return sketch;
   }
 
@@ -80,6 +83,9 @@ final class OffsetSketch {
   }
 
   private void close() {
+    if (curves.isEmpty()) {
+      return;
+    }
     Point start = curves.get(0).start();
     int last = curves.size() - 1;
     if (start.distanceTo(curves.get(last).end()) <= Tolerance.OFFSET_FIT) {

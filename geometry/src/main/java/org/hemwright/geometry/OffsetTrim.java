@@ -3,6 +3,7 @@ package org.hemwright.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is left of an offset when all that came too near the source is taken away.
@@ -26,6 +27,7 @@ final class OffsetTrim {
   /** Loops this short (mm) are left by rounding. */
   private static final double SPECK = 2 * Tolerance.OFFSET;
 
+  private static final int MOST_SPECKS = 50;
   private static final double SAME_CUT = 1e-6;
   private static final double[] LOOKS = {0.5, 0.25, 0.75};
 
@@ -213,16 +215,20 @@ final class OffsetTrim {
   /** Cuts away loops that are too short to be found right or wrong. */
   private static Path withoutSpecks(Path path) {
     Path clean = path;
-    List<Meeting> meetings = MeetingFinder.within(path);
-    for (int i = meetings.size() - 1; i >= 0; i--) {
-      Meeting meeting = meetings.get(i);
-      double from = meeting.distanceOnThis();
-      double to = meeting.distanceOnOther();
-      boolean inside = from > 0 && to < clean.length() - SAME_CUT;
-      if (inside && to - from <= SPECK) {
-        clean = clean.part(0, from).then(clean.part(to, clean.length()));
-      }
+    Optional<Meeting> speck = speck(clean);
+    for (int round = 0; speck.isPresent() && round < MOST_SPECKS; round++) {
+      Path before = clean.part(0, speck.get().distanceOnThis());
+      clean = before.then(clean.part(speck.get().distanceOnOther(), clean.length()));
+      speck = speck(clean);
     }
     return clean;
+  }
+
+  private static Optional<Meeting> speck(Path path) {
+    return MeetingFinder.within(path).stream()
+        .filter(meeting -> meeting.distanceOnThis() > SAME_CUT)
+        .filter(meeting -> meeting.distanceOnOther() < path.length() - SAME_CUT)
+        .filter(meeting -> meeting.distanceOnOther() - meeting.distanceOnThis() <= SPECK)
+        .findFirst();
   }
 }

@@ -21,7 +21,9 @@ final class Weld {
           "a path breaks off at (%s, %s) mm and goes on at (%s, %s) mm"
               .formatted(joint.x(), joint.y(), curve.start().x(), curve.start().y()));
     }
-    chain.add(startingAt(curve, joint));
+    if (!(curve instanceof Line && joint.equals(curve.end()))) {
+      chain.add(startingAt(curve, joint));
+    }
   }
 
   /** Lets a chain whose end lies at its start end there exactly. */

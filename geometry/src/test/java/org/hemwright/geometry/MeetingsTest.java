@@ -228,6 +228,18 @@ class MeetingsTest {
   }
 
   @Test
+  void aPathThatTurnsBackOnASharedStretchTurnsAtAMeeting() {
+    Path back = Path.polyline(List.of(new Point(10, 0), new Point(20, 0), new Point(5, 0)));
+    Path line = Path.straight(new Point(0, 0), new Point(20, 0));
+    assertThat(back.meetings(line))
+        .extracting(Meeting::point)
+        .containsExactly(new Point(10, 0), new Point(20, 0), new Point(5, 0));
+    assertThat(line.meetings(back))
+        .extracting(Meeting::point)
+        .containsExactly(new Point(5, 0), new Point(10, 0), new Point(20, 0));
+  }
+
+  @Test
   void aClosedPathSharesAllOfItself() {
     Path round = CircularArc.about(Point.ORIGIN, new Point(50, 0), 2 * Math.PI);
     assertThat(round.meetings(round)).hasSize(1);
