@@ -25,7 +25,10 @@ public final class Tolerance {
   /** Two directions whose angle is smaller than this are one direction. */
   public static final double SAME_DIRECTION = 1e-7;
 
-  /** What a drawn length promises; two lengths this close are drawn as one. */
+  /**
+   * What a drawn length promises; two lengths this close are drawn as one, and a point this close
+   * to a path lies on it for a designer who says that it does.
+   */
   public static final double DRAWN_LENGTH = 0.01;
 
   /** A circular arc drawn with cubics strays from the true circle by no more than this. */
@@ -39,6 +42,20 @@ public final class Tolerance {
    * {@link #OFFSET}.
    */
   public static final double OFFSET_FIT = 0.002;
+
+  /** The drawn place of a number that is solved for is closed in to this width, for lengths. */
+  public static final double SOLVED_LENGTH = 1e-6;
+
+  /** The same for angles (radians), ratios and plain numbers. */
+  public static final double SOLVED_SHARE = 1e-9;
+
+  /**
+   * What is left between two lengths that were solved to be equal; more is a jump and no meeting.
+   */
+  public static final double JUMP_LENGTH = 1e-3;
+
+  /** The same for angles (radians), ratios and plain numbers. */
+  public static final double JUMP_SHARE = 1e-6;
 
   /** A mitre reaches no farther from its corner than this many times the offset distance. */
   public static final double MITRE_LIMIT = 2.5;

@@ -25,6 +25,13 @@ public sealed interface Argument {
     }
   }
 
+  /** Several values, in order; worded as "a, b and c". */
+  record Values(List<Quantity> quantities) implements Argument {
+    public Values {
+      quantities = List.copyOf(quantities);
+    }
+  }
+
   /** A count. */
   record Count(long count) implements Argument {}
 

@@ -168,6 +168,8 @@ public record Wording(Messages messages, LengthFormat lengths, SizeWords sizes) 
       String least = worded(range.least());
       String most = worded(range.most());
       return least.equals(most) ? least : least + " to " + most;
+    } else if (argument instanceof Argument.Values values) {
+      return SizeWords.listed(values.quantities().stream().map(this::worded).toList(), "and");
     } else if (argument instanceof Argument.Count count) {
       return Long.toString(count.count());
     } else if (argument instanceof Argument.Names names) {

@@ -1,0 +1,73 @@
+package org.hemwright.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hemwright.draft.plan.Plan;
+import org.hemwright.draft.plan.Planned;
+import org.hemwright.draft.syntax.Document;
+import org.hemwright.draft.syntax.DocumentReader;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.FindingOrder;
+import org.hemwright.pattern.finding.Messages;
+import org.hemwright.pattern.finding.Origin;
+
+/**
+ * From a document and a chart to every piece in every size.
+ *
+ * <p>A pure function: the same text and the same chart give the same values on every machine. It
+ * never throws because of what the text says; what cannot be is a finding, and the rest is drawn.
+ */
+public final class Drafting {
+  private Drafting() {}
+
+  /** Every size, dials as the document has them. */
+  public static Drafted draft(String file, String text, SizeChart chart) {
+    return draft(file, text, chart, DialSettings.NONE);
+  }
+
+  /** Every size, some dials turned. */
+  public static Drafted draft(String file, String text, SizeChart chart, DialSettings dials) {
+    return draft(file, text, chart, dials, chart.sizes().stream().map(Size::name).toList());
+  }
+
+  /**
+   * Some sizes, some dials turned.
+   *
+   * @param file the document's name, for findings
+   * @param text all of it
+   * @param chart the body measurements
+   * @param dials where dials stand, as far as not where the document has them
+   * @param sizes the names of the sizes to draw, in any order
+   */
+  public static Drafted draft(
+      String file, String text, SizeChart chart, DialSettings dials, List<String> sizes) {
+    Document document = DocumentReader.read(file, text);
+    Planned planned = Plan.of(document, chart);
+    List<Finding> findings = new ArrayList<>(document.findings());
+    findings.addAll(planned.findings());
+    for (String name : sizes) {
+      if (chart.size(name).isEmpty()) {
+        findings.add(
+            Finding.fail("size-not-in-chart", name)
+                .with("name", name)
+                .with("chart", chart.file())
+                .with("known", Argument.of(chart.sizes().stream().map(Size::name).toList()))
+                .at(new Origin(chart.file(), 1, 1))
+                .build());
+      }
+    }
+    List<Size> drawn = chart.sizes().stream().filter(size -> sizes.contains(size.name())).toList();
+    Drafted drafted = planned.plan().evaluate(drawn, dials).drafted();
+    findings.addAll(drafted.findings());
+    List<String> order = chart.sizes().stream().map(Size::name).toList();
+    return new Drafted(drafted.run(), new FindingOrder(order).of(findings));
+  }
+
+  /** The sentences of what reading, planning and evaluating a document may find. */
+  public static Messages messages() {
+    return Messages.beside(Drafting.class, "findings.properties");
+  }
+}

@@ -1,0 +1,140 @@
+package org.hemwright.draft.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.draft.plan.PieceDeclaration.DeclaredEdge;
+import org.hemwright.draft.plan.name.Scope;
+import org.hemwright.draft.plan.node.Broken;
+import org.hemwright.draft.plan.node.Node;
+import org.hemwright.draft.plan.node.NodeList;
+import org.hemwright.draft.plan.piece.EdgeForm;
+import org.hemwright.draft.plan.piece.EdgeNode;
+import org.hemwright.draft.plan.piece.OutlineNode;
+import org.hemwright.draft.plan.piece.RectangleNode;
+import org.hemwright.draft.plan.problem.Problems;
+import org.hemwright.draft.syntax.PathTerm;
+import org.hemwright.draft.syntax.Span;
+import org.hemwright.draft.syntax.Statement;
+
+/** Turns an outline or a rectangle into nodes: the edges, and what they make together. */
+final class OutlineCompiler {
+  private static final int SIDES = 4;
+
+  private final Compilers all;
+  private final NodeList nodes;
+  private final Problems problems;
+
+  OutlineCompiler(Compilation shared, Compilers all) {
+    this.all = all;
+    this.nodes = shared.nodes();
+    this.problems = shared.problems();
+  }
+
+  /** Fills the slots kept for the outline and its edges. */
+  void compile(PieceDeclaration piece, PieceLines lines) {
+    Optional<Statement.Outline> outline = lines.one(Statement.Outline.class);
+    Optional<Statement.Rectangle> rectangle = lines.one(Statement.Rectangle.class);
+    if (outline.isPresent() && rectangle.isPresent()) {
+      problems.add(
+          problems
+              .at(rectangle.get().span(), "outline-and-rectangle", piece.scope().name())
+              .with("piece", piece.scope().name()));
+    } else if (outline.isPresent()) {
+      outline(piece, outline.get());
+    } else if (rectangle.isPresent()) {
+      rectangle(piece, rectangle.get());
+    } else if (!lines.anyUnread()) {
+      problems.add(
+          problems
+              .at(piece.section().name().span(), "outline-missing", piece.scope().name())
+              .with("piece", piece.scope().name()));
+    }
+  }
+
+  private void rectangle(PieceDeclaration piece, Statement.Rectangle rectangle) {
+    nodes.about(piece.scope().name());
+    int width = all.numbers().slot(rectangle.width(), piece.scope());
+    int height = all.numbers().slot(rectangle.height(), piece.scope());
+    if (rectangle.edges().size() != SIDES) {
+      throw new IllegalArgumentException("a rectangle has four edges");
+    }
+    nodes.fill(piece.outline(), new RectangleNode(width, height), rectangle.span());
+    for (int i = 0; i < SIDES; i++) {
+      DeclaredEdge edge = piece.edges().get(i);
+      fill(piece, edge, new EdgeNode(piece.outline(), i), edge.name().span());
+    }
+  }
+
+  private void outline(PieceDeclaration piece, Statement.Outline outline) {
+    List<EdgeForm> forms = new ArrayList<>();
+    for (int i = 0; i < outline.edges().size(); i++) {
+      nodes.about(piece.scope().full(piece.edges().get(i).name().text()));
+      forms.add(edge(piece, outline.edges().get(i), i));
+    }
+    nodes.about(piece.scope().name());
+    if (mayBeJoined(piece, outline, forms)) {
+      nodes.fill(piece.outline(), new OutlineNode(forms), outline.span());
+    } else {
+      nodes.fill(piece.outline(), new Broken(), outline.span());
+    }
+  }
+
+  private EdgeForm edge(PieceDeclaration piece, Statement.OutlineEdge edge, int index) {
+    Scope scope = piece.scope();
+    DeclaredEdge declared = piece.edges().get(index);
+    String name = edge.name().text();
+    EdgeNode whole = new EdgeNode(piece.outline(), index);
+    if (edge.path() instanceof PathTerm.StraightOn) {
+      fill(piece, declared, whole, edge.span());
+      return new EdgeForm(name, Node.NONE, false, false);
+    }
+    List<PathTerm> parts =
+        edge.path() instanceof PathTerm.Chain chain ? chain.parts() : List.of(edge.path());
+    boolean before = parts.get(0) instanceof PathTerm.StraightOn;
+    boolean after = parts.get(parts.size() - 1) instanceof PathTerm.StraightOn;
+    if (!before && !after) {
+      fill(piece, declared, all.paths().node(edge.path(), scope), edge.path().span());
+      return new EdgeForm(name, declared.slot(), false, false);
+    }
+    List<PathTerm> drawn = parts.subList(before ? 1 : 0, parts.size() - (after ? 1 : 0));
+    int core =
+        drawn.isEmpty()
+            ? nodes.broken(edge.span())
+            : nodes.add(all.paths().chain(drawn, scope), edge.path().span());
+    fill(piece, declared, whole, edge.span());
+    return new EdgeForm(name, core, before, after);
+  }
+
+  private void fill(PieceDeclaration piece, DeclaredEdge edge, Node node, Span span) {
+    nodes.about(piece.scope().full(edge.name().text()));
+    nodes.fill(edge.slot(), node, span);
+  }
+
+  /** Whether the outline has corners enough, each at the end of something that is drawn. */
+  private boolean mayBeJoined(
+      PieceDeclaration piece, Statement.Outline outline, List<EdgeForm> forms) {
+    int count = forms.size();
+    if (count < 2) {
+      problems.add(
+          problems
+              .at(outline.span(), "outline-one-edge", piece.scope().name())
+              .with("piece", piece.scope().name()));
+      return false;
+    }
+    for (int i = 0; i < count; i++) {
+      EdgeForm edge = forms.get(i);
+      EdgeForm next = forms.get((i + 1) % count);
+      if ((edge.isStraight() || edge.straightAfter())
+          && (next.isStraight() || next.straightBefore())) {
+        problems.add(
+            problems
+                .at(outline.edges().get((i + 1) % count).span(), "straights-in-a-row")
+                .with("before", edge.name())
+                .with("after", next.name()));
+        return false;
+      }
+    }
+    return true;
+  }
+}

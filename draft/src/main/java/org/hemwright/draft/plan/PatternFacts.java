@@ -1,0 +1,17 @@
+package org.hemwright.draft.plan;
+
+import java.util.List;
+import org.hemwright.pattern.Details;
+import org.hemwright.pattern.PaperChoices;
+import org.hemwright.pattern.View;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.fabric.Fabric;
+
+/** What a document says of the pattern that no size changes. */
+record PatternFacts(
+    Details details, Size base, List<Fabric> fabrics, List<View> views, PaperChoices paper) {
+  PatternFacts {
+    fabrics = List.copyOf(fabrics);
+    views = List.copyOf(views);
+  }
+}

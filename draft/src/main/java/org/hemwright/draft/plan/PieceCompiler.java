@@ -1,0 +1,254 @@
+package org.hemwright.draft.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hemwright.draft.plan.name.Scope;
+import org.hemwright.draft.plan.node.Node;
+import org.hemwright.draft.plan.node.NodeList;
+import org.hemwright.draft.plan.piece.GrainNode;
+import org.hemwright.draft.plan.piece.NotchNode;
+import org.hemwright.draft.plan.piece.PieceNode;
+import org.hemwright.draft.plan.piece.PieceNode.PieceEdge;
+import org.hemwright.draft.plan.piece.PlaceForm;
+import org.hemwright.draft.plan.piece.SimpleOutlineNode;
+import org.hemwright.draft.plan.problem.Problems;
+import org.hemwright.draft.syntax.Along;
+import org.hemwright.draft.syntax.Name;
+import org.hemwright.draft.syntax.Statement;
+import org.hemwright.pattern.body.SizeRange;
+import org.hemwright.pattern.finding.Origin;
+
+/** Turns the lines of a piece into nodes, the last of which is the piece. */
+final class PieceCompiler {
+  private final Compilation shared;
+  private final Compilers all;
+  private final NodeList nodes;
+  private final Problems problems;
+  private final PieceDeclaration piece;
+  private final Scope scope;
+  private final PieceLines lines;
+  private final List<Integer> notches = new ArrayList<>();
+  private final Map<String, Integer> namedNotches = new LinkedHashMap<>();
+  private int piecesOutline;
+  private int foldIndex = Node.NONE;
+  private int grain = Node.NONE;
+
+  PieceCompiler(Compilation shared, Compilers all, PieceDeclaration piece) {
+    this.shared = shared;
+    this.all = all;
+    this.nodes = shared.nodes();
+    this.problems = shared.problems();
+    this.piece = piece;
+    this.scope = piece.scope();
+    this.lines = new PieceLines(piece, shared.problems());
+  }
+
+  /** The names of the piece. */
+  Scope scope() {
+    return scope;
+  }
+
+  /** The piece's name. */
+  String name() {
+    return scope.name();
+  }
+
+  /** The names of its edges, in the designer's order. */
+  List<String> edgeNames() {
+    return piece.edges().stream().map(edge -> edge.name().text()).toList();
+  }
+
+  /** The slots of notches that have names. */
+  Map<String, Integer> namedNotches() {
+    return namedNotches;
+  }
+
+  /** Compiles the outline and what lies on its edges, which seams may add to. */
+  void edges() {
+    about(scope.name());
+    new OutlineCompiler(shared, all).compile(piece, lines);
+    about(scope.name());
+    fold();
+    piecesOutline =
+        nodes.add(
+            new SimpleOutlineNode(piece.outline(), foldIndex, edgeNames()),
+            nodes.span(piece.outline()));
+    for (Statement.NotchAt notch : lines.all(Statement.NotchAt.class)) {
+      notch(notch);
+    }
+  }
+
+  private void about(String subject) {
+    nodes.set(new NodeList.Setting(scope.sizes(), scope.name(), subject, false));
+  }
+
+  private Origin origin(Statement line) {
+    return problems.origin(line.span());
+  }
+
+  private void fold() {
+    Optional<Statement.Fold> fold = lines.one(Statement.Fold.class);
+    foldIndex = fold.flatMap(said -> lines.edge(said.edge())).orElse(Node.NONE);
+    for (Statement.Cut cut : lines.all(Statement.Cut.class)) {
+      if (cut.onFold() && fold.isEmpty() && !lines.unread("fold")) {
+        problems.add(
+            problems
+                .at(cut.span(), "fold-missing", scope.name())
+                .with("piece", scope.name())
+                .with("edge", piece.edges().isEmpty() ? "centre" : lastEdge()));
+      }
+    }
+  }
+
+  private String lastEdge() {
+    return piece.edges().get(piece.edges().size() - 1).name().text();
+  }
+
+  private void notch(Statement.NotchAt notch) {
+    Optional<Integer> edge = lines.edge(notch.edge());
+    if (edge.isEmpty()) {
+      return;
+    }
+    about(scope.full(notch.edge().text()));
+    if (!within(notch.sizes())) {
+      return;
+    }
+    PlaceForm place = new Places(shared, all).along(notch.along(), scope);
+    int when = Node.NONE;
+    if (notch.when().isPresent()) {
+      when = all.numbers().slot(notch.when().get(), scope);
+    }
+    NotchNode node =
+        new NotchNode(
+            scope.name(),
+            notch.edge().text(),
+            piece.edges().get(edge.get()).slot(),
+            place,
+            when,
+            notch.kind(),
+            notch.as().map(Name::text),
+            origin(notch));
+    int slot = nodes.add(node, notch.along().span());
+    notches.add(slot);
+    notch.as().ifPresent(name -> name(name, slot));
+  }
+
+  private void name(Name name, int slot) {
+    if (namedNotches.putIfAbsent(name.text(), slot) != null) {
+      problems.add(
+          problems
+              .at(name.span(), "notch-twice", scope.full(name.text()))
+              .with("name", name.text())
+              .with("piece", scope.name()));
+    }
+  }
+
+  /** Goes on in some of the piece's sizes only; false where there are none. */
+  private boolean within(Optional<Statement.Sizes> sizes) {
+    if (sizes.isEmpty()) {
+      return true;
+    }
+    Optional<SizeRange> asked = shared.sizes().find(sizes.get());
+    if (asked.isEmpty()) {
+      return false;
+    }
+    SizeRange range = asked.get();
+    SizeRange own = scope.sizes();
+    if (!range.meets(own)) {
+      problems.add(
+          problems
+              .at(sizes.get().span(), "sizes-outside-piece", scope.name())
+              .with("piece", scope.name())
+              .with("from", own.first().name())
+              .with("to", own.last().name()));
+      return false;
+    }
+    NodeList.Setting setting = nodes.setting();
+    SizeRange shorter =
+        new SizeRange(
+            range.first().compareTo(own.first()) > 0 ? range.first() : own.first(),
+            range.last().compareTo(own.last()) < 0 ? range.last() : own.last());
+    nodes.set(new NodeList.Setting(shorter, setting.owner(), setting.subject(), false));
+    return true;
+  }
+
+  /**
+   * Compiles the rest and the piece.
+   *
+   * @param seamNotches the slots of the notches that seams put on it
+   */
+  PiecePlan finish(List<Integer> seamNotches) {
+    about(scope.name());
+    AllowanceCompiler allowances = new AllowanceCompiler(shared, all, piece, lines);
+    List<PieceEdge> edges = allowances.edges(foldIndex);
+    about(scope.name());
+    grain();
+    List<Integer> marks =
+        new MarkCompiler(shared, piece).marks(grain, this::within, () -> about(scope.name()));
+    about(scope.name());
+    List<Integer> allNotches = new ArrayList<>(notches);
+    allNotches.addAll(seamNotches);
+    List<String> openings = new ArrayList<>();
+    for (Statement.Opening opening : lines.all(Statement.Opening.class)) {
+      lines.edge(opening.edge()).ifPresent(index -> openings.add(opening.edge().text()));
+    }
+    int stack =
+        lines
+            .one(Statement.Stack.class)
+            .map(said -> shared.lookup().point(said.at(), scope))
+            .orElse(Node.NONE);
+    CardCompiler card = new CardCompiler(shared, piece, lines);
+    PieceNode node =
+        new PieceNode(
+            card.card(),
+            piecesOutline,
+            edges,
+            allowances.corners(),
+            allNotches,
+            grain,
+            marks,
+            openings,
+            stack);
+    return new PiecePlan(node.card(), nodes.add(node, piece.section().name().span()));
+  }
+
+  private void grain() {
+    Optional<Statement.Grain> said = lines.one(Statement.Grain.class);
+    if (said.isEmpty()) {
+      return;
+    }
+    Statement.Grain line = said.get();
+    Origin origin = origin(line);
+    Node node;
+    if (line.rule() instanceof Statement.GrainRule.Along along) {
+      node = new GrainNode.Along(all.paths().slot(along.path(), scope), piece.outline(), origin);
+    } else if (line.rule() instanceof Statement.GrainRule.Way way) {
+      int direction = all.directions().slot(way.direction(), scope, Node.NONE);
+      node = new GrainNode.Way(direction, piece.outline(), origin);
+    } else {
+      Statement.GrainRule.FromTo points = (Statement.GrainRule.FromTo) line.rule();
+      node =
+          new GrainNode.FromTo(
+              shared.lookup().point(points.from(), scope),
+              shared.lookup().point(points.to(), scope),
+              origin);
+    }
+    grain = nodes.add(node, line.span());
+  }
+
+  /** Reads where along an edge something lies. */
+  record Places(Compilation shared, Compilers all) {
+    PlaceForm along(Along along, Scope scope) {
+      if (along instanceof Along.AtPoint at) {
+        return new PlaceForm.AtPoint(shared.lookup().point(at.point(), scope));
+      } else if (along instanceof Along.Measured measured) {
+        return new PlaceForm.Measured(
+            all.numbers().slot(measured.amount(), scope), measured.fromEnd());
+      }
+      return new PlaceForm.Even(((Along.Even) along).parts());
+    }
+  }
+}

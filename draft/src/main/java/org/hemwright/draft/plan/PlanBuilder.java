@@ -1,0 +1,204 @@
+package org.hemwright.draft.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hemwright.draft.plan.name.Lookup;
+import org.hemwright.draft.plan.name.Registry;
+import org.hemwright.draft.plan.name.Scope;
+import org.hemwright.draft.plan.name.SizeNames;
+import org.hemwright.draft.plan.node.DialNode;
+import org.hemwright.draft.plan.node.ElasticNode;
+import org.hemwright.draft.plan.node.Kind;
+import org.hemwright.draft.plan.node.NodeList;
+import org.hemwright.draft.plan.node.NumberNode;
+import org.hemwright.draft.plan.node.Program;
+import org.hemwright.draft.plan.node.Typing;
+import org.hemwright.draft.plan.problem.Problems;
+import org.hemwright.draft.syntax.Document;
+import org.hemwright.draft.syntax.Source;
+import org.hemwright.draft.syntax.Statement;
+import org.hemwright.pattern.Details;
+import org.hemwright.pattern.View;
+import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.fabric.Fabric;
+
+/** Makes a plan: names first, then rules, then order, then quantities. */
+final class PlanBuilder {
+  private final Document document;
+  private final SizeChart chart;
+  private final Problems problems;
+  private final NodeList nodes;
+  private final Compilation shared;
+  private final Compilers all;
+  private final List<DialPlan> dials = new ArrayList<>();
+  private final List<PiecePlan> pieces = new ArrayList<>();
+  private final List<SeamPlan> seams = new ArrayList<>();
+  private final List<ElasticPlan> elastics = new ArrayList<>();
+
+  PlanBuilder(Document document, SizeChart chart) {
+    this.document = document;
+    this.chart = chart;
+    Source source = Source.of(document);
+    this.problems = new Problems(source);
+    SizeNames sizes = new SizeNames(chart, problems);
+    Scope names = Scope.document(sizes.all());
+    this.nodes = new NodeList(source, sizes.all());
+    this.shared =
+        new Compilation(problems, nodes, new Lookup(names, chart, nodes, problems), sizes, names);
+    this.all = new Compilers(shared);
+  }
+
+  Planned build() {
+    HeadingReader headings = new HeadingReader(document, problems);
+    Details details = headings.details();
+    Declarer declared = new Declarer(shared);
+    declared.declare(document);
+    declared.pieces().forEach(all.girths()::add);
+    new Bringer(shared, all, declared).bring();
+    definitions(declared);
+    List<PieceCompiler> compilers = pieces(declared);
+    Registries registries = new Registries();
+    registries.read(compilers);
+    List<View> views = new ViewReader(shared, registries.fabrics).read(document, details, pieces);
+    PatternFacts facts =
+        new PatternFacts(
+            details,
+            headings.base(shared),
+            registries.fabrics.all(),
+            views,
+            new PaperReader(shared.sizes(), problems).read(document));
+    int[] order = Order.of(nodes, problems);
+    String unit = details.units() == Details.Units.INCHES ? "in" : "cm";
+    Kind[] kinds = Typing.of(nodes, order, problems, unit);
+    Program program = new Program(nodes, order, kinds, chart);
+    Parts parts = new Parts(dials, pieces, seams, elastics, numbers(declared));
+    return new Planned(new Plan(document, chart, program, facts, parts), problems.findings());
+  }
+
+  private void everywhere(String subject) {
+    nodes.set(new NodeList.Setting(shared.document().sizes(), "", subject, false));
+  }
+
+  private void definitions(Declarer declared) {
+    DefinitionCompiler definitions = new DefinitionCompiler(shared, all);
+    for (Statement statement : document.statements()) {
+      everywhere("");
+      if (statement instanceof Statement.Dial dial) {
+        dial(dial);
+      } else if (statement instanceof Statement.PartSection
+          || statement instanceof Statement.PieceSection) {
+        Scope scope = declared.scope(statement);
+        nodes.set(new NodeList.Setting(scope.sizes(), scope.name(), scope.name(), false));
+        for (Statement line : ((Statement.Section) statement).body()) {
+          definitions.compile(line, scope);
+        }
+      } else {
+        definitions.compile(statement, shared.document());
+      }
+    }
+  }
+
+  private void dial(Statement.Dial dial) {
+    everywhere(dial.name().text());
+    Scope.NamedNumber named = shared.document().numbers().get(dial.name().text());
+    if (named == null || !named.span().equals(dial.name().span())) {
+      return;
+    }
+    NumberNode.Literal value = nodes.literal(dial.value());
+    nodes.fill(named.slot(), value, dial.value().span());
+    int from = nodes.add(nodes.literal(dial.from()), dial.from().span());
+    int to = nodes.add(nodes.literal(dial.to()), dial.to().span());
+    nodes.add(new DialNode(named.slot(), from, to), dial.value().span());
+    dials.add(
+        new DialPlan(
+            dial.name().text(),
+            named.slot(),
+            value.index(),
+            from,
+            to,
+            dial.text(),
+            problems.origin(dial.span())));
+  }
+
+  private List<PieceCompiler> pieces(Declarer declared) {
+    List<PieceCompiler> compilers = new ArrayList<>();
+    for (PieceDeclaration piece : declared.pieces()) {
+      PieceCompiler compiler = new PieceCompiler(shared, all, piece);
+      compiler.edges();
+      compilers.add(compiler);
+    }
+    return compilers;
+  }
+
+  private Map<String, List<Integer>> numbers(Declarer declared) {
+    Map<String, List<Integer>> numbers = new LinkedHashMap<>();
+    List<Scope> scopes = new ArrayList<>();
+    scopes.add(shared.document());
+    declared.sections().forEach(section -> scopes.add(declared.scope(section)));
+    for (Scope scope : scopes) {
+      scope
+          .numbers()
+          .forEach(
+              (name, number) -> {
+                if (!name.equals("pi") || !scope.name().isEmpty()) {
+                  numbers
+                      .computeIfAbsent(scope.full(name), full -> new ArrayList<>())
+                      .add(number.slot());
+                }
+              });
+    }
+    return numbers;
+  }
+
+  /** Fabrics, seams and elastics, which have names of their own. */
+  private final class Registries {
+    private final Registry<Fabric> fabrics = new Registry<>("fabric", problems, shared.document());
+    private final Registry<Statement> sewn =
+        new Registry<>("seam-or-elastic", problems, shared.document());
+
+    void read(List<PieceCompiler> compilers) {
+      FabricReader reader = new FabricReader(problems);
+      SeamCompiler seamCompiler = new SeamCompiler(shared, all, compilers);
+      for (Statement statement : document.statements()) {
+        if (statement instanceof Statement.FabricSection section) {
+          fabrics.add(section.name(), reader.read(section));
+        } else if (statement instanceof Statement.SeamSection seam) {
+          sewn.add(seam.name(), seam);
+          seamCompiler.compile(seam).ifPresent(seams::add);
+        } else if (statement instanceof Statement.Elastic elastic) {
+          sewn.add(elastic.name(), elastic);
+          elastic(elastic, compilers);
+        }
+      }
+      for (PieceCompiler compiler : compilers) {
+        pieces.add(compiler.finish(seamCompiler.notchesOn(compiler.name())));
+      }
+      everywhere("");
+    }
+
+    private void elastic(Statement.Elastic elastic, List<PieceCompiler> compilers) {
+      everywhere(elastic.name().text());
+      Scope names = shared.document();
+      int width = all.numbers().slot(elastic.width(), names);
+      int length = all.numbers().slot(elastic.length(), names);
+      int overlap = all.numbers().slot(elastic.overlap(), names);
+      int check = nodes.add(new ElasticNode(width, length, overlap), elastic.span());
+      String piece = elastic.piece().text();
+      if (compilers.stream().noneMatch(compiler -> compiler.name().equals(piece))) {
+        shared.lookup().variants(elastic.piece(), names.sizes(), elastic.piece().span());
+        return;
+      }
+      elastics.add(
+          new ElasticPlan(
+              elastic.name().text(),
+              piece,
+              check,
+              width,
+              length,
+              overlap,
+              problems.origin(elastic.span())));
+    }
+  }
+}

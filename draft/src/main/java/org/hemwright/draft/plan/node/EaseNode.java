@@ -1,0 +1,44 @@
+package org.hemwright.draft.plan.node;
+
+import org.hemwright.draft.plan.problem.Cause;
+import org.hemwright.draft.plan.problem.Failure;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.quantity.Quantity;
+import org.hemwright.pattern.quantity.QuantityKind;
+
+/**
+ * Looks over a seam's ease: a length or a share, the least not above the most.
+ *
+ * @param least the slot of the least
+ * @param most the slot of the most, or {@link Node#NONE}
+ */
+public record EaseNode(int least, int most) implements NumberNode {
+  @Override
+  public int[] inputs() {
+    return Node.slots(least, most);
+  }
+
+  @Override
+  public Kind typed(Typing typing) {
+    typing.lengthOrShare(least);
+    if (most != NONE) {
+      typing.lengthOrShare(most);
+      return typing.alike(least, most, "ends-of-a-range");
+    }
+    return typing.kind(least);
+  }
+
+  @Override
+  public double value(Values values) {
+    double from = values.number(least);
+    double to = most == NONE ? from : values.number(most);
+    if (from > to) {
+      QuantityKind kind = values.program().kind(least).quantity().orElse(QuantityKind.NUMBER);
+      throw new Failure(
+          Cause.of("ease-downward")
+              .with("least", Argument.of(new Quantity(kind, from)))
+              .with("most", Argument.of(new Quantity(kind, to))));
+    }
+    return from;
+  }
+}
