@@ -91,7 +91,7 @@ final class AllowanceDrawing {
       double taken = Math.max(0, start.after()) + Math.max(0, end.before());
       if (line.length() - taken <= Tolerance.SAME_POINT) {
         Edge edge = piece.edges().get(i);
-        findings.swallowed(edge, edge, edge.path().start());
+        findings.withoutRoom(edge, edge, edge.path().start());
       } else {
         raw.add(start.between(), RawCutLine.NO_EDGE);
         raw.add(stretch(line, start.after(), end.before()), i);
@@ -100,15 +100,15 @@ final class AllowanceDrawing {
     return raw;
   }
 
-  private Optional<CutLine> simple(RawCutLine line) {
-    for (Meeting crossing : line.outline().crossings()) {
+  private Optional<CutLine> simple(RawCutLine.Trimmed trimmed) {
+    for (Meeting crossing : trimmed.crossings()) {
       findings.crosses(nearestEdge(crossing.point()), crossing.point());
     }
     List<Path> stretches = new ArrayList<>();
     for (int i = 0; i < piece.edges().size(); i++) {
-      line.stretch(i).ifPresent(stretches::add);
+      trimmed.line().stretch(i).ifPresent(stretches::add);
     }
-    return Optional.of(new CutLine(line.outline(), stretches));
+    return Optional.of(new CutLine(trimmed.outline(), stretches));
   }
 
   private Edge nearestEdge(Point point) {

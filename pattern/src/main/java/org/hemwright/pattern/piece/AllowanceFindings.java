@@ -8,6 +8,7 @@ import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
 import org.hemwright.pattern.finding.Status;
+import org.hemwright.pattern.quantity.Quantity;
 
 /** Collects what is to be said about one piece while its cut line is drawn. */
 final class AllowanceFindings {
@@ -40,8 +41,11 @@ final class AllowanceFindings {
         .with("edge", edge.name());
   }
 
-  /** The cut lines of two neighbours do not come together: the edge is shorter than they take. */
-  void swallowed(Edge edge, Edge neighbour, Point corner) {
+  /** The allowances that meet at a corner take more room than the shorter of its edges has. */
+  void withoutRoom(Edge one, Edge other, Point corner) {
+    boolean oneIsShorter = one.path().length() <= other.path().length();
+    Edge edge = oneIsShorter ? one : other;
+    Edge neighbour = oneIsShorter ? other : one;
     found.add(
         fail("allowance-without-room", edge, corner)
             .with("neighbour", neighbour.name())
@@ -69,10 +73,18 @@ final class AllowanceFindings {
   void hemTooDeep(Edge hem, Edge neighbour, double depth) {
     found.add(
         warn("hem-deeper-than-side", hem, hem.path().start())
-            .values(depth, neighbour.path().length(), "mm")
             .with("neighbour", neighbour.name())
             .with("depth", Argument.mm(depth))
             .with("length", Argument.mm(neighbour.path().length()))
+            .build());
+  }
+
+  /** The edge beside a hem never gets as deep into the piece as the hem is to be turned. */
+  void hemWithoutSide(Edge hem, Edge neighbour, double depth) {
+    found.add(
+        fail("hem-without-side", hem, hem.path().start())
+            .with("neighbour", neighbour.name())
+            .with("depth", Argument.mm(depth))
             .build());
   }
 
@@ -107,6 +119,16 @@ final class AllowanceFindings {
         warn("corner-finish-internal", edge, corner)
             .with("neighbour", neighbour.name())
             .with("finish", finish)
+            .build());
+  }
+
+  /** A finish that needs a corner stands where the stitch line hardly turns. */
+  void tooFlat(Edge edge, Edge neighbour, String finish, double turn, Point corner) {
+    found.add(
+        warn("corner-too-flat", edge, corner)
+            .with("neighbour", neighbour.name())
+            .with("finish", finish)
+            .with("turn", Argument.of(Quantity.angle(turn)))
             .build());
   }
 

@@ -137,7 +137,7 @@ final class CornerDrawing {
     }
     boolean slight = Math.max(straightBefore, straightAfter) <= Tolerance.OFFSET;
     if (!slight) {
-      findings.swallowed(before.edge(), after.edge(), before.corner());
+      findings.withoutRoom(before.edge(), after.edge(), before.corner());
     }
     return CornerTurn.meeting();
   }
@@ -156,7 +156,7 @@ final class CornerDrawing {
     double reach = REACH * Math.max(before.width(), after.width());
     Optional<Double> along = arm.meets(ray, reach);
     if (along.isEmpty()) {
-      findings.swallowed(arm.edge(), other(arm).edge(), arm.corner());
+      findings.withoutRoom(arm.edge(), other(arm).edge(), arm.corner());
     }
     return along.orElse(0.0);
   }
@@ -174,7 +174,7 @@ final class CornerDrawing {
 
   private CornerTurn square(String edge) {
     Optional<AllowanceArm> first = named(edge);
-    if (first.isEmpty() || isInternalFor(first.get(), "square")) {
+    if (first.isEmpty() || turnsTooLittle(first.get(), "square")) {
       return mitred(usualLimit());
     }
     AllowanceArm next = other(first.get());
@@ -186,7 +186,7 @@ final class CornerDrawing {
 
   private CornerTurn turnedBack(String edge) {
     Optional<AllowanceArm> hem = named(edge);
-    if (hem.isEmpty() || isInternalFor(hem.get(), "turned back")) {
+    if (hem.isEmpty() || turnsTooLittle(hem.get(), "turned back")) {
       return mitred(usualLimit());
     }
     if (hem.get().isBare()) {
@@ -216,9 +216,17 @@ final class CornerDrawing {
     return Optional.empty();
   }
 
-  private boolean isInternalFor(AllowanceArm arm, String finish) {
+  /**
+   * Whether an edge, run on, meets the neighbour's cut line only farther away than a mitre may
+   * reach, or not at all: then the corner is mitred, and a finding says so.
+   */
+  private boolean turnsTooLittle(AllowanceArm arm, String finish) {
     if (isInternal()) {
       findings.internal(arm.edge(), other(arm).edge(), finish, arm.corner());
+      return true;
+    }
+    if (turn < StrictMath.asin(1 / usualLimit())) {
+      findings.tooFlat(arm.edge(), other(arm).edge(), finish, turn, arm.corner());
       return true;
     }
     return false;

@@ -2,12 +2,25 @@ package org.hemwright.pattern.piece;
 
 /** How the cut line turns from one edge's allowance to the next (handbook section 3). */
 public sealed interface CornerFinish {
-  /** What a corner gets when the designer says nothing: mitred, or turned back beside a hem. */
+  /** A mitre cut short as is usual; see {@link #usual} for a corner beside a hem. */
   CornerFinish USUAL = new Mitred(2.5);
 
   /**
-   * Both cut lines run on to their meeting; cut short square to the bisector when that lies further
-   * from the corner than {@code limit} times the wider allowance.
+   * What the corner between two edges gets when the designer says nothing: turned back where one of
+   * them is, so that the hem or casing lies flat (handbook section 3), else mitred.
+   */
+  static CornerFinish usual(Edge before, Edge after) {
+    boolean beforeTurns = before.allowance() instanceof Allowance.TurnedBack;
+    boolean afterTurns = after.allowance() instanceof Allowance.TurnedBack;
+    if (beforeTurns == afterTurns) {
+      return USUAL;
+    }
+    return new TurnedBack(beforeTurns ? before.name() : after.name());
+  }
+
+  /**
+   * Both cut lines run on to their meeting; cut short square to the way there when that lies
+   * further from the corner than {@code limit} times the wider allowance.
    */
   record Mitred(double limit) implements CornerFinish {
     public Mitred {
@@ -18,8 +31,8 @@ public sealed interface CornerFinish {
   }
 
   /**
-   * The allowance of {@code edge}, which is sewn first, ends square to its stitch line at the
-   * corner, so that both partners' ends line up.
+   * The stitch line of {@code edge}, which is sewn first, is run on to the neighbour's cut line;
+   * there its allowance ends square to it, so that both partners' ends line up.
    */
   record Square(String edge) implements CornerFinish {}
 

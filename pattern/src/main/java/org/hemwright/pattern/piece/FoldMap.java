@@ -23,6 +23,15 @@ final class FoldMap {
   private static final int SAMPLES = 6;
   private static final int DEEPEST = 10;
 
+  /** An end of a hem that needs more curves than this is no line that could be cut. */
+  private static final int MOST = 64;
+
+  /**
+   * Cloth inside a curved fold is crowded together; a line that lies where it has less than this
+   * share of the fold's own length is not folded out.
+   */
+  private static final double LEAST_ROOM = 0.2;
+
   private final AllowanceArm hem;
   private final Path fold;
 
@@ -106,6 +115,9 @@ final class FoldMap {
     double offset = point.minus(foot.point()).dot(left);
     double moved = base + sign * offset;
     double slope = 1 - foot.curvature() * offset;
+    if (!(slope >= LEAST_ROOM)) {
+      throw tooSharp();
+    }
     double along = pace.dot(foot.tangent()) * (1 - foot.curvature() * moved) / slope;
     double aside = sign * pace.dot(left);
     return new Image(
@@ -133,12 +145,16 @@ final class FoldMap {
       images.add(new Line(from.point(), to.point()));
     } else if (stray <= Tolerance.OFFSET_FIT) {
       images.add(fit);
-    } else if (depth == DEEPEST) {
-      throw new GeometryProblem("the fold bends more sharply than it is deep");
+    } else if (depth == DEEPEST || images.size() >= MOST) {
+      throw tooSharp();
     } else {
       add(images, curve.part(0, 0.5), base, sign, depth + 1);
       add(images, curve.part(0.5, 1), base, sign, depth + 1);
     }
+  }
+
+  private static GeometryProblem tooSharp() {
+    return new GeometryProblem("the fold bends more sharply than it is deep");
   }
 
   /** Where a point beside the fold line lies along the hem's cut line, as a place of its arm. */

@@ -75,8 +75,7 @@ final class RawCutLine {
     }
   }
 
-  /** The whole as an outline, which may cross itself. */
-  Outline outline() {
+  private Outline outline() {
     return Outline.of(Path.of(round.stream().map(Owned::curve).toList()));
   }
 
@@ -88,24 +87,41 @@ final class RawCutLine {
     return some ? Optional.of(Path.of(own)) : Optional.empty();
   }
 
-  /** The line with its loops cut off; what crosses still is told by its outline. */
-  RawCutLine trimmed() {
-    RawCutLine line = this;
-    for (int i = 0; i < MOST_LOOPS; i++) {
-      Optional<RawCutLine> shorter = line.withoutOneLoop();
+  /**
+   * A line without its loops.
+   *
+   * @param crossings where it crosses itself still
+   */
+  record Trimmed(RawCutLine line, Outline outline, List<Meeting> crossings) {}
+
+  /** The line with its loops cut off. */
+  Trimmed trimmed() {
+    Trimmed trimmed = asItIs();
+    for (int i = 0; i < MOST_LOOPS && !trimmed.crossings().isEmpty(); i++) {
+      Optional<RawCutLine> shorter = withoutOneLoop(trimmed);
       if (shorter.isEmpty()) {
-        return line;
+        return trimmed;
       }
-      line = shorter.get();
+      trimmed = shorter.get().asItIs();
     }
-    return line;
+    return trimmed;
   }
 
-  private Optional<RawCutLine> withoutOneLoop() {
+  private Trimmed asItIs() {
     Outline outline = outline();
-    return outline.crossings().stream()
+    return new Trimmed(
+        this, outline, outline.crossings().stream().filter(RawCutLine::goesRound).toList());
+  }
+
+  /** Whether there is a way round between the two passes; at the point of a cusp there is none. */
+  private static boolean goesRound(Meeting crossing) {
+    return crossing.distanceOnOther() - crossing.distanceOnThis() > Tolerance.SAME_POINT;
+  }
+
+  private static Optional<RawCutLine> withoutOneLoop(Trimmed line) {
+    return line.crossings().stream()
         .sorted(Comparator.comparingDouble(m -> m.distanceOnOther() - m.distanceOnThis()))
-        .flatMap(crossing -> without(outline, crossing).stream())
+        .flatMap(crossing -> line.line().without(line.outline(), crossing).stream())
         .findFirst();
   }
 

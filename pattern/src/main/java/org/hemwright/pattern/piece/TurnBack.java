@@ -3,6 +3,7 @@ package org.hemwright.pattern.piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hemwright.geometry.Curve;
 import org.hemwright.geometry.GeometryProblem;
 import org.hemwright.geometry.Line;
@@ -20,8 +21,8 @@ import org.hemwright.geometry.Tolerance;
  * line.
  */
 final class TurnBack {
-  private static final int STEPS = 32;
-  private static final int HALVINGS = 60;
+  private static final int STEPS = 8;
+  private static final int CHORDS = 60;
 
   /**
    * The end of the allowance.
@@ -67,28 +68,33 @@ final class TurnBack {
       return Optional.empty();
     }
     try {
-      return Optional.of(end(depth, under));
+      return end(depth, under);
     } catch (GeometryProblem tooCurved) {
       findings.hemTooCurved(hem.edge(), depth);
       return Optional.empty();
     }
   }
 
-  private End end(double depth, double under) {
+  private Optional<End> end(double depth, double under) {
     Path away = away(depth);
     FoldMap map = FoldMap.of(hem, neighbour.width() + hem.width(), away.start());
-    double turned = along(away, map, depth);
+    OptionalDouble reached = along(away, map, depth);
+    if (reached.isEmpty()) {
+      findings.hemWithoutSide(hem.edge(), neighbour.edge(), depth);
+      return Optional.empty();
+    }
+    double turned = reached.getAsDouble();
     double stitched = neighbour.cut().length() - Math.max(0, onNeighbour);
     if (turned > stitched + Math.max(0, -onNeighbour) + Tolerance.SAME_POINT) {
       findings.hemTooDeep(hem.edge(), neighbour.edge(), depth);
     }
     List<Curve> way = new ArrayList<>(map.foldedOut(away.part(0, turned)));
     if (under > 0) {
-      double from = under < depth ? along(away, map, depth - under) : 0;
+      double from = under < depth ? along(away, map, depth - under).orElse(0) : 0;
       way.addAll(map.foldedOutAgain(away.part(from, turned).reversed(), depth));
     }
     double onHem = map.alongHem(way.get(way.size() - 1).end());
-    return new End(onHem, map.endingAt(way, hem.at(onHem)));
+    return Optional.of(new End(onHem, map.endingAt(way, hem.at(onHem))));
   }
 
   /** The neighbour's cut line from the fold on, away from the corner and as far straight on. */
@@ -104,30 +110,45 @@ final class TurnBack {
   }
 
   /** The first length along the neighbour's cut line at which it lies so deep inside the fold. */
-  private static double along(Path away, FoldMap map, double depth) {
-    double step = depth / STEPS;
+  private static OptionalDouble along(Path away, FoldMap map, double depth) {
     double near = 0;
+    double nearDepth = map.depth(away.start());
     while (near < away.length()) {
-      double far = Math.min(away.length(), near + step);
-      if (map.depth(away.at(far).point()) >= depth) {
-        return bisected(away, map, depth, near, far);
+      double far = Math.min(away.length(), near + depth / STEPS);
+      double farDepth = map.depth(away.at(far).point());
+      if (farDepth >= depth) {
+        return OptionalDouble.of(
+            between(away, map, depth, near, nearDepth - depth, far, farDepth - depth));
       }
       near = far;
+      nearDepth = farDepth;
     }
-    throw new GeometryProblem("the piece is not as deep as its hem");
+    return OptionalDouble.empty();
   }
 
-  private static double bisected(Path away, FoldMap map, double depth, double near, double far) {
-    double low = near;
-    double high = far;
-    for (int i = 0; i < HALVINGS && low < high; i++) {
-      double middle = (low + high) / 2;
-      if (map.depth(away.at(middle).point()) >= depth) {
-        high = middle;
+  /** Chords, with the end that stays put losing half its weight (the Illinois rule). */
+  private static double between(
+      Path away, FoldMap map, double depth, double low, double lowOver, double high, double over) {
+    double from = low;
+    double fromOver = lowOver;
+    double to = high;
+    double toOver = over;
+    for (int i = 0; i < CHORDS && to - from > Tolerance.PLACE; i++) {
+      double at = (from * toOver - to * fromOver) / (toOver - fromOver);
+      double atOver = map.depth(away.at(at).point()) - depth;
+      if (Math.abs(atOver) <= Tolerance.PLACE) {
+        return at;
+      }
+      if (atOver < 0) {
+        from = at;
+        fromOver = atOver;
+        toOver /= 2;
       } else {
-        low = middle;
+        to = at;
+        toOver = atOver;
+        fromOver /= 2;
       }
     }
-    return high;
+    return to;
   }
 }

@@ -15,11 +15,16 @@ import org.hemwright.geometry.Path;
 import org.hemwright.geometry.PathPlace;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Status;
+import org.hemwright.pattern.finding.Wording;
 import org.junit.jupiter.api.Test;
 
 /** What holds for every cut line, by seeded loops. Seeds are named in what a failure says. */
 class AllowanceLawsTest {
   private static final int PIECES = 150;
+
+  private static final Wording WORDING = Wording.of(Wording.patternMessages());
 
   /** A cut line is promised within this of the true one (design, Numbers). */
   private static final double PROMISE = 0.05;
@@ -80,12 +85,7 @@ class AllowanceLawsTest {
         assertThat(outline.signedArea())
             .as("seed %d", seed)
             .isGreaterThanOrEqualTo(piece.stitchLine().signedArea());
-        for (Point point : piece.stitchLine().path().flattened(1)) {
-          boolean held =
-              outline.contains(point)
-                  || outline.path().nearest(point).point().distanceTo(point) <= PROMISE;
-          assertThat(held).as("seed %d %s %s", seed, piece.name(), point).isTrue();
-        }
+        assertHolds(outline, piece, seed);
       }
     }
   }
@@ -139,6 +139,41 @@ class AllowanceLawsTest {
         ends += strays <= PROMISE ? 1 : 0;
       }
       assertThat(ends).as("seed %d", seed).isGreaterThanOrEqualTo(2);
+    }
+  }
+
+  /** Pieces of every foolish kind: there is a cut line that could be cut, or a finding says why. */
+  @Test
+  void whateverThePieceThereIsASimpleCutLineOrAFindingThatFails() {
+    int drawn = 0;
+    for (int seed = 0; seed < 4 * PIECES; seed++) {
+      Piece piece = new RandomPieces(seed).rough();
+      AddedAllowance added = AddedAllowance.to(piece);
+      boolean fails = added.findings().stream().anyMatch(f -> f.status() == Status.FAIL);
+      assertThat(added.cutLine().isPresent()).as("seed %d", seed).isNotEqualTo(fails);
+      for (Finding finding : added.findings()) {
+        assertThat(WORDING.line(finding)).as("seed %d", seed).contains("rough");
+      }
+      boolean sound =
+          piece.stitchLine().isCounterClockwise() && piece.stitchLine().crossings().isEmpty();
+      if (added.cutLine().isPresent() && sound) {
+        Outline outline = added.cutLine().get().outline();
+        assertThat(added.cutLine().get().edges()).hasSameSizeAs(piece.edges());
+        assertThat(outline.isCounterClockwise()).as("seed %d", seed).isTrue();
+        assertThat(outline.crossings()).as("seed %d", seed).isEmpty();
+        assertHolds(outline, piece, seed);
+        drawn++;
+      }
+    }
+    assertThat(drawn).isGreaterThan(2 * PIECES);
+  }
+
+  private static void assertHolds(Outline outline, Piece piece, int seed) {
+    for (Point point : piece.stitchLine().path().flattened(1)) {
+      boolean held =
+          outline.contains(point)
+              || outline.path().nearest(point).point().distanceTo(point) <= PROMISE;
+      assertThat(held).as("seed %d %s %s", seed, piece.name(), point).isTrue();
     }
   }
 

@@ -3,6 +3,8 @@ package org.hemwright.pattern.piece;
 import static org.hemwright.pattern.piece.PieceSketch.plain;
 import static org.hemwright.pattern.piece.PieceSketch.turned;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.hemwright.geometry.Cubic;
 import org.hemwright.geometry.Path;
@@ -43,6 +45,51 @@ final class RandomPieces {
         .cornerBefore("hem", new CornerFinish.TurnedBack("hem"))
         .cornerBefore("right", new CornerFinish.TurnedBack("hem"))
         .piece();
+  }
+
+  /**
+   * A piece that no one would sew: internal corners, short edges, wild curves, any allowance and
+   * any finish anywhere.
+   */
+  Piece rough() {
+    int count = 2 + random.nextInt(7);
+    double size = between(60, 300);
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      Vector way = Vector.atAngle(2 * Math.PI * (i + between(-0.3, 0.3)) / count);
+      points.add(Point.ORIGIN.plus(way.times(size * between(0.3, 1))));
+    }
+    PieceSketch sketch = PieceSketch.named("rough");
+    for (int i = 0; i < count; i++) {
+      Point from = points.get(i);
+      Point to = points.get((i + 1) % count);
+      Path side = count == 2 ? bulging(from, to) : side(from, to, 0.4);
+      sketch.edge("e" + i, side, anyAllowance());
+      sketch.cornerBefore("e" + i, anyFinish("e" + i, "e" + (i + count - 1) % count));
+    }
+    return sketch.piece();
+  }
+
+  private static Path bulging(Point from, Point to) {
+    Vector aside = to.minus(from).right().times(0.4);
+    return Path.of(
+        new Cubic(from, from.toward(to, 0.2).plus(aside), from.toward(to, 0.8).plus(aside), to));
+  }
+
+  private Allowance anyAllowance() {
+    double width = between(1, 30);
+    return switch (random.nextInt(5)) {
+      case 0 -> Allowance.NONE;
+      case 1 -> turned(width);
+      case 2 -> turned(width, width * between(0.2, 1.1));
+      default -> plain(width());
+    };
+  }
+
+  private CornerFinish anyFinish(String after, String before) {
+    return random.nextBoolean()
+        ? finish(after, before)
+        : new CornerFinish.TurnedBack(random.nextBoolean() ? after : before);
   }
 
   private Point[] corners() {
