@@ -20,7 +20,7 @@ final class CutCountCheck implements EachSizeCheck {
         .filter(card -> card.cuts().isEmpty())
         .map(
             card ->
-                Finding.fail(id(), card.name())
+                Finding.fail("cut-unstated", card.name())
                     .with("piece", card.name())
                     .at(card.origin())
                     .build())

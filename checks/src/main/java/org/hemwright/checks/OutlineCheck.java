@@ -15,7 +15,7 @@ import org.hemwright.pattern.piece.Piece;
 final class OutlineCheck implements EachSizeCheck {
   @Override
   public String id() {
-    return "outline-crosses";
+    return "outline-simple";
   }
 
   @Override
@@ -28,7 +28,7 @@ final class OutlineCheck implements EachSizeCheck {
       }
       Meeting first = crossings.get(0);
       Finding.Builder finding =
-          Finding.fail(id(), piece.name())
+          Finding.fail("outline-not-simple", piece.name())
               .with("piece", piece.name())
               .with("first", edgeAt(piece, first.distanceOnThis()))
               .with("second", edgeAt(piece, first.distanceOnOther()))

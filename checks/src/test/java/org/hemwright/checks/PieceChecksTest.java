@@ -38,7 +38,7 @@ class PieceChecksTest {
                 .edge("rising", 100, 0)
                 .edge("upper", 0, 100)
                 .edge("falling", 100, 100));
-    assertThat(Told.by("outline-crosses", run))
+    assertThat(Told.by("outline-simple", run))
         .containsExactly(
             "FAIL: The stitch line of bow crosses or touches itself once, first where `rising`"
                 + " meets `falling`, in every size. / Move a point of `rising` or `falling` so"
