@@ -90,7 +90,8 @@ public record Garments(List<Piece> pieces, List<SeamRequest> seams) {
             seam("waist_seam", "band.lower with every panel.waist")));
   }
 
-  private static Sketch leg(String name, double fork) {
+  /** Half a leg, cut twice and mirrored. */
+  public static Sketch leg(String name, double fork) {
     return Sketch.piece(name)
         .point("hem_out", 0, 0)
         .point("hem_in", 220, 0)

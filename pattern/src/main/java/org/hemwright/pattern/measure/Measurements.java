@@ -75,13 +75,18 @@ public record Measurements(
   public record OfLayer(String name, Map<String, Double> length, Map<String, Double> difference) {}
 
   /**
-   * The garment's girth at a level: all copies, opened.
+   * The garment's girth at a level, opened.
    *
    * @param pieces that name the level
-   * @param girth mm
+   * @param loops how often the garment goes round there: 2 for sleeves
+   * @param girth of one loop (mm)
    */
   public record OfLevel(
-      String view, String level, List<String> pieces, Map<String, Double> girth) {}
+      String view,
+      String level,
+      List<String> pieces,
+      Map<String, Double> loops,
+      Map<String, Double> girth) {}
 
   /**
    * One elastic.
@@ -192,22 +197,10 @@ public record Measurements(
                       view.name(),
                       level,
                       List.copyOf(pieces),
-                      bySize(run, s -> girth(s, level, pieces), Double::doubleValue))));
+                      bySize(run, s -> LevelGirth.of(s, level, pieces), LevelGirth::loops),
+                      bySize(run, s -> LevelGirth.of(s, level, pieces), LevelGirth::girth))));
     }
     return girths;
-  }
-
-  private static Optional<Double> girth(SizedPattern sized, String level, Set<String> pieces) {
-    List<Double> parts = new ArrayList<>();
-    for (Piece piece : sized.pieces()) {
-      if (pieces.contains(piece.name())) {
-        piece.marks(Mark.Level.class).stream()
-            .filter(mark -> mark.name().equals(level))
-            .findFirst()
-            .ifPresent(mark -> parts.add(Girth.of(piece, mark.at().y())));
-      }
-    }
-    return parts.stream().reduce(Double::sum);
   }
 
   private static List<OfElastic> elastics(SizeRun run) {

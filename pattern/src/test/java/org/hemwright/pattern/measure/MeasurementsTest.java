@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.assertj.core.data.Offset;
 import org.hemwright.pattern.Garments;
 import org.hemwright.pattern.Runs;
@@ -164,11 +165,42 @@ class MeasurementsTest {
               assertThat(level.view()).isEqualTo("A");
               assertThat(level.level()).isEqualTo("hip");
               assertThat(level.pieces()).containsExactly("panel");
+              assertThat(level.loops()).containsEntry("10", 1.0);
               assertThat(level.girth().get("10")).isCloseTo(840, EXACT);
             });
     Measurements.OfElastic elastic = measured.elastics().get(0);
     assertThat(elastic.finished()).containsEntry("12", 680.0);
     assertThat(elastic.cut()).containsEntry("12", 705.0);
+  }
+
+  /**
+   * Trousers, each leg 230 mm wide in front and back at the hip: round the hip all four are one
+   * loop; half way down, at the inseam, each leg is a loop of its own; where a front is left open
+   * there is one loop only.
+   */
+  @Test
+  void loopsFollowTheSeams() {
+    Garments trousers = Garments.trousers();
+    List<Piece> pieces =
+        List.of(
+            Garments.leg("front", 40).level("hip", 0, 900).level("thigh", 0, 400).draw(),
+            Garments.leg("back", 80).level("hip", 0, 900).level("thigh", 0, 400).draw(),
+            trousers.pieces().get(2));
+    SizedPattern sewn = Runs.sized(new Garments(pieces, trousers.seams()));
+    Set<String> legs = Set.of("front", "back");
+    LevelGirth hip = LevelGirth.of(sewn, "hip", legs).orElseThrow();
+    assertThat(hip.loops()).isEqualTo(1);
+    assertThat(hip.girth())
+        .isCloseTo(
+            2 * Girth.across(pieces.get(0), 900) + 2 * Girth.across(pieces.get(1), 900), EXACT);
+    LevelGirth thigh = LevelGirth.of(sewn, "thigh", legs).orElseThrow();
+    assertThat(thigh.loops()).isEqualTo(2);
+    assertThat(thigh.girth())
+        .isCloseTo(Girth.across(pieces.get(0), 400) + Girth.across(pieces.get(1), 400), EXACT);
+    SizedPattern open = Runs.sized(new Garments(pieces, trousers.seams().subList(1, 4)));
+    assertThat(LevelGirth.of(open, "thigh", legs).orElseThrow())
+        .isEqualTo(new LevelGirth(1, 2 * thigh.girth()));
+    assertThat(LevelGirth.of(sewn, "knee", legs)).isEmpty();
   }
 
   /** Trapezoid: the width at a height follows by proportion; outside it there is none. */
