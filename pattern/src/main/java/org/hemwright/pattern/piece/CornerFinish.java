@@ -2,21 +2,8 @@ package org.hemwright.pattern.piece;
 
 /** How the cut line turns from one edge's allowance to the next (handbook section 3). */
 public sealed interface CornerFinish {
-  /** A mitre cut short as is usual; see {@link #usual} for a corner beside a hem. */
+  /** What a corner gets that no hem is turned back over, when the designer says nothing. */
   CornerFinish USUAL = new Mitred(2.5);
-
-  /**
-   * What the corner between two edges gets when the designer says nothing: turned back where one of
-   * them is, so that the hem or casing lies flat (handbook section 3), else mitred.
-   */
-  static CornerFinish usual(Edge before, Edge after) {
-    boolean beforeTurns = before.allowance() instanceof Allowance.TurnedBack;
-    boolean afterTurns = after.allowance() instanceof Allowance.TurnedBack;
-    if (beforeTurns == afterTurns) {
-      return USUAL;
-    }
-    return new TurnedBack(beforeTurns ? before.name() : after.name());
-  }
 
   /**
    * Both cut lines run on to their meeting; cut short square to the way there when that lies

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hemwright.geometry.Cubic;
 import org.hemwright.geometry.Curve;
-import org.hemwright.geometry.GeometryProblem;
 import org.hemwright.geometry.Line;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.PathPlace;
@@ -31,6 +30,11 @@ final class FoldMap {
    * share of the fold's own length is not folded out.
    */
   private static final double LEAST_ROOM = 0.2;
+
+  /** Says that a fold bends more sharply than what is folded over it is deep. */
+  static final class TooSharp extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+  }
 
   private final AllowanceArm hem;
   private final Path fold;
@@ -116,7 +120,7 @@ final class FoldMap {
     double moved = base + sign * offset;
     double slope = 1 - foot.curvature() * offset;
     if (!(slope >= LEAST_ROOM)) {
-      throw tooSharp();
+      throw new TooSharp();
     }
     double along = pace.dot(foot.tangent()) * (1 - foot.curvature() * moved) / slope;
     double aside = sign * pace.dot(left);
@@ -146,15 +150,11 @@ final class FoldMap {
     } else if (stray <= Tolerance.OFFSET_FIT) {
       images.add(fit);
     } else if (depth == DEEPEST || images.size() >= MOST) {
-      throw tooSharp();
+      throw new TooSharp();
     } else {
       add(images, curve.part(0, 0.5), base, sign, depth + 1);
       add(images, curve.part(0.5, 1), base, sign, depth + 1);
     }
-  }
-
-  private static GeometryProblem tooSharp() {
-    return new GeometryProblem("the fold bends more sharply than it is deep");
   }
 
   /** Where a point beside the fold line lies along the hem's cut line, as a place of its arm. */

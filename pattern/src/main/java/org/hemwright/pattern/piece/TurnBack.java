@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.geometry.Curve;
-import org.hemwright.geometry.GeometryProblem;
 import org.hemwright.geometry.Line;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Tolerance;
@@ -69,7 +68,7 @@ final class TurnBack {
     }
     try {
       return end(depth, under);
-    } catch (GeometryProblem tooCurved) {
+    } catch (FoldMap.TooSharp tooSharp) {
       findings.hemTooCurved(hem.edge(), depth);
       return Optional.empty();
     }
@@ -101,7 +100,7 @@ final class TurnBack {
   private Path away(double depth) {
     Path cut = neighbour.cut();
     List<Curve> run = new ArrayList<>();
-    if (onNeighbour < 0) {
+    if (onNeighbour < -Tolerance.NO_LENGTH) {
       run.add(new Line(neighbour.at(onNeighbour), cut.start()));
     }
     run.addAll(cut.part(Math.max(0, onNeighbour), cut.length()).curves());

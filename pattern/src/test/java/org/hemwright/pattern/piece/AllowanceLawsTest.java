@@ -142,6 +142,28 @@ class AllowanceLawsTest {
     }
   }
 
+  /** Square corners, on which most hems stand, are drawn whichever way the piece lies. */
+  @Test
+  void aHemSquareToItsSidesHasStraightEndsHoweverThePieceIsTurned() {
+    for (int seed = 0; seed < PIECES; seed++) {
+      RandomPieces random = new RandomPieces(seed);
+      Piece sector = random.sector();
+      double width = sector.edges().get(1).allowance().width();
+      Allowance hem = sector.edges().get(0).allowance();
+
+      CutLine cut = cutLine(sector, seed);
+
+      Path side = sector.edges().get(1).path();
+      Vector along = side.startDirection();
+      Point expected =
+          side.start().plus(along.right().times(width)).minus(along.times(hem.width()));
+      assertThat(cut.outline().path().nearest(expected).point().distanceTo(expected))
+          .as("seed %d", seed)
+          .isLessThan(PROMISE / 5);
+      assertThat(RectanglePiece.of(sector, cut)).isEmpty();
+    }
+  }
+
   /** Pieces of every foolish kind: there is a cut line that could be cut, or a finding says why. */
   @Test
   void whateverThePieceThereIsASimpleCutLineOrAFindingThatFails() {

@@ -6,6 +6,7 @@ import static org.hemwright.pattern.piece.PieceSketch.turned;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.hemwright.geometry.CircularArc;
 import org.hemwright.geometry.Cubic;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
@@ -44,6 +45,36 @@ final class RandomPieces {
         .edge("left", side(corners[3], corners[0], 0.08), plain(width()))
         .cornerBefore("hem", new CornerFinish.TurnedBack("hem"))
         .cornerBefore("right", new CornerFinish.TurnedBack("hem"))
+        .piece();
+  }
+
+  /**
+   * A panel of a circle skirt, turned any way: sides along radii, so that its corners are square.
+   * Its hem is turned back, its right side has an allowance and its left lies on the fold.
+   */
+  Piece sector() {
+    Point apex = new Point(between(-300, 300), between(-300, 300));
+    double start = between(0, 2 * Math.PI);
+    double sweep = between(0.3, 1.5);
+    double waist = between(100, 300);
+    double hem = waist + between(200, 600);
+    Vector first = Vector.atAngle(start);
+    Vector last = Vector.atAngle(start + sweep);
+    double depth = between(8, 25);
+    return PieceSketch.named("sector")
+        .edge(
+            "hem",
+            CircularArc.about(apex, apex.plus(first.times(hem)), sweep),
+            random.nextBoolean() ? turned(depth) : turned(depth, depth / 2))
+        .edge(
+            "side",
+            Path.straight(apex.plus(last.times(hem)), apex.plus(last.times(waist))),
+            plain(width()))
+        .edge(
+            "waist", CircularArc.about(apex, apex.plus(last.times(waist)), -sweep), plain(width()))
+        .fold("fold", Path.straight(apex.plus(first.times(waist)), apex.plus(first.times(hem))))
+        .cornerBefore("hem", new CornerFinish.TurnedBack("hem"))
+        .cornerBefore("side", new CornerFinish.TurnedBack("hem"))
         .piece();
   }
 
