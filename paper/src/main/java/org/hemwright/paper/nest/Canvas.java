@@ -24,6 +24,7 @@ final class Canvas {
   static final double NARROW = 1.1;
 
   static final double WIDE = 3.5;
+  private static final double BETWEEN_BOXES = 6;
   static final double POINTS = 9;
 
   private static final double STEP = 4;
@@ -84,7 +85,7 @@ final class Canvas {
 
   void take(TurnedBox box) {
     narrow.take(box, NARROW);
-    wide.take(box, WIDE);
+    wide.take(box, BETWEEN_BOXES);
   }
 
   /** Puts something down without keeping anything off it. */

@@ -13,6 +13,11 @@ public record Stroke(Path path, Pen pen, Layer layer, Subject subject) implement
   /** How far a mitred corner may reach, as a multiple of the pen's width. */
   public static final double MITRE_LIMIT = 4;
 
+  /** The same with another pen. */
+  public Stroke in(Pen other) {
+    return new Stroke(path, other, layer, subject);
+  }
+
   @Override
   public Stroke moved(Vector step) {
     return new Stroke(path.moved(Motion.move(step)), pen, layer, subject);

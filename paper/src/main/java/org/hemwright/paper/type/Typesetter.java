@@ -17,7 +17,7 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 /** Sets lines in one face: looks glyphs up, adds their widths, kerns pairs. */
 final class Typesetter {
   private static final Map<Face, Typesetter> OPENED = new EnumMap<>(Face.class);
-  private static final int HOLLOW_BOX = 0x25A1;
+  private static final int UNKNOWN = '?';
 
   private final Face face;
   private final TrueTypeFont font;
@@ -59,7 +59,7 @@ final class Typesetter {
     double x = 0;
     int before = -1;
     for (int codePoint : Fractions.set(text).codePoints().toArray()) {
-      int shown = characters.getGlyphId(codePoint) == 0 ? HOLLOW_BOX : codePoint;
+      int shown = shown(codePoint);
       int id = characters.getGlyphId(shown);
       if (before >= 0) {
         x += kerning.between(before, id) * scale;
@@ -72,11 +72,18 @@ final class Typesetter {
     return new SetLine(text, face, points, glyphs, x);
   }
 
+  private int shown(int codePoint) {
+    if (characters.getGlyphId(codePoint) != 0) {
+      return codePoint;
+    }
+    return Character.isSpaceChar(codePoint) ? ' ' : UNKNOWN;
+  }
+
   synchronized List<String> missing(String text) {
     Set<String> lacking = new LinkedHashSet<>();
     Fractions.set(text)
         .codePoints()
-        .filter(codePoint -> characters.getGlyphId(codePoint) == 0)
+        .filter(codePoint -> shown(codePoint) == UNKNOWN && codePoint != UNKNOWN)
         .forEach(codePoint -> lacking.add(Character.toString(codePoint)));
     return List.copyOf(lacking);
   }

@@ -58,6 +58,18 @@ public record Speech(Details details, LengthFormat lengths, List<String> chart) 
     return lengths.text(mm, kind).replace(' ', NO_BREAK);
   }
 
+  /** A length (mm) in the unit that stands first alone, its blanks unbreakable. */
+  public String firstUnit(double mm) {
+    LengthFormat.Edition only =
+        details.units() == Details.Units.INCHES
+            ? LengthFormat.Edition.INCHES_ONLY
+            : LengthFormat.Edition.METRIC_ONLY;
+    return LengthFormat.of(only)
+        .withTypographicFractions()
+        .text(mm, LengthKind.FINISHED)
+        .replace(' ', NO_BREAK);
+  }
+
   /** "Size 14", "Sizes 8 to 24", "All sizes" of the whole chart. */
   public String sizes(List<String> names) {
     if (names.size() > 1 && names.size() == chart.size()) {

@@ -34,9 +34,9 @@ class FaceTest {
   }
 
   @Test
-  void charactersThatTheFamilyLacksAreNamedAndShownAsABox() {
+  void charactersThatTheFamilyLacksAreNamedAndShownAsAQuestionMark() {
     assertThat(Face.REGULAR.missing("Süß 裙 and 裙")).containsExactly("裙");
-    assertThat(Face.REGULAR.set("裙", 10).glyphs().get(0).character()).isEqualTo("□");
+    assertThat(Face.REGULAR.set("裙", 10).glyphs().get(0).character()).isEqualTo("?");
     assertThat(Face.SEMIBOLD.missing("1 ¼ ½ ¾ ⅛ ⅜ ⅝ ⅞ in · 62.5 cm × – “” °")).isEmpty();
   }
 }

@@ -1,0 +1,62 @@
+package org.hemwright.paper;
+
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.paper.tile.PageFormat;
+
+/**
+ * Which files are made of a run.
+ *
+ * @param formats the papers to print on
+ * @param svg whether each group is given as one SVG drawing too
+ * @param groups whether the nests of the designer's groups are made
+ * @param singles the names of the sizes that get a file of their own, drawn with unbroken lines
+ * @param inColour whether sizes have inks of their own, or are all black
+ * @param overlap how far neighbouring pages overlap (mm); 0 where they are laid edge to edge
+ * @param proof the word that marks every page as a proof, if anything does
+ */
+public record PaperOptions(
+    List<PageFormat> formats,
+    boolean svg,
+    boolean groups,
+    List<String> singles,
+    boolean inColour,
+    double overlap,
+    Optional<String> proof) {
+  private static final double MOST_OVERLAP = 50;
+
+  public PaperOptions {
+    formats = List.copyOf(formats);
+    singles = List.copyOf(singles);
+    if (!(overlap >= 0 && overlap <= MOST_OVERLAP)) {
+      throw new IllegalArgumentException(
+          "pages overlap by 0 to " + MOST_OVERLAP + " mm, not " + overlap);
+    }
+  }
+
+  /** Everything for all groups, no single sizes. */
+  public static PaperOptions everything() {
+    return new PaperOptions(
+        List.of(PageFormat.values()), true, true, List.of(), true, 0, Optional.empty());
+  }
+
+  /** The same on some papers only, without drawings. */
+  public PaperOptions on(PageFormat... papers) {
+    return new PaperOptions(List.of(papers), false, groups, singles, inColour, overlap, proof);
+  }
+
+  /** The same with a file for each of some sizes. */
+  public PaperOptions withSingles(List<String> sizes) {
+    return new PaperOptions(formats, svg, groups, sizes, inColour, overlap, proof);
+  }
+
+  /** The same without the groups. */
+  public PaperOptions withoutGroups() {
+    return new PaperOptions(formats, svg, false, singles, inColour, overlap, proof);
+  }
+
+  /** The same with every page marked. */
+  public PaperOptions asProof(String word) {
+    return new PaperOptions(formats, svg, groups, singles, inColour, overlap, Optional.of(word));
+  }
+}

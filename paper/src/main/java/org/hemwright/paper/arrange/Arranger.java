@@ -1,0 +1,231 @@
+package org.hemwright.paper.arrange;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.hemwright.geometry.Vector;
+import org.jspecify.annotations.Nullable;
+
+/** Finds where things lie on a sheet of pages. */
+public final class Arranger {
+  /** The side of a cell that the search moves by, about (mm): on pages, and on large paper. */
+  private static final double CELL = 8;
+
+  private static final double LARGE_CELL = 12;
+  private static final double LARGE = 500;
+
+  private static final int MORE_COLUMNS = 6;
+  private static final int MOST_ROWS = 40;
+
+  private final TileGrid grid;
+  private final Rules rules;
+  private final int cellsAcross;
+  private final int cellsDown;
+  private final List<List<Laid>> things = new ArrayList<>();
+
+  /**
+   * What else an arrangement must keep to.
+   *
+   * @param whole whether what fits on one page must lie on one page
+   * @param mostColumns how wide the sheet may be
+   */
+  public record Rules(boolean whole, int mostColumns) {}
+
+  private Arranger(TileGrid grid, Rules rules, List<List<Footprint>> footprints) {
+    this.grid = grid;
+    this.rules = rules;
+    double cell = grid.width() > LARGE ? LARGE_CELL : CELL;
+    cellsAcross = Math.max(1, (int) Math.round(grid.stepAcross() / cell));
+    cellsDown = Math.max(1, (int) Math.round(grid.stepDown() / cell));
+    for (List<Footprint> turns : footprints) {
+      List<Laid> laid = new ArrayList<>();
+      for (int turn = 0; turn < turns.size(); turn++) {
+        CellMask mask = new CellMask(turns.get(turn), cellWidth(), cellHeight());
+        laid.add(new Laid(mask, turn, cellsAcross, cellsDown));
+      }
+      things.add(List.copyOf(laid));
+    }
+  }
+
+  private double cellWidth() {
+    return grid.stepAcross() / cellsAcross;
+  }
+
+  private double cellHeight() {
+    return grid.stepDown() / cellsDown;
+  }
+
+  /**
+   * The best arrangement found, or none where something is wider than the widest sheet.
+   *
+   * @param footprints for each thing its paper at no turn, a quarter, a half and three quarters, or
+   *     only the first of these
+   */
+  public static Optional<Arrangement> arrange(
+      List<List<Footprint>> footprints, TileGrid grid, Rules rules) {
+    return new Arranger(grid, rules, footprints).best();
+  }
+
+  /** An attempt: how good it is, and where things lie. */
+  private record Attempt(int pages, int turned, int area, int height, List<Spot> spots) {}
+
+  /** A thing's place in cells. */
+  private record Spot(int thing, Laid laid, int column, int row) {}
+
+  private Optional<Arrangement> best() {
+    Comparator<Attempt> better =
+        Comparator.comparingInt(Attempt::pages)
+            .thenComparingInt(Attempt::height)
+            .thenComparingInt(Attempt::area)
+            .thenComparingInt(Attempt::turned);
+    if (rules.mostColumns() > 1) {
+      better =
+          Comparator.comparingInt(Attempt::pages)
+              .thenComparingInt(Attempt::turned)
+              .thenComparingInt(Attempt::area);
+    }
+    Attempt best = null;
+    for (boolean quarters : new boolean[] {false, true}) {
+      int fewest = fewestColumns(quarters);
+      int most = Math.min(rules.mostColumns(), fewest + MORE_COLUMNS);
+      for (int columns = fewest; columns <= most; columns++) {
+        for (List<Integer> order : orders()) {
+          Attempt attempt = attempt(order, columns, quarters);
+          if (attempt != null && (best == null || better.compare(attempt, best) < 0)) {
+            best = attempt;
+          }
+        }
+      }
+    }
+    return Optional.ofNullable(best).map(this::arrangement);
+  }
+
+  private int fewestColumns(boolean quarters) {
+    int fewest = 1;
+    for (List<Laid> turns : things) {
+      int own = Integer.MAX_VALUE;
+      for (Laid laid : allowed(turns, quarters)) {
+        own = Math.min(own, (laid.mask().columns() + cellsAcross - 1) / cellsAcross);
+      }
+      fewest = Math.max(fewest, own);
+    }
+    return fewest;
+  }
+
+  private static List<Laid> allowed(List<Laid> turns, boolean quarters) {
+    if (turns.size() < 4) {
+      return turns.subList(0, 1);
+    }
+    return quarters ? turns : List.of(turns.get(0), turns.get(2));
+  }
+
+  /** Orders of laying: by area, by the longer side, by height, each from the largest. */
+  private List<List<Integer>> orders() {
+    List<Comparator<Integer>> sorts =
+        List.of(
+            Comparator.comparingInt(thing -> -first(thing).count()),
+            Comparator.comparingInt(
+                thing -> -Math.max(first(thing).columns(), first(thing).rows())),
+            Comparator.comparingInt(thing -> -first(thing).rows()),
+            Comparator.comparingInt(thing -> -first(thing).columns()));
+    List<List<Integer>> orders = new ArrayList<>();
+    for (Comparator<Integer> sort : sorts) {
+      List<Integer> order = IntStream.range(0, things.size()).boxed().sorted(sort).toList();
+      if (!orders.contains(order)) {
+        orders.add(order);
+      }
+    }
+    return orders;
+  }
+
+  private CellMask first(int thing) {
+    return things.get(thing).get(0).mask();
+  }
+
+  private @Nullable Attempt attempt(List<Integer> order, int columns, boolean quarters) {
+    CellSheet sheet = new CellSheet(columns * cellsAcross, MOST_ROWS * cellsDown);
+    boolean[] used = new boolean[MOST_ROWS * columns];
+    List<Spot> spots = new ArrayList<>();
+    int reached = 0;
+    for (int thing : order) {
+      Spot spot = lay(thing, sheet, used, columns, reached, quarters);
+      if (spot == null) {
+        return null;
+      }
+      spots.add(spot);
+      sheet.take(spot.laid().mask(), spot.column(), spot.row());
+      for (int page : spot.laid().pages(spot.column(), spot.row())) {
+        used[at(spot.column(), spot.row(), page, columns)] = true;
+      }
+      reached = Math.max(reached, spot.row() + spot.laid().mask().rows());
+    }
+    int pages = 0;
+    for (boolean page : used) {
+      pages += page ? 1 : 0;
+    }
+    int turned = (int) spots.stream().filter(spot -> spot.laid().turn() != 0).count();
+    int rows = (reached + cellsDown - 1) / cellsDown;
+    return new Attempt(pages, turned, rows * columns, reached, spots);
+  }
+
+  private int at(int column, int row, int page, int columns) {
+    return (row / cellsDown + Laid.row(page)) * columns + column / cellsAcross + Laid.column(page);
+  }
+
+  /** The place that needs the fewest new pages; of equals the highest, then the leftmost. */
+  private @Nullable Spot lay(
+      int thing, CellSheet sheet, boolean[] used, int columns, int reached, boolean quarters) {
+    List<Laid> turns = allowed(things.get(thing), quarters);
+    boolean whole = rules.whole() && turns.stream().anyMatch(Laid::fitsOnePage);
+    Spot best = null;
+    int fewest = Integer.MAX_VALUE;
+    int lowest = Integer.MAX_VALUE;
+    for (Laid laid : turns) {
+      CellMask mask = laid.mask();
+      int lastRow = Math.min(reached + cellsDown, sheet.rows() - mask.rows());
+      for (int row = 0; row <= lastRow; row++) {
+        if (fewest == 0 && row + mask.rows() >= lowest) {
+          break;
+        }
+        for (int column = 0; column + mask.columns() <= sheet.columns(); column++) {
+          int[] pages = laid.pages(column, row);
+          if (whole && pages.length > 1) {
+            continue;
+          }
+          int fresh = 0;
+          for (int page : pages) {
+            fresh += used[at(column, row, page, columns)] ? 0 : 1;
+          }
+          int foot = row + mask.rows();
+          boolean improves = fresh < fewest || (fresh == fewest && foot < lowest);
+          if (improves && !mask.collides(sheet, column, row)) {
+            best = new Spot(thing, laid, column, row);
+            fewest = fresh;
+            lowest = foot;
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private Arrangement arrangement(Attempt attempt) {
+    Arrangement.Place[] places = new Arrangement.Place[things.size()];
+    int rows = 1;
+    int columns = 1;
+    for (Spot spot : attempt.spots()) {
+      CellMask mask = spot.laid().mask();
+      places[spot.thing()] =
+          new Arrangement.Place(
+              spot.laid().turn(),
+              new Vector(
+                  spot.column() * cellWidth() + mask.originRight(),
+                  -(spot.row() * cellHeight() + mask.originDown())));
+      rows = Math.max(rows, (spot.row() + mask.rows() - 1) / cellsDown + 1);
+      columns = Math.max(columns, (spot.column() + mask.columns() - 1) / cellsAcross + 1);
+    }
+    return new Arrangement(List.of(places), rows, columns);
+  }
+}

@@ -1,0 +1,142 @@
+package org.hemwright.paper.arrange;
+
+import java.util.Arrays;
+import java.util.List;
+import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Point;
+
+/**
+ * A footprint on a grid of cells: which cells it may touch. Its lower left corner lies a little
+ * inside the first cell, so that its lines never lie on the edge of a page.
+ */
+final class CellMask {
+  /** How far the footprint keeps from the edge of its cells (mm). */
+  static final double INSET = 1;
+
+  private final int columns;
+  private final int rows;
+  private final int words;
+
+  /** A bit for each cell, rows from the top. */
+  private final long[] bits;
+
+  /** Where the footprint's own origin lies from the mask's upper left corner (mm). */
+  private final double originRight;
+
+  private final double originDown;
+
+  CellMask(Footprint footprint, double cellWidth, double cellHeight) {
+    Box box = footprint.bounds();
+    columns = Math.max(1, (int) Math.ceil((box.width() + 2 * INSET) / cellWidth));
+    rows = Math.max(1, (int) Math.ceil((box.height() + 2 * INSET) / cellHeight));
+    words = (columns + 63) / 64;
+    bits = new long[rows * words];
+    originRight = INSET - box.minX();
+    originDown = INSET + box.maxY();
+    for (List<Point> area : footprint.areas()) {
+      edge(area, cellWidth, cellHeight);
+      inside(area, cellWidth, cellHeight);
+    }
+  }
+
+  private void edge(List<Point> area, double cellWidth, double cellHeight) {
+    double step = Math.min(cellWidth, cellHeight) / 4;
+    for (int i = 1; i < area.size(); i++) {
+      Point from = area.get(i - 1);
+      Point to = area.get(i);
+      int parts = 1 + (int) (from.distanceTo(to) / step);
+      for (int k = 0; k <= parts; k++) {
+        Point at = from.toward(to, (double) k / parts);
+        double right = at.x() + originRight;
+        double down = originDown - at.y();
+        for (int column = cell(right - INSET, cellWidth, columns);
+            column <= cell(right + INSET, cellWidth, columns);
+            column++) {
+          for (int row = cell(down - INSET, cellHeight, rows);
+              row <= cell(down + INSET, cellHeight, rows);
+              row++) {
+            set(column, row);
+          }
+        }
+      }
+    }
+  }
+
+  private static int cell(double at, double side, int count) {
+    return Math.max(0, Math.min(count - 1, (int) Math.floor(at / side)));
+  }
+
+  private void inside(List<Point> area, double cellWidth, double cellHeight) {
+    for (int row = 0; row < rows; row++) {
+      double y = originDown - (row + 0.5) * cellHeight;
+      double[] crossings = new double[area.size()];
+      int count = 0;
+      for (int i = 1; i < area.size(); i++) {
+        Point from = area.get(i - 1);
+        Point to = area.get(i);
+        if (from.y() > y != to.y() > y) {
+          crossings[count++] =
+              from.x() + (to.x() - from.x()) * (y - from.y()) / (to.y() - from.y());
+        }
+      }
+      Arrays.sort(crossings, 0, count);
+      int next = 0;
+      for (int column = 0; column < columns; column++) {
+        double x = (column + 0.5) * cellWidth - originRight;
+        while (next < count && crossings[next] < x) {
+          next++;
+        }
+        if (next % 2 == 1) {
+          set(column, row);
+        }
+      }
+    }
+  }
+
+  private void set(int column, int row) {
+    bits[row * words + column / 64] |= 1L << (column % 64);
+  }
+
+  int columns() {
+    return columns;
+  }
+
+  int rows() {
+    return rows;
+  }
+
+  boolean isSet(int column, int row) {
+    return (bits[row * words + column / 64] & 1L << (column % 64)) != 0;
+  }
+
+  double originRight() {
+    return originRight;
+  }
+
+  double originDown() {
+    return originDown;
+  }
+
+  int count() {
+    return Arrays.stream(bits).mapToInt(Long::bitCount).sum();
+  }
+
+  /** Whether it would lie on a taken cell with its upper left cell at a place of the sheet. */
+  boolean collides(CellSheet sheet, int column, int row) {
+    int shift = column % 64;
+    int first = column / 64;
+    for (int r = 0; r < rows; r++) {
+      int base = r * words;
+      for (int w = 0; w < words; w++) {
+        long word = bits[base + w];
+        if (word != 0
+            && ((sheet.word(row + r, first + w) & word << shift) != 0
+                || (shift != 0
+                    && (sheet.word(row + r, first + w + 1) & word >>> (64 - shift)) != 0))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}

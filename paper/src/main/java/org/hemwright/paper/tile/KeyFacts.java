@@ -1,0 +1,164 @@
+package org.hemwright.paper.tile;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hemwright.paper.nest.GroupDrawing;
+import org.hemwright.paper.nest.Nest;
+import org.hemwright.paper.nest.PieceShape;
+import org.hemwright.paper.style.SizeStyles;
+import org.hemwright.paper.words.Speech;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.piece.Allowance;
+import org.hemwright.pattern.piece.Cut;
+import org.hemwright.pattern.piece.Mark;
+
+/**
+ * What the key has to tell.
+ *
+ * @param sizes "Sizes 8 to 24"
+ * @param advice paragraphs on printing
+ * @param contents a line for each group: its sizes and pages
+ * @param styles of the sizes, where the key tells them too
+ * @param nested whether several sizes lie on one another
+ * @param oneWay whether the pieces must all point one way
+ * @param diamonds whether pages have match marks
+ * @param signs those that the pieces carry
+ */
+record KeyFacts(
+    String sizes,
+    List<String> advice,
+    List<String> contents,
+    Optional<SizeStyles> styles,
+    boolean nested,
+    boolean oneWay,
+    boolean diamonds,
+    Set<Sign> signs) {
+  /** What may stand on a piece. */
+  enum Sign {
+    STITCH,
+    HEM,
+    FOLD,
+    STRETCH,
+    NOTCH,
+    LENGTHEN,
+    PLACEMENT,
+    INNER,
+    LEVEL,
+    DRILL
+  }
+
+  KeyFacts {
+    advice = List.copyOf(advice);
+    contents = List.copyOf(contents);
+    signs = Set.copyOf(signs);
+  }
+
+  boolean has(Sign sign) {
+    return signs.contains(sign);
+  }
+
+  /** The key to pages of home printers. */
+  static KeyFacts ofPages(
+      Speech speech,
+      List<GroupDrawing> groups,
+      boolean stitchLines,
+      PageFormat format,
+      List<String> contents) {
+    List<String> advice = new ArrayList<>();
+    advice.add(
+        "Print this page first, on %s, at actual size or 100\u00a0%%. Switch off all that fits, "
+                .formatted(format.title())
+            + "shrinks or enlarges pages.");
+    advice.add("Measure both squares, across and down. When they are right, print on.");
+    advice.add(
+        "Trim or fold back one margin where two pages meet, and lay frame to frame so that the"
+            + " numbered diamonds close. The map shows the way.");
+    return of(speech, groups, stitchLines, advice, contents, Optional.empty(), true);
+  }
+
+  /** The key to one large sheet. */
+  static KeyFacts ofSheet(Speech speech, GroupDrawing group, boolean stitchLines) {
+    List<String> advice = new ArrayList<>();
+    advice.add("Have it printed at actual size or 100\u00a0%, nothing fitted to the paper.");
+    advice.add("Measure both squares, across and down, before you cut.");
+    advice.add("In a reader that shows layers you may hide the sizes that you do not need.");
+    Optional<SizeStyles> styles = group.nests().stream().findFirst().map(Nest::styles);
+    return of(speech, List.of(group), stitchLines, advice, List.of(), styles, false);
+  }
+
+  private static KeyFacts of(
+      Speech speech,
+      List<GroupDrawing> groups,
+      boolean stitchLines,
+      List<String> advice,
+      List<String> contents,
+      Optional<SizeStyles> styles,
+      boolean diamonds) {
+    List<String> drawn =
+        speech.chart().stream()
+            .filter(name -> groups.stream().anyMatch(group -> group.sizeNames().contains(name)))
+            .toList();
+    Set<Sign> signs = EnumSet.noneOf(Sign.class);
+    boolean nested = false;
+    boolean oneWay = false;
+    for (GroupDrawing group : groups) {
+      nested |= group.sizes().size() > 1;
+      for (Nest nest : group.nests()) {
+        oneWay |= fabrics(group, nest).stream().anyMatch(f -> f.nap() == Fabric.Nap.ONE_WAY);
+        if (fabrics(group, nest).stream().anyMatch(f -> f.kind() == Fabric.Kind.KNIT)) {
+          signs.add(Sign.STRETCH);
+        }
+        nest.shapes().forEach(shape -> collect(shape, signs));
+      }
+    }
+    if (stitchLines) {
+      signs.add(Sign.STITCH);
+      signs.remove(Sign.HEM);
+    }
+    return new KeyFacts(
+        speech.sizes(drawn), advice, contents, styles, nested, oneWay, diamonds, signs);
+  }
+
+  private static List<Fabric> fabrics(GroupDrawing group, Nest nest) {
+    List<Fabric> fabrics = new ArrayList<>();
+    for (Cut cut : nest.card().cuts()) {
+      group.run().pattern().fabric(cut.fabric()).ifPresent(fabrics::add);
+    }
+    return fabrics;
+  }
+
+  private static void collect(PieceShape shape, Set<Sign> signs) {
+    if (shape.fold().isPresent()) {
+      signs.add(Sign.FOLD);
+    }
+    if (!shape.notches().isEmpty()) {
+      signs.add(Sign.NOTCH);
+    }
+    if (shape.edges().stream().anyMatch(edge -> edge.allowance() instanceof Allowance.TurnedBack)) {
+      signs.add(Sign.HEM);
+    }
+    for (Mark mark : shape.marks()) {
+      sign(mark).ifPresent(signs::add);
+    }
+  }
+
+  private static Optional<Sign> sign(Mark mark) {
+    if (mark instanceof Mark.Drill) {
+      return Optional.of(Sign.DRILL);
+    } else if (mark instanceof Mark.Inner) {
+      return Optional.of(Sign.INNER);
+    } else if (mark instanceof Mark.Placement) {
+      return Optional.of(Sign.PLACEMENT);
+    } else if (mark instanceof Mark.Lengthen) {
+      return Optional.of(Sign.LENGTHEN);
+    } else if (mark instanceof Mark.Level) {
+      return Optional.of(Sign.LEVEL);
+    } else if (mark instanceof Mark.Stretch) {
+      return Optional.of(Sign.STRETCH);
+    }
+    return Optional.empty();
+  }
+}

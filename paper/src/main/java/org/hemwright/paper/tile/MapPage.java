@@ -1,0 +1,168 @@
+package org.hemwright.paper.tile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Tolerance;
+import org.hemwright.paper.arrange.TileGrid.Tile;
+import org.hemwright.paper.nest.Nest;
+import org.hemwright.paper.sheet.Ink;
+import org.hemwright.paper.sheet.Pen;
+import org.hemwright.paper.style.Inks;
+import org.hemwright.paper.style.Pens;
+import org.hemwright.paper.style.SizeStyles;
+import org.hemwright.paper.type.Face;
+import org.hemwright.paper.words.Speech;
+import org.hemwright.pattern.body.Size;
+
+/**
+ * How the pages of one group lie: all of them reduced, the pieces on them, and for each size the
+ * pages it needs, with its line as a key.
+ */
+final class MapPage {
+  private static final Ink PIECE = new Ink(0xe9, 0xee, 0xf3);
+  private static final Pen OUTLINE = Pen.solid(0.2, Inks.BLACK);
+  private static final Pen GRID = Pen.solid(0.2, Inks.QUIET);
+  private static final Pen BLANK = Pen.solid(0.1, Inks.QUIET.tint(0.5));
+  private static final double HEAD = 24;
+  private static final double ROW = 6.4;
+
+  private final GroupSheet sheet;
+  private final Speech speech;
+  private final int first;
+  private final Leaf leaf;
+  private final List<Tile> tiles;
+
+  private MapPage(GroupSheet sheet, Speech speech, int first, Leaf leaf) {
+    this.sheet = sheet;
+    this.speech = speech;
+    this.first = first;
+    this.leaf = leaf;
+    tiles = sheet.tiles();
+  }
+
+  /**
+   * Draws the map.
+   *
+   * @param first the number of the group's first printed page in the file
+   */
+  static void draw(Leaf leaf, GroupSheet sheet, Speech speech, int first, double height) {
+    new MapPage(sheet, speech, first, leaf).draw(height);
+  }
+
+  private void draw(double height) {
+    leaf.words(0, 9, "How the pages lie", Face.LIGHT, 26);
+    leaf.wordsBefore(
+        KeyPanel.WIDTH,
+        9,
+        speech.sizes(sheet.group().sizeNames()) + ", " + tiles.size() + " pages",
+        Face.REGULAR,
+        11);
+    leaf.rule(0, 14, KeyPanel.WIDTH, Pens.SIGN);
+    int sizes = sheet.group().sizes().size();
+    double table = sizes * ROW + 18;
+    double foot = map(HEAD, height - HEAD - table);
+    table(foot + 12);
+  }
+
+  /** The map within a height; answers how far down it reaches. */
+  private double map(double top, double height) {
+    int rows = sheet.arrangement().rows();
+    int columns = sheet.arrangement().columns();
+    double wide = columns * sheet.grid().stepAcross() + sheet.grid().overlap();
+    double high = rows * sheet.grid().stepDown() + sheet.grid().overlap();
+    double scale = Math.min(KeyPanel.WIDTH / wide, height / high);
+    double left = (KeyPanel.WIDTH - wide * scale) / 2;
+    for (GroupSheet.LaidPiece piece : sheet.pieces()) {
+      for (List<List<Point>> areas : piece.areas().values()) {
+        leaf.fill(reduced(areas.get(0), scale, left, top), PIECE);
+      }
+    }
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns; column++) {
+        tile(new Tile(row, column), scale, left, top);
+      }
+    }
+    for (GroupSheet.LaidPiece piece : sheet.pieces()) {
+      outlines(piece, scale, left, top);
+    }
+    return top + high * scale;
+  }
+
+  private void tile(Tile tile, double scale, double left, double top) {
+    Box core = sheet.grid().core(tile);
+    double x = left + core.minX() * scale;
+    double down = top - core.maxY() * scale;
+    double wide = core.width() * scale;
+    double high = core.height() * scale;
+    int index = tiles.indexOf(tile);
+    if (index < 0) {
+      leaf.hatch(new Box(x, -down - high, x + wide, -down), 2, BLANK);
+      leaf.frame(x, down, wide, high, BLANK);
+      return;
+    }
+    leaf.frame(x, down, wide, high, GRID);
+    leaf.words(x + 1.2, down + 4.2, tile.name(), Face.SEMIBOLD, 9);
+    leaf.words(x + 1.2, down + high - 1.6, "p. " + (first + index), Face.REGULAR, 9, Inks.QUIET);
+  }
+
+  private void outlines(GroupSheet.LaidPiece piece, double scale, double left, double top) {
+    List<Map.Entry<Size, List<List<Point>>>> sizes = new ArrayList<>(piece.areas().entrySet());
+    for (int i = 0; i < sizes.size(); i++) {
+      if (i == 0 || i == sizes.size() - 1) {
+        Path path = reduced(sizes.get(i).getValue().get(0), scale, left, top);
+        leaf.stroke(path, OUTLINE);
+      }
+    }
+    Nest nest = piece.nest();
+    Point middle = Box.of(sizes.get(0).getValue().get(0)).centre();
+    leaf.wordsAbout(
+        left + middle.x() * scale,
+        top - middle.y() * scale + 2.6,
+        Integer.toString(nest.card().number()),
+        Face.LIGHT,
+        22,
+        Inks.BLACK);
+  }
+
+  private static Path reduced(List<Point> area, double scale, double left, double top) {
+    List<Point> points = new ArrayList<>();
+    for (Point point : area) {
+      Point small = new Point(left + point.x() * scale, -(top - point.y() * scale));
+      if (points.isEmpty()
+          || points.get(points.size() - 1).distanceTo(small) > Tolerance.PRINTED_AS_ONE) {
+        points.add(small);
+      }
+    }
+    Point start = points.get(0);
+    if (!points.get(points.size() - 1).equals(start)) {
+      points.add(start);
+    }
+    return Path.polyline(points);
+  }
+
+  private void table(double top) {
+    leaf.words(0, top, "Pages that each size needs", Face.SEMIBOLD, 12);
+    List<Nest> nests = sheet.group().nests();
+    if (nests.isEmpty()) {
+      return;
+    }
+    SizeStyles styles = nests.get(0).styles();
+    double down = top + 7;
+    for (Size size : sheet.group().sizes()) {
+      List<Integer> pages = new ArrayList<>();
+      for (Tile tile : sheet.tiles(size)) {
+        pages.add(first + tiles.indexOf(tile));
+      }
+      KeyPanel.sizeSample(leaf, 0, down, 44, styles, size);
+      leaf.words(50, down, "Size " + size.name(), Face.REGULAR, 10);
+      leaf.wordsBefore(
+          86, down, pages.size() + (pages.size() == 1 ? " page" : " pages"), Face.REGULAR, 10);
+      String ranges = PageNumbers.ranges(pages);
+      down = leaf.text(92, down, ranges, Face.REGULAR, 10, KeyPanel.WIDTH - 92) + ROW;
+    }
+  }
+}

@@ -1,0 +1,81 @@
+package org.hemwright.paper.tile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Point;
+import org.hemwright.paper.sheet.Item;
+import org.hemwright.paper.sheet.Layer;
+import org.hemwright.paper.sheet.Subject;
+import org.hemwright.paper.sheet.Words;
+import org.hemwright.paper.style.Inks;
+import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.SetLine;
+import org.hemwright.paper.words.Speech;
+
+/**
+ * How the pages of one file are counted and headed.
+ *
+ * @param speech of its papers
+ * @param all how many pages the file has
+ * @param proof what marks every page as a proof, if anything does
+ */
+record PageNumbers(Speech speech, int all, Optional<String> proof) {
+  private static final double POINTS = 9;
+  private static final double ABOVE = 1.5;
+  private static final double AFTER_NAME = 3.5;
+  private static final double AFTER_DESIGN = 8;
+
+  /**
+   * The line above a page's frame: its name, design, version, house, sizes and number.
+   *
+   * @param window the frame
+   * @param name of the page among its neighbours
+   * @param sizes the names of the sizes on it
+   * @param number of the page in the file, from 1
+   */
+  List<Item> header(Box window, Optional<String> name, List<String> sizes, int number) {
+    double y = window.maxY() + ABOVE;
+    double x = window.minX();
+    List<Item> items = new ArrayList<>();
+    if (name.isPresent()) {
+      SetLine own = Face.SEMIBOLD.set(name.get(), POINTS);
+      items.add(words(own, x, y));
+      x += own.width() + AFTER_NAME;
+    }
+    String text =
+        "%s, version %s, %s"
+            .formatted(speech.details().title(), speech.details().version(), speech.details().by());
+    SetLine design = Face.REGULAR.set(text, POINTS);
+    items.add(words(design, x, y));
+    if (proof.isPresent()) {
+      SetLine mark = Face.SEMIBOLD.set(proof.get(), POINTS);
+      items.add(words(mark, x + design.width() + AFTER_DESIGN, y));
+    }
+    SetLine page =
+        Face.REGULAR.set(
+            "%s\u2003Page %d of %d".formatted(speech.sizes(sizes), number, all), POINTS);
+    items.add(words(page, window.maxX() - page.width(), y));
+    return items;
+  }
+
+  private static Words words(SetLine line, double x, double y) {
+    return new Words(line, new Point(x, y), 0, Inks.BLACK, Layer.COMMON, Subject.NONE);
+  }
+
+  /** Page numbers as a printing dialogue takes them: "2–5, 7, 9". */
+  static String ranges(List<Integer> pages) {
+    List<String> ranges = new ArrayList<>();
+    for (int first = 0; first < pages.size(); ) {
+      int last = first;
+      while (last + 1 < pages.size() && pages.get(last + 1) == pages.get(last) + 1) {
+        last++;
+      }
+      ranges.add(
+          first == last ? pages.get(first).toString() : pages.get(first) + "–" + pages.get(last));
+      first = last + 1;
+    }
+    return String.join(", ", ranges);
+  }
+}

@@ -1,0 +1,200 @@
+package org.hemwright.paper.tile;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Vector;
+import org.hemwright.paper.arrange.TileGrid.Tile;
+import org.hemwright.paper.nest.GroupDrawing;
+import org.hemwright.paper.nest.Nest;
+import org.hemwright.paper.sheet.Inked;
+import org.hemwright.paper.sheet.Item;
+import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.paper.words.Speech;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.piece.PieceCard;
+
+/**
+ * All pages of one file: the key, the pieces to cut by measure, then for each group its map and its
+ * pages; or, on large paper, a sheet for each group with the key lying among the pieces.
+ *
+ * @param sheets the pages
+ * @param groups how many pages each group takes
+ */
+public record PatternPages(List<Sheet> sheets, List<GroupCount> groups) {
+  public PatternPages {
+    sheets = List.copyOf(sheets);
+    groups = List.copyOf(groups);
+  }
+
+  /** The pages with pieces of one group, and those of them that each of its sizes needs. */
+  public record GroupCount(List<String> sizes, int pages, Map<String, Integer> pagesOfSize) {}
+
+  /**
+   * What the pages are made of.
+   *
+   * @param run the pattern
+   * @param groups drawn, without the rectangles that are cut by measure
+   * @param rectangles for each group its pieces that may be cut by measure, if they are to be
+   * @param stitchLines whether stitch lines are drawn
+   * @param overlap of neighbouring pages (mm)
+   * @param proof the word that marks every page as a proof
+   */
+  public record Content(
+      SizeRun run,
+      List<GroupDrawing> groups,
+      List<Nest> rectangles,
+      boolean stitchLines,
+      double overlap,
+      Optional<String> proof) {
+    public Content {
+      groups = List.copyOf(groups);
+      rectangles = List.copyOf(rectangles);
+    }
+  }
+
+  /** The pieces of a nest list that can be cut by measure. */
+  public static List<Nest> rectangles(List<Nest> nests) {
+    return nests.stream().filter(nest -> PlainRectangle.of(nest).isPresent()).toList();
+  }
+
+  /** The pieces that are too wide for a roll, whichever way they lie. */
+  public static List<PieceCard> tooWide(GroupDrawing group, PageFormat format) {
+    if (format != PageFormat.ROLL) {
+      return List.of();
+    }
+    double widest = format.grid(0).width() - 2;
+    return group.nests().stream()
+        .filter(nest -> Math.min(nest.bounds().width(), nest.bounds().height()) > widest)
+        .map(Nest::card)
+        .toList();
+  }
+
+  /** The pages on a paper. */
+  public static PatternPages of(Content content, PageFormat format) {
+    return format.isLarge() ? large(content, format) : small(content, format);
+  }
+
+  private static PatternPages small(Content content, PageFormat format) {
+    Speech speech = Speech.of(content.run());
+    List<GroupSheet> laid = new ArrayList<>();
+    for (GroupDrawing group : content.groups()) {
+      GroupSheet.of(group, format, content.overlap(), Optional.empty()).ifPresent(laid::add);
+    }
+    List<Leaf> tables =
+        CuttingTable.pages(
+            content.run(),
+            content.rectangles().stream()
+                .flatMap(nest -> PlainRectangle.of(nest).stream())
+                .toList());
+    int all = 1 + tables.size();
+    List<String> contents = new ArrayList<>();
+    if (!tables.isEmpty()) {
+      contents.add("Pieces to cut by measure: page 2");
+    }
+    for (GroupSheet sheet : laid) {
+      int tiles = sheet.tiles().size();
+      contents.add(
+          "%s: map on page %d, pieces on pages %d to %d"
+              .formatted(
+                  speech.sizes(sheet.group().sizeNames()), all + 1, all + 2, all + 1 + tiles));
+      all += 1 + tiles;
+    }
+    PageNumbers numbers = new PageNumbers(speech, all, content.proof());
+    List<String> sizes = sizes(content);
+    List<Sheet> pages = new ArrayList<>();
+    Leaf key = new Leaf();
+    KeyPanel.draw(
+        key,
+        speech,
+        KeyFacts.ofPages(speech, content.groups(), content.stitchLines(), format, contents));
+    Box frame = Leaf.frame(format);
+    pages.add(key.on(format, numbers.header(frame, Optional.empty(), sizes, 1)));
+    for (Leaf table : tables) {
+      List<Item> header = numbers.header(frame, Optional.empty(), sizes, pages.size() + 1);
+      pages.add(table.on(format, header));
+    }
+    List<GroupCount> counts = new ArrayList<>();
+    for (GroupSheet sheet : laid) {
+      List<String> names = sheet.group().sizeNames();
+      Leaf map = new Leaf();
+      MapPage.draw(map, sheet, speech, pages.size() + 2, frame.height());
+      pages.add(map.on(format, numbers.header(frame, Optional.empty(), names, pages.size() + 1)));
+      pages.addAll(new TilePages(sheet, List.of(), format, numbers).sheets(pages.size() + 1));
+      counts.add(count(sheet));
+    }
+    return new PatternPages(pages, counts);
+  }
+
+  private static PatternPages large(Content content, PageFormat format) {
+    Speech speech = Speech.of(content.run());
+    Box panel = new Box(0, -KeyPanel.HEIGHT, KeyPanel.WIDTH, 0);
+    List<GroupSheet> laid = new ArrayList<>();
+    for (GroupDrawing group : content.groups()) {
+      if (tooWide(group, format).isEmpty()) {
+        GroupSheet.of(group, format, 0, Optional.of(panel)).ifPresent(laid::add);
+      }
+    }
+    int all = laid.stream().mapToInt(sheet -> sheet.tiles().size()).sum();
+    PageNumbers numbers = new PageNumbers(speech, all, content.proof());
+    List<Sheet> pages = new ArrayList<>();
+    List<GroupCount> counts = new ArrayList<>();
+    for (GroupSheet sheet : laid) {
+      List<Inked> key = key(sheet, speech, content.stitchLines());
+      pages.addAll(new TilePages(sheet, key, format, numbers).sheets(pages.size() + 1));
+      counts.add(count(sheet));
+    }
+    return new PatternPages(pages, counts);
+  }
+
+  /** The key where it lies on a large sheet. */
+  private static List<Inked> key(GroupSheet sheet, Speech speech, boolean stitchLines) {
+    Leaf leaf = new Leaf();
+    KeyPanel.draw(leaf, speech, KeyFacts.ofSheet(speech, sheet.group(), stitchLines));
+    Vector move = sheet.panel().map(box -> new Vector(box.minX(), box.maxY())).orElse(Vector.ZERO);
+    List<Inked> key = new ArrayList<>();
+    for (Item item : leaf.items()) {
+      if (item instanceof Inked inked) {
+        key.add(inked.moved(move));
+      }
+    }
+    return key;
+  }
+
+  /** One drawing of a group, pieces and key, as it would lie on a roll. */
+  public static Optional<Sheet> drawing(GroupDrawing group, boolean stitchLines) {
+    Speech speech = Speech.of(group.run());
+    Box panel = new Box(0, -KeyPanel.HEIGHT, KeyPanel.WIDTH, 0);
+    PageFormat format = tooWide(group, PageFormat.ROLL).isEmpty() ? PageFormat.ROLL : PageFormat.A0;
+    return GroupSheet.of(group, format, 0, Optional.of(panel))
+        .map(
+            sheet -> {
+              List<Item> items = new ArrayList<>(sheet.items());
+              items.addAll(key(sheet, speech, stitchLines));
+              return new Sheet(sheet.bounds().grown(10), items);
+            });
+  }
+
+  private static GroupCount count(GroupSheet sheet) {
+    Map<String, Integer> pages = new LinkedHashMap<>();
+    for (Size size : sheet.group().sizes()) {
+      List<Tile> tiles = sheet.tiles(size);
+      pages.put(size.name(), tiles.size());
+    }
+    return new GroupCount(sheet.group().sizeNames(), sheet.tiles().size(), pages);
+  }
+
+  private static List<String> sizes(Content content) {
+    List<String> names = new ArrayList<>();
+    for (Size size : content.run().pattern().chart().sizes()) {
+      if (content.groups().stream().anyMatch(group -> group.sizes().contains(size))) {
+        names.add(size.name());
+      }
+    }
+    return names;
+  }
+}
