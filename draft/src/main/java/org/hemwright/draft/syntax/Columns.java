@@ -9,7 +9,7 @@ final class Columns {
 
   private final List<List<String>> rows = new ArrayList<>();
 
-  /** Adds a line by its cells; the first two stand one blank apart, the others two. */
+  /** Adds a line by its cells; of neighbours the first two stand one blank apart, others two. */
   void add(List<String> cells) {
     rows.add(List.copyOf(cells));
   }
@@ -28,12 +28,13 @@ final class Columns {
     return rows.stream().map(row -> line(row, widths)).toList();
   }
 
-  private static String line(List<String> row, List<Integer> widths) {
+  private String line(List<String> row, List<Integer> widths) {
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < row.size(); i++) {
       line.append(row.get(i));
       if (i + 1 < row.size()) {
-        line.append(" ".repeat(widths.get(i) - width(row.get(i)))).append(i == 0 ? " " : BETWEEN);
+        line.append(" ".repeat(widths.get(i) - width(row.get(i))));
+        line.append(i == 0 || rows.size() == 1 ? " " : BETWEEN);
       }
     }
     return line.toString();

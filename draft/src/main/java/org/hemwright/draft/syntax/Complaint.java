@@ -72,10 +72,11 @@ record Complaint(Finding finding, Optional<Object> mended) {
               () -> unit(here),
               this::quotes,
               () -> similar(here, words),
-              () -> isTwice(here) ? without(here) : Optional.empty(),
+              () -> isTwice(at) ? without(at) : Optional.empty(),
+              () -> isTwice(at - 1) ? without(at - 1) : Optional.empty(),
               this::nameless,
               () -> with(here.span().start(), false),
-              () -> without(here),
+              () -> without(at),
               () -> instead(here, words));
       return mends.stream().map(Supplier::get).flatMap(Optional::stream).findFirst();
     }
@@ -143,29 +144,30 @@ record Complaint(Finding finding, Optional<Object> mended) {
           : Optional.empty();
     }
 
-    private Optional<Complaint> without(Token here) {
-      boolean measured =
-          here.isNumber() && at + 1 < tokens.size() && Unit.isUnit(tokens.get(at + 1));
-      if (measured) {
+    private Optional<Complaint> without(int index) {
+      Token token = tokens.get(index);
+      Optional<Token> next =
+          index + 1 < tokens.size() ? Optional.of(tokens.get(index + 1)) : Optional.empty();
+      if (token.isNumber() && next.filter(Unit::isUnit).isPresent()) {
         return Optional.empty();
       }
       List<Token> tried = new ArrayList<>(tokens);
-      tried.remove(at);
-      boolean twice = isTwice(here);
+      next.ifPresent(after -> tried.set(index + 1, after.afterGap(token.glued())));
+      tried.remove(index);
       return read(tried)
           .map(
               node ->
                   new Complaint(
                       slips
-                          .fail(twice ? "word-twice" : "word-extra", here.span())
-                          .with("word", written(here))
-                          .mendedBy(removal(here))
+                          .fail(isTwice(index) ? "word-twice" : "word-extra", token.span())
+                          .with("word", written(token))
+                          .mendedBy(removal(token))
                           .build(),
                       Optional.of(node)));
     }
 
-    private boolean isTwice(Token here) {
-      return at > 0 && tokens.get(at - 1).text().equals(here.text());
+    private boolean isTwice(int index) {
+      return index > 0 && tokens.get(index - 1).text().equals(tokens.get(index).text());
     }
 
     /** Takes a token away with the blank before it. */

@@ -113,18 +113,25 @@ public final class DocumentReader {
   }
 
   private void languageFirst() {
-    boolean first =
-        !sections.isEmpty()
-            && (sections.get(0).head() instanceof Statement.Language
-                || (sections.get(0).head() instanceof Unread unread
-                    && unread.word().equals("language")));
-    if (!first) {
-      findings.add(
-          slips
-              .fail("language-first", new Span(0, 0))
-              .mendedBy(source.replace(new Span(0, 0), "language 1\n"))
-              .build());
+    if (!sections.isEmpty() && isLanguage(sections.get(0).head())) {
+      return;
     }
+    Optional<Statement> later =
+        sections.stream().map(OpenSection::head).filter(DocumentReader::isLanguage).findFirst();
+    findings.add(
+        later
+            .map(language -> slips.fail("language-later", language.span()).build())
+            .orElseGet(
+                () ->
+                    slips
+                        .fail("language-first", new Span(0, 0))
+                        .mendedBy(source.replace(new Span(0, 0), "language 1\n"))
+                        .build()));
+  }
+
+  private static boolean isLanguage(Statement statement) {
+    return statement instanceof Statement.Language
+        || (statement instanceof Unread unread && unread.word().equals("language"));
   }
 
   /** Reads the statement that starts at a line; returns the index of the line after it. */
@@ -426,10 +433,9 @@ public final class DocumentReader {
   private Written unknown(Written written, Where where) {
     List<Token> tokens = written.tokens();
     for (Where tried : List.of(where, Where.LEFT_EDGE)) {
+      boolean enough = tokens.isEmpty() || findings.size() > MOST_FINDINGS;
       Optional<FirstWord> meant =
-          tokens.isEmpty()
-              ? Optional.empty()
-              : FirstWord.meant(source, tokens, tried, form -> !isSaid(form));
+          enough ? Optional.empty() : FirstWord.meant(source, tokens, tried, form -> !isSaid(form));
       if (meant.isPresent()) {
         findings.add(meant.get().finding());
         Written mended = meant.get().in(written);

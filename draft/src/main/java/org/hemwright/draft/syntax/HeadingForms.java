@@ -154,7 +154,7 @@ final class HeadingForms {
                   "seam",
                   LEFT_EDGE,
                   "seam <name> <layer:run> with <layer:run> {with <layer:run>} {, <clause:seam clause>}",
-                  "seam waist_seam  band.lower with every panel.waist, quarters at sides and centres",
+                  "seam waist_seam band.lower with every panel.waist, quarters at sides and centres",
                   "What is sewn together in one pass: edges, or several end to end with `then`;"
                       + " `every` takes all copies of an edge in a round.",
                   m ->

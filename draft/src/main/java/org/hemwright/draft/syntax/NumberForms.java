@@ -164,7 +164,7 @@ final class NumberForms {
               NUMBER,
               "(sine | cosine | tangent) of <angle:number>",
               "let run = 12 cm * cosine of 30 deg",
-              "Of an angle.",
+              "The ratio of two sides of a right triangle with this angle: a plain number.",
               m ->
                   new Expression.Trigonometric(
                       m.said("sine") ? Ratio.SINE : m.said("cosine") ? Ratio.COSINE : Ratio.TANGENT,

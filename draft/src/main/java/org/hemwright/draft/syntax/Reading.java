@@ -145,8 +145,8 @@ final class Reading {
     boolean first = furthest != at;
     Set<String> wordsBefore = first ? Set.of() : new LinkedHashSet<>(wantedWords);
     Set<String> kindsBefore = first ? Set.of() : new LinkedHashSet<>(wantedKinds);
-    deeper();
     for (Form form : Forms.at(where)) {
+      deeper();
       try {
         Object node = form(form);
         shallower();
@@ -168,7 +168,9 @@ final class Reading {
     int start = at;
     Match match = new Match();
     Optional<Form> outer = current;
-    current = Optional.of(form);
+    if (!form.where().contains(Where.NUMBER_RULE)) {
+      current = Optional.of(form);
+    }
     try {
       step(form.shape(), match);
     } finally {

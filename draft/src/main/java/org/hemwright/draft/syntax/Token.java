@@ -21,6 +21,11 @@ record Token(Kind kind, String text, double value, boolean glued, Span span) {
     return (kind == Kind.WORD || kind == Kind.SYMBOL) && text.equals(fixed);
   }
 
+  /** The same where something before it is taken away. */
+  Token afterGap(boolean stillGlued) {
+    return new Token(kind, text, value, glued && stillGlued, span);
+  }
+
   boolean isWord() {
     return kind == Kind.WORD;
   }

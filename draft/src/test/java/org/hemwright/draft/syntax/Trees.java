@@ -17,4 +17,23 @@ final class Trees {
   static String of(List<? extends Object> nodes) {
     return SPAN.matcher(nodes.toString()).replaceAll("");
   }
+
+  /** The same, with names and numbers as short as they can be read. */
+  static String readable(Object node) {
+    String text = of(List.of(node));
+    for (String[] rule :
+        new String[][] {
+          {"Name\\[text=(\\w+)\\]", "$1"},
+          {"Reference\\[piece=Optional.empty, name=(\\w+)\\]", "$1"},
+          {"Reference\\[piece=Optional\\[(\\w+)\\], name=(\\w+)\\]", "$1.$2"},
+          {"Named\\[reference=([\\w.]+)\\]", "$1"},
+          {"SizeWord\\[name=(\\w+)\\]", "$1"},
+          {"Literal\\[value=([\\d.]+), unit=(\\w+)\\]", "$1 $2"},
+          {"Optional.empty", "none"},
+          {"Optional\\[([^\\[\\]]*)\\]", "$1"},
+        }) {
+      text = text.replaceAll(rule[0], rule[1]);
+    }
+    return text.substring(1, text.length() - 1);
+  }
 }
