@@ -61,6 +61,64 @@ final class GridOutline {
     return new GridOutline(x, y);
   }
 
+  /**
+   * The same polygon with its lower left corner at the origin, without corners that lie in line
+   * with their neighbours, and beginning at its lowest corner: two outlines that differ only in
+   * their place become equal.
+   */
+  GridOutline standing() {
+    int n = x.length;
+    long[] xs = new long[n];
+    long[] ys = new long[n];
+    int count = 0;
+    int first = 0;
+    for (int i = 0; i < n; i++) {
+      int before = (i + n - 1) % n;
+      int after = (i + 1) % n;
+      if (side(x[before], y[before], x[i], y[i], x[after], y[after]) != 0) {
+        xs[count] = x[i] - minX();
+        ys[count] = y[i] - minY();
+        if (ys[count] < ys[first] || (ys[count] == ys[first] && xs[count] < xs[first])) {
+          first = count;
+        }
+        count++;
+      }
+    }
+    long[] rx = new long[count];
+    long[] ry = new long[count];
+    for (int i = 0; i < count; i++) {
+      rx[i] = xs[(first + i) % count];
+      ry[i] = ys[(first + i) % count];
+    }
+    return new GridOutline(rx, ry);
+  }
+
+  /** This outline turned half round, standing. */
+  GridOutline halfTurned() {
+    long[] rx = new long[x.length];
+    long[] ry = new long[y.length];
+    for (int i = 0; i < x.length; i++) {
+      rx[i] = -x[i];
+      ry[i] = -y[i];
+    }
+    return new GridOutline(rx, ry).standing();
+  }
+
+  boolean sameAs(GridOutline other) {
+    return java.util.Arrays.equals(x, other.x) && java.util.Arrays.equals(y, other.y);
+  }
+
+  /** The area, in steps squared; rounded. */
+  double area() {
+    double twice = 0;
+    for (int i = 1; i + 1 < x.length; i++) {
+      twice +=
+          (double) (x[i] - x[0]) * (double) (y[i + 1] - y[0])
+              - (double) (x[i + 1] - x[0]) * (double) (y[i] - y[0]);
+    }
+    return twice / 2;
+  }
+
   int size() {
     return x.length;
   }

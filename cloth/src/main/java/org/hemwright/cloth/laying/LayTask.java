@@ -1,0 +1,122 @@
+package org.hemwright.cloth.laying;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A {@link StripProblem} made ready for the search: on the grid, with its no-fit table. Shared by
+ * all workers, never changed.
+ */
+final class LayTask {
+
+  final StripProblem problem;
+  final StripGrid grid;
+  final Forms forms;
+  final NoFitTable table;
+  final Room room;
+
+  /** The shape of each copy; copies of one shape stand together. */
+  final int[] shapeOf;
+
+  /** Areas by shape, in grid steps squared. */
+  final double[] areaOfShape;
+
+  /**
+   * No layout is shorter than all shapes' area over the strip's width, rounded up, in grid steps.
+   */
+  final double leastLengthByArea;
+
+  /** Nor shorter than this: the same, or the longest shape in its shortest turn. */
+  final double leastLength;
+
+  LayTask(StripProblem problem) {
+    this.problem = problem;
+    grid = StripGrid.of(problem);
+    forms = new Forms(problem, grid);
+    table = new NoFitTable(forms);
+    int shapes = problem.shapes().size();
+    room = new Room(forms, shapes);
+    List<Integer> copies = new ArrayList<>();
+    areaOfShape = new double[shapes];
+    double area = 0;
+    double longest = 0;
+    for (int shape = 0; shape < shapes; shape++) {
+      Cut first = forms.cutsOf(shape).get(0);
+      areaOfShape[shape] = forms.outline(first.form()).area();
+      longest =
+          Math.max(
+              longest,
+              forms.cutsOf(shape).stream()
+                  .mapToDouble(c -> (double) c.width())
+                  .min()
+                  .orElseThrow());
+      for (int copy = 0; copy < problem.shapes().get(shape).demand(); copy++) {
+        copies.add(shape);
+        area += areaOfShape[shape];
+      }
+    }
+    shapeOf = copies.stream().mapToInt(Integer::intValue).toArray();
+    leastLengthByArea = Math.ceil(area / (double) grid.width());
+    leastLength = Math.max(longest, leastLengthByArea);
+  }
+
+  /**
+   * A plain layout to begin with: box beside box in columns across the strip, the longest boxes
+   * first.
+   */
+  Places columns() {
+    int n = shapeOf.length;
+    int[] cut = new int[n];
+    double[] x = new double[n];
+    double[] y = new double[n];
+    List<Integer> order = new ArrayList<>();
+    for (int copy = 0; copy < n; copy++) {
+      cut[copy] = shortestCut(shapeOf[copy]);
+      order.add(copy);
+    }
+    order.sort(Comparator.comparingLong(copy -> -forms.cuts().get(cut[copy]).width()));
+    double start = 0;
+    double end = 0;
+    double top = 0;
+    for (int copy : order) {
+      Cut own = forms.cuts().get(cut[copy]);
+      double across = room.nearestY(cut[copy], top);
+      if (across < top) {
+        start = end;
+        across = own.lanes().get(0).low();
+      }
+      x[copy] = start;
+      y[copy] = across;
+      top = across + own.height();
+      end = Math.max(end, start + own.width());
+    }
+    return new Places(end, 0, cut, x, y);
+  }
+
+  private int shortestCut(int shape) {
+    List<Cut> cuts = forms.cuts();
+    int shortest = room.cutsOf(shape)[0];
+    for (int other : room.cutsOf(shape)) {
+      shortest = cuts.get(other).width() < cuts.get(shortest).width() ? other : shortest;
+    }
+    return shortest;
+  }
+
+  /** The layout in the problem's own unit; its length is that of the copies' far end. */
+  Layout layout(Places places) {
+    List<Placement> placements = new ArrayList<>();
+    double length = 0;
+    for (int copy = 0; copy < shapeOf.length; copy++) {
+      Cut cut = forms.cuts().get(places.cut[copy]);
+      LooseShape shape = problem.shapes().get(cut.shape());
+      double x = grid.toUnit(places.x[copy] + cut.originX());
+      double y = grid.toUnit(places.y[copy] + cut.originY());
+      placements.add(new Placement(shape.id(), cut.turn(), x, y));
+      for (Spot corner : shape.outline()) {
+        length = Math.max(length, cut.turn().apply(corner).x() + x);
+      }
+    }
+    return new Layout(length, placements);
+  }
+}

@@ -1,0 +1,153 @@
+package org.hemwright.cloth.laying;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+
+/**
+ * Finds a short layout for a {@link StripProblem}.
+ *
+ * <p>Two workers, each with its own random numbers, search by overlap: copies may overlap on a
+ * strip that is a little too short, and are moved apart until none does; then the strip becomes
+ * shorter still. They go on in legs of equal work; after each the shorter layout is handed to the
+ * other. The result is the same whether the legs run side by side or one after the other.
+ *
+ * <p>Sources: Egeblad, Nielsen and Odgaard 2007; Umetani et al. 2009; Gardeyn, Vanden Berghe and
+ * Wauters 2025 for the search; Imamichi, Yagiura and Nagamochi 2009 for the depth of an overlap.
+ */
+public final class Laying {
+
+  private static final int WORKERS = 2;
+  private static final int LEGS = 200;
+  private static final long SHORTEST_LEG = 2_000;
+  private static final long LONGEST_LEG = 400_000;
+
+  private final LayTask task;
+  private final SearchRules rules;
+  private final int threads;
+
+  /** A laying of this problem, ready to be searched. */
+  public Laying(StripProblem problem) {
+    this(problem, SearchRules.STANDARD, WORKERS);
+  }
+
+  Laying(StripProblem problem, SearchRules rules, int threads) {
+    this.task = new LayTask(problem);
+    this.rules = rules;
+    this.threads = threads;
+  }
+
+  /** Searches until the work is done, the layout cannot be shorter, or the watcher says stop. */
+  public LayResult lay(LayBudget budget, LayWatcher watcher) {
+    List<Searcher> searchers = new ArrayList<>();
+    Places plain = task.columns();
+    for (int worker = 0; worker < WORKERS; worker++) {
+      Searcher searcher = new Searcher(task, rules, seed(budget.seed(), worker), plain);
+      searcher.beginAtRandom();
+      searchers.add(searcher);
+    }
+    ExecutorService pool = Executors.newFixedThreadPool(threads, Laying::thread);
+    boolean complete;
+    try {
+      complete = search(searchers, budget, watcher, pool);
+    } finally {
+      pool.shutdownNow();
+    }
+    long work = searchers.stream().mapToLong(Searcher::work).sum();
+    return new LayResult(accepted(shortest(searchers), plain), complete, work);
+  }
+
+  private boolean search(
+      List<Searcher> searchers, LayBudget budget, LayWatcher watcher, ExecutorService pool) {
+    long each = Math.max(1, budget.work() / WORKERS);
+    long explored = Math.max(1, (long) (each * rules.explored()));
+    long leg = Math.max(SHORTEST_LEG, Math.min(LONGEST_LEG, each / LEGS));
+    for (long done = 0; done < each && !shortest(searchers).finished(); ) {
+      boolean exploring = done < explored;
+      done = Math.min(exploring ? explored : each, done + leg);
+      long until = done;
+      double share = (double) (done - explored) / Math.max(1, each - explored);
+      run(searchers, pool, s -> runLeg(s, exploring, until, share));
+      Searcher leader = shortest(searchers);
+      for (Searcher other : searchers) {
+        if (other.best().length > leader.best().length) {
+          other.adopt(leader.best());
+        }
+      }
+      if (!watcher.goOn(progress(searchers, budget))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static void runLeg(Searcher searcher, boolean exploring, long until, double share) {
+    if (exploring) {
+      searcher.explore(until);
+    } else {
+      searcher.compress(until, share);
+    }
+  }
+
+  private static void run(List<Searcher> searchers, ExecutorService pool, Consumer<Searcher> leg) {
+    List<Future<?>> running = new ArrayList<>();
+    for (Searcher searcher : searchers) {
+      running.add(pool.submit(() -> leg.accept(searcher)));
+    }
+    for (Future<?> one : running) {
+      try {
+        one.get();
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new IllegalStateException("the search was interrupted; stop it by its watcher", e);
+      } catch (ExecutionException e) {
+        throw new IllegalStateException("a worker failed", e.getCause());
+      }
+    }
+  }
+
+  private LayWatcher.Progress progress(List<Searcher> searchers, LayBudget budget) {
+    long work = searchers.stream().mapToLong(Searcher::work).sum();
+    double length = task.grid.toUnit(shortest(searchers).best().length);
+    double density = task.problem.totalArea() / (task.problem.stripWidth() * length);
+    return new LayWatcher.Progress(work, Math.max(work, budget.work()), length, density);
+  }
+
+  private static Searcher shortest(List<Searcher> searchers) {
+    Searcher shortest = searchers.get(0);
+    for (Searcher other : searchers) {
+      shortest = other.best().length < shortest.best().length ? other : shortest;
+    }
+    return shortest;
+  }
+
+  private Layout accepted(Searcher leader, Places fallback) {
+    LayoutChecker checker = new LayoutChecker(task.problem);
+    Layout layout = task.layout(leader.best());
+    return checker.accepts(layout) ? layout : task.layout(fallback);
+  }
+
+  private long seed(long seed, int worker) {
+    long hash = Chance.mix(seed);
+    for (int form = 0; form < task.forms.count(); form++) {
+      GridOutline outline = task.forms.outline(form);
+      for (int i = 0; i < outline.size(); i++) {
+        hash = Chance.mix(Chance.mix(hash + outline.x[i]) + outline.y[i]);
+      }
+    }
+    for (int shape : task.shapeOf) {
+      hash = Chance.mix(hash + shape);
+    }
+    return Chance.mix(Chance.mix(hash + task.grid.width()) + worker);
+  }
+
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(work, "laying");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

@@ -1,0 +1,158 @@
+package org.hemwright.cloth.laying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class LayingTest {
+
+  private static LayResult lay(StripProblem problem, long work) {
+    return new Laying(problem).lay(new LayBudget(work, 1), LayWatcher.PATIENT);
+  }
+
+  private static void accepted(StripProblem problem, LayResult result) {
+    assertThat(new LayoutChecker(problem).objections(result.layout())).as(problem.name()).isEmpty();
+  }
+
+  @Test
+  void neverOverlapsOnRandomProblems() {
+    for (int seed = 0; seed < 250; seed++) {
+      StripProblem problem = LooseShapes.random(seed);
+      LayResult result = lay(problem, 12_000);
+      accepted(problem, result);
+      assertThat(result.complete()).isTrue();
+      assertThat(result.layout().density(problem)).isBetween(0.0, 1.0 + 1e-9);
+    }
+  }
+
+  @Test
+  void theSameOnOneThreadAsOnTwoAndAgain() throws Exception {
+    for (int seed = 0; seed < 4; seed++) {
+      StripProblem problem = LooseShapes.random(7000 + seed);
+      LayBudget budget = new LayBudget(60_000, seed);
+      Layout two = new Laying(problem).lay(budget, LayWatcher.PATIENT).layout();
+      Layout one =
+          new Laying(problem, SearchRules.STANDARD, 1).lay(budget, LayWatcher.PATIENT).layout();
+      assertThat(one).isEqualTo(two);
+    }
+    assumeTrue(PublishedInstances.present(), "../shared/data/strip-packing is not here");
+    StripProblem albano = PublishedInstances.problem("albano");
+    LayBudget budget = new LayBudget(400_000, 5);
+    LayResult two = new Laying(albano).lay(budget, LayWatcher.PATIENT);
+    LayResult one = new Laying(albano, SearchRules.STANDARD, 1).lay(budget, LayWatcher.PATIENT);
+    assertThat(one).isEqualTo(two);
+    LayResult other = new Laying(albano).lay(new LayBudget(400_000, 6), LayWatcher.PATIENT);
+    assertThat(other.layout()).isNotEqualTo(two.layout());
+  }
+
+  @Test
+  void findsTheKnownOptimumOfRectangles() {
+    // Nine rectangles cut from a 6 by 5 sheet: the optimum is the sheet's length, 6, by area.
+    StripProblem sheet =
+        new StripProblem(
+            "sheet",
+            5,
+            List.of(
+                LooseShapes.rectangle("a", 1, 2, 3),
+                LooseShapes.rectangle("b", 1, 2, 2),
+                LooseShapes.rectangle("c", 2, 1, 1),
+                LooseShapes.rectangle("d", 1, 1, 3),
+                LooseShapes.rectangle("e", 1, 3, 1),
+                LooseShapes.rectangle("f", 1, 3, 2),
+                LooseShapes.rectangle("g", 1, 3, 2)));
+    LayResult result = lay(sheet, 600_000);
+    accepted(sheet, result);
+    assertThat(result.layout().length()).isCloseTo(6, within(1e-4));
+    // Squares that stand side by side with nothing to spare.
+    StripProblem squares =
+        new StripProblem("squares", 3, List.of(LooseShapes.rectangle("s", 6, 1, 1)));
+    assertThat(lay(squares, 200_000).layout().length()).isCloseTo(2, within(1e-4));
+  }
+
+  @Test
+  void turnsAndReflectionsAreUsedWhereTheyHelp() {
+    // Two right-angled triangles make a 3 by 2 rectangle when one is turned.
+    List<Turn> ends = LooseShapes.EITHER_END;
+    StripProblem turned =
+        new StripProblem("turned", 2, List.of(LooseShapes.shape("t", 2, ends, 0, 0, 3, 0, 0, 2)));
+    LayResult result = lay(turned, 100_000);
+    accepted(turned, result);
+    assertThat(result.layout().length()).isCloseTo(3, within(1e-3));
+    StripProblem fixed =
+        new StripProblem(
+            "fixed", 2, List.of(LooseShapes.shape("t", 2, LooseShapes.FIXED, 0, 0, 3, 0, 0, 2)));
+    assertThat(lay(fixed, 100_000).layout().length()).isGreaterThan(3.9);
+  }
+
+  @Test
+  void aShapeOnALineStaysOnIt() {
+    StripProblem problem =
+        new StripProblem(
+            "fold",
+            3,
+            List.of(
+                new LooseShape(
+                    "front",
+                    2,
+                    LooseShapes.FIXED,
+                    LooseShapes.box(2, 1.5),
+                    List.of(new Lane.Line(0))),
+                LooseShapes.rectangle("sleeve", 2, 2, 1.5)));
+    LayResult result = lay(problem, 100_000);
+    accepted(problem, result);
+    assertThat(result.layout().length()).isCloseTo(4, within(1e-3));
+    result.layout().placements().stream()
+        .filter(p -> p.id().equals("front"))
+        .forEach(p -> assertThat(p.y()).isZero());
+  }
+
+  @Test
+  void stopsWhenToldAndKeepsTheBestSoFar() {
+    StripProblem problem = LooseShapes.random(42);
+    int[] calls = new int[1];
+    LayResult result =
+        new Laying(problem).lay(new LayBudget(1_000_000_000_000L, 1), progress -> ++calls[0] < 3);
+    assertThat(result.complete()).isFalse();
+    assertThat(calls[0]).isEqualTo(3);
+    accepted(problem, result);
+  }
+
+  @Test
+  void moreWorkIsNeverWorseInTheWatchersEyes() {
+    StripProblem problem = LooseShapes.random(77);
+    double[] last = {Double.POSITIVE_INFINITY, 0};
+    new Laying(problem)
+        .lay(
+            new LayBudget(50_000, 1),
+            progress -> {
+              assertThat(progress.length()).isLessThanOrEqualTo(last[0]);
+              assertThat((double) progress.work()).isGreaterThanOrEqualTo(last[1]);
+              assertThat(progress.work()).isLessThanOrEqualTo(progress.ofWork());
+              last[0] = progress.length();
+              last[1] = progress.work();
+              return true;
+            });
+    assertThat(last[0]).isFinite();
+  }
+
+  @Test
+  void theSmallestBudgetStillGivesALayout() {
+    StripProblem problem = LooseShapes.random(5);
+    accepted(problem, lay(problem, 1));
+  }
+
+  @Test
+  void aSingleShapeTakesItsShortestTurn() {
+    StripProblem problem =
+        new StripProblem(
+            "one",
+            5,
+            List.of(
+                new LooseShape("r", 1, List.of(Turn.of(0), Turn.of(90)), LooseShapes.box(4, 1.5))));
+    LayResult result = lay(problem, 1000);
+    assertThat(result.layout().length()).isCloseTo(1.5, within(1e-6));
+  }
+}
