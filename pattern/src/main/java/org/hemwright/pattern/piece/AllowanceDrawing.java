@@ -41,8 +41,6 @@ final class AllowanceDrawing {
   private List<Path> beside() {
     List<Path> beside = new ArrayList<>();
     for (Edge edge : piece.edges()) {
-      TightCurve.of(edge)
-          .ifPresent(tight -> findings.tighterThanAllowance(edge, tight.radius(), tight.at()));
       try {
         beside.add(OffsetPath.of(edge.path(), -edge.allowance().width()));
       } catch (GeometryProblem problem) {
@@ -106,9 +104,21 @@ final class AllowanceDrawing {
     }
     List<Path> stretches = new ArrayList<>();
     for (int i = 0; i < piece.edges().size(); i++) {
-      trimmed.line().stretch(i).ifPresent(stretches::add);
+      Edge edge = piece.edges().get(i);
+      Path stretch = trimmed.line().stretch(i).orElse(edge.path());
+      TightCurve.of(edge).ifPresent(tight -> tellOf(tight, edge, stretch));
+      stretches.add(stretch);
     }
     return Optional.of(new CutLine(trimmed.outline(), stretches));
+  }
+
+  /** A tight curve may be trimmed well, or leave a hook where it runs into a corner. */
+  private void tellOf(TightCurve tight, Edge edge, Path stretch) {
+    if (tight.isClearedBy(stretch)) {
+      findings.tighterThanAllowance(edge, tight.radius(), tight.at());
+    } else {
+      findings.tooTightForAllowance(edge, tight.radius(), tight.at());
+    }
   }
 
   private Edge nearestEdge(Point point) {

@@ -69,6 +69,16 @@ final class AllowanceFindings {
             .build());
   }
 
+  /** An inward curve is so tight, so close to a corner, that trimming leaves a hook. */
+  void tooTightForAllowance(Edge edge, double radius, Point at) {
+    found.add(
+        fail("allowance-too-wide-for-curve", edge, at)
+            .values(radius, widthOf(edge), "mm")
+            .with("radius", Argument.mm(radius))
+            .with("width", Argument.mm(widthOf(edge)))
+            .build());
+  }
+
   /** A hem reaches deeper into the piece than the edge beside it is long. */
   void hemTooDeep(Edge hem, Edge neighbour, double depth) {
     found.add(

@@ -154,6 +154,35 @@ public record OpenedPiece(Piece drawn, Optional<Motion> mirror) {
   }
 
   /**
+   * The hem fold lines of the whole; one that ends on the fold runs through to the other half.
+   *
+   * @param half the fold lines of the piece as drawn
+   */
+  public List<FoldLine> foldLines(List<FoldLine> half) {
+    List<FoldLine> whole = new ArrayList<>();
+    for (FoldLine line : half) {
+      if (mirror.isEmpty()) {
+        whole.add(line);
+      } else {
+        addThrough(whole, line, line.path().moved(mirror.get()).reversed());
+      }
+    }
+    return List.copyOf(whole);
+  }
+
+  private static void addThrough(List<FoldLine> whole, FoldLine line, Path image) {
+    Path path = line.path();
+    if (path.end().isAt(image.start())) {
+      whole.add(new FoldLine(line.edge(), line.turn(), path.then(image)));
+    } else if (image.end().isAt(path.start())) {
+      whole.add(new FoldLine(line.edge(), line.turn(), image.then(path)));
+    } else {
+      whole.add(line);
+      whole.add(new FoldLine(line.edge(), line.turn(), image));
+    }
+  }
+
+  /**
    * What is drawn on the whole. Points and lines stand on both halves, those on the fold once; a
    * lengthen line runs through; labels, levels and the stretch arrow stand once, where drawn.
    */

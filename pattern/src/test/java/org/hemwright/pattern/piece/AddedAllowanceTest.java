@@ -10,6 +10,8 @@ import static org.hemwright.pattern.piece.PieceSketch.turned;
 import org.hemwright.geometry.CircularArc;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Wording;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -120,5 +122,159 @@ class AddedAllowanceTest {
             .piece();
 
     assertThat(cutLine(square).edges().get(0).length()).isCloseTo(141.372, within(0.002));
+  }
+
+  /**
+   * Square: the shoulder's stitch line, run on to the neckline's cut line, ends there; its
+   * allowance ends square to it (handbook section 3). Both partners of a shoulder seam then end
+   * alike, however their necklines slant.
+   */
+  @ParameterizedTest
+  @CsvSource({"60", "85", "90", "95", "120"})
+  void aSquareCornerEndsTheSeamSewnFirstAlikeOnBothPartners(double degrees) {
+    CutLine cut = cutLine(wedge(degrees, new CornerFinish.Square("e0"), new Point(0, 0)));
+    double runOn = 10 / StrictMath.sin(StrictMath.toRadians(degrees));
+
+    Point end = cut.edges().get(0).start();
+    Point foot = cut.edges().get(2).end();
+
+    assertThat(foot.x()).isCloseTo(-runOn, within(1e-6));
+    assertThat(foot.y()).isCloseTo(0, within(1e-6));
+    assertThat(end.x()).isCloseTo(-runOn, within(1e-6));
+    assertThat(end.y()).isCloseTo(-10, within(1e-6));
+  }
+
+  /** Handbook section 3, Stepped: a change of width where the edge runs on. */
+  @Test
+  void aWidthThatChangesOnAStraightSideMakesASquareStep() {
+    Piece vent =
+        PieceSketch.named("vent")
+            .edge("lower", straight(0, 0, 200, 0), plain(10))
+            .edge("vent", straight(200, 0, 200, 100), plain(40))
+            .edge("seam", straight(200, 100, 200, 300), plain(15))
+            .edge("upper", straight(200, 300, 0, 300), plain(10))
+            .edge("left", straight(0, 300, 0, 0), plain(10))
+            .cornerBefore("seam", new CornerFinish.Stepped())
+            .piece();
+
+    CutLine cut = cutLine(vent);
+
+    assertThat(cut.edges().get(1).end()).isEqualTo(new Point(240, 100));
+    assertThat(cut.edges().get(2).start()).isEqualTo(new Point(215, 100));
+    assertThat(cut.outline().signedArea()).isCloseTo(225.0 * 320 + 25 * 110, within(1e-6));
+  }
+
+  /** Handbook section 3, internal corner: the cut lines are trimmed to their crossing. */
+  @Test
+  void anInternalCornerIsTrimmedToTheCrossing() {
+    Piece ell =
+        polygon(
+                plain(10),
+                new Point(0, 0),
+                new Point(200, 0),
+                new Point(200, 100),
+                new Point(100, 100),
+                new Point(100, 200),
+                new Point(0, 200))
+            .piece();
+
+    CutLine cut = cutLine(ell);
+
+    assertThat(cut.edges().get(2).end()).isEqualTo(new Point(110, 110));
+    assertThat(cut.edges().get(3).start()).isEqualTo(new Point(110, 110));
+    assertThat(cut.outline().signedArea()).isCloseTo(220 * 120 + 120 * 100, within(1e-6));
+  }
+
+  /** Handbook section 3, Validate: an allowance wider than an inward curve has room for. */
+  @Test
+  void aCurveTighterThanItsAllowanceIsTrimmedAndToldOf() {
+    Path notch =
+        straight(200, 150, 105, 55)
+            .then(CircularArc.about(new Point(100, 60), new Point(105, 55), -Math.PI / 2))
+            .then(straight(95, 55, 0, 150));
+    Piece yoke =
+        PieceSketch.named("yoke")
+            .edge("lower", straight(0, 0, 200, 0), plain(10))
+            .edge("right", straight(200, 0, 200, 150), plain(10))
+            .edge("vee", notch, plain(15))
+            .edge("left", straight(0, 150, 0, 0), plain(10))
+            .piece();
+
+    AddedAllowance added = AddedAllowance.to(yoke);
+
+    assertThat(added.findings())
+        .extracting(finding -> finding.code() + " " + finding.subject())
+        .containsExactly("allowance-wider-than-curve yoke.vee");
+    assertThat(added.findings().get(0).found().getAsDouble())
+        .isCloseTo(5 * Math.sqrt(2), within(0.01));
+    Path cut = added.cutLine().orElseThrow().edges().get(2);
+    Point lowest = cut.nearest(new Point(100, 0)).point();
+    assertThat(lowest.x()).isCloseTo(100, within(0.001));
+    assertThat(lowest.y()).isCloseTo(50 + 15 * Math.sqrt(2), within(0.001));
+    assertThat(added.cutLine().orElseThrow().outline().crossings()).isEmpty();
+  }
+
+  @Test
+  void aSlitNarrowerThanItsAllowancesHasNoCutLine() {
+    Piece slit =
+        polygon(
+                plain(10),
+                new Point(0, 0),
+                new Point(200, 0),
+                new Point(200, 150),
+                new Point(104, 150),
+                new Point(100, 60),
+                new Point(96, 150),
+                new Point(0, 150))
+            .piece();
+
+    AddedAllowance added = AddedAllowance.to(slit);
+
+    assertThat(added.cutLine()).isEmpty();
+    assertThat(added.findings())
+        .extracting(Finding::code)
+        .containsExactly("allowance-without-room");
+    assertThat(Wording.of(Wording.patternMessages()).message(added.findings().get(0)))
+        .isEqualTo(
+            "\u201ce3\u201d of \u201cpolygon\u201d is 90.1 mm long, and the allowance of 10 mm where it"
+                + " meets \u201ce4\u201d takes all the room beside it.");
+  }
+
+  /** A pointed hem on the fold: the mitre across the fold is capped like any other. */
+  @Test
+  void aSharpPointOnTheFoldIsCutShortSquareToTheFold() {
+    double depth = 200;
+    Piece point =
+        PieceSketch.named("point")
+            .edge("hem", straight(0, -depth, 60, 0), plain(10))
+            .edge("side", straight(60, 0, 60, 100), plain(10))
+            .edge("top", straight(60, 100, 0, 100), plain(10))
+            .fold("centre", straight(0, 100, 0, -depth))
+            .piece();
+
+    CutLine cut = cutLine(point);
+
+    assertThat(cut.edges().get(3).end().y()).isCloseTo(-depth - 25, within(1e-9));
+    assertThat(cut.edges().get(0).start().y()).isCloseTo(-depth - 25, within(1e-9));
+    assertThat(cut.edges().get(3).end().x()).isCloseTo(0, within(1e-9));
+  }
+
+  @Test
+  void aTurnUnderDeeperThanItsHemIsTold() {
+    Piece hem =
+        PieceSketch.named("sleeve")
+            .edge("hem", straight(0, 0, 200, 0), turned(10.0, 20.0))
+            .edge("right", straight(200, 0, 200, 100), plain(10))
+            .edge("top", straight(200, 100, 0, 100), plain(10))
+            .edge("left", straight(0, 100, 0, 0), plain(10))
+            .cornerBefore("hem", new CornerFinish.TurnedBack("hem"))
+            .piece();
+
+    AddedAllowance added = AddedAllowance.to(hem);
+
+    assertThat(added.cutLine()).isEmpty();
+    assertThat(added.findings())
+        .extracting(Finding::code)
+        .containsExactly("turn-under-deeper-than-hem");
   }
 }

@@ -7,6 +7,7 @@ import static org.hemwright.pattern.piece.PieceSketch.polygon;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hemwright.geometry.Curve;
 import org.hemwright.geometry.Line;
 import org.hemwright.geometry.Motion;
@@ -162,6 +163,28 @@ class AllowanceLawsTest {
           .isLessThan(PROMISE / 5);
       assertThat(RectanglePiece.of(sector, cut)).isEmpty();
     }
+  }
+
+  /** With one width all round nothing that is cut lies nearer to the stitch line than that. */
+  @Test
+  void noPlaceOfTheCutLineIsNearerToTheStitchLineThanItsAllowance() {
+    int drawn = 0;
+    for (int seed = 0; seed < 2 * PIECES; seed++) {
+      Piece piece = new RandomPieces(seed).roughWithOneWidth();
+      Optional<CutLine> cut = AddedAllowance.to(piece).cutLine();
+      if (cut.isEmpty() || !piece.stitchLine().crossings().isEmpty()) {
+        continue;
+      }
+      double width = piece.edges().get(0).allowance().width();
+      for (Point point : cut.get().outline().path().flattened(0.1)) {
+        Point nearest = piece.stitchLine().path().nearest(point).point();
+        assertThat(nearest.distanceTo(point))
+            .as("seed %d %s", seed, point)
+            .isGreaterThan(width - PROMISE);
+      }
+      drawn++;
+    }
+    assertThat(drawn).isGreaterThan(PIECES);
   }
 
   /** Pieces of every foolish kind: there is a cut line that could be cut, or a finding says why. */

@@ -83,6 +83,27 @@ final class RandomPieces {
    * any finish anywhere.
    */
   Piece rough() {
+    List<Path> sides = roughSides();
+    PieceSketch sketch = PieceSketch.named("rough");
+    for (int i = 0; i < sides.size(); i++) {
+      sketch.edge("e" + i, sides.get(i), anyAllowance());
+      sketch.cornerBefore("e" + i, anyFinish("e" + i, "e" + (i + sides.size() - 1) % sides.size()));
+    }
+    return sketch.piece();
+  }
+
+  /** The same shapes with one allowance all round and mitred corners. */
+  Piece roughWithOneWidth() {
+    Allowance allowance = plain(between(3, 20));
+    List<Path> sides = roughSides();
+    PieceSketch sketch = PieceSketch.named("even");
+    for (int i = 0; i < sides.size(); i++) {
+      sketch.edge("e" + i, sides.get(i), allowance);
+    }
+    return sketch.piece();
+  }
+
+  private List<Path> roughSides() {
     int count = 2 + random.nextInt(7);
     double size = between(60, 300);
     List<Point> points = new ArrayList<>();
@@ -90,15 +111,13 @@ final class RandomPieces {
       Vector way = Vector.atAngle(2 * Math.PI * (i + between(-0.3, 0.3)) / count);
       points.add(Point.ORIGIN.plus(way.times(size * between(0.3, 1))));
     }
-    PieceSketch sketch = PieceSketch.named("rough");
+    List<Path> sides = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       Point from = points.get(i);
       Point to = points.get((i + 1) % count);
-      Path side = count == 2 ? bulging(from, to) : side(from, to, 0.4);
-      sketch.edge("e" + i, side, anyAllowance());
-      sketch.cornerBefore("e" + i, anyFinish("e" + i, "e" + (i + count - 1) % count));
+      sides.add(count == 2 ? bulging(from, to) : side(from, to, 0.4));
     }
-    return sketch.piece();
+    return sides;
   }
 
   private static Path bulging(Point from, Point to) {
