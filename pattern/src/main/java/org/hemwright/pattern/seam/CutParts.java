@@ -12,6 +12,7 @@ import org.hemwright.pattern.piece.Piece;
 final class CutParts {
   private final Map<String, List<CutPart>> byPiece = new LinkedHashMap<>();
   private final Map<CutPart.Key, CutPart> byKey = new LinkedHashMap<>();
+  private final List<MirrorAsked> mirrors = new ArrayList<>();
 
   CutParts(List<Piece> pieces) {
     for (Piece piece : pieces) {
@@ -35,6 +36,25 @@ final class CutParts {
   private static List<Copy> copies(Piece piece) {
     List<Copy> copies = piece.card().copies();
     return copies.isEmpty() ? List.of(new Copy("1", false)) : copies;
+  }
+
+  /**
+   * What came of asking whether a piece is its own mirror image.
+   *
+   * @param edge the index of the edge that the mirror line halves
+   */
+  record MirrorAsked(String piece, int edge, boolean isOwnMirror) {}
+
+  /** Whether a piece is its own mirror image over the line that halves one of its edges. */
+  boolean isOwnMirror(Piece piece, int edge) {
+    boolean answer = Symmetry.about(piece, edge);
+    mirrors.add(new MirrorAsked(piece.name(), edge, answer));
+    return answer;
+  }
+
+  /** What was asked so far: all that a resolution takes from the pieces' shapes. */
+  List<MirrorAsked> mirrorsAsked() {
+    return List.copyOf(mirrors);
   }
 
   /** The names of all pieces. */

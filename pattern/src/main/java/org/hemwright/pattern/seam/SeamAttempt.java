@@ -9,12 +9,14 @@ import org.hemwright.pattern.finding.Finding;
 final class SeamAttempt {
   private final SeamRequest request;
   private final List<List<Sought>> layers;
+  private final CutParts cut;
   private final SeamTrouble trouble;
   private final List<List<Strand>> strung = new ArrayList<>();
   private final List<List<Strand>> joins = new ArrayList<>();
 
-  SeamAttempt(SeamRequest request, List<List<Sought>> layers, StrandMaker maker) {
+  SeamAttempt(SeamRequest request, List<List<Sought>> layers, CutParts cut, StrandMaker maker) {
     this.request = request;
+    this.cut = cut;
     this.layers = layers;
     this.trouble = new SeamTrouble(request, layers);
     for (List<Sought> layer : layers) {
@@ -136,6 +138,6 @@ final class SeamAttempt {
         && !sought.get(0).placed()
         && sought.get(0).parts().stream().allMatch(p -> p.half() == EdgePlace.Half.WHOLE)
         && layers.get(other).stream().noneMatch(s -> s.term().piece().equals(term.piece()))
-        && Symmetry.about(sought.get(0).parts().get(0).piece(), sought.get(0).edge());
+        && cut.isOwnMirror(sought.get(0).parts().get(0).piece(), sought.get(0).edge());
   }
 }

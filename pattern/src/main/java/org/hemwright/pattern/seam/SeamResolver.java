@@ -59,7 +59,7 @@ final class SeamResolver {
   }
 
   private boolean attempt(int index, SeamRequest request, List<List<Sought>> layers) {
-    SeamAttempt attempt = new SeamAttempt(request, layers, new StrandMaker(joined));
+    SeamAttempt attempt = new SeamAttempt(request, layers, parts, new StrandMaker(joined));
     Optional<Seam> seam = attempt.seam();
     findings.put(index, attempt.findings());
     seam.ifPresent(

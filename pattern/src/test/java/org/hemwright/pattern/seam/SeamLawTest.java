@@ -12,6 +12,7 @@ import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Point;
 import org.hemwright.pattern.Garments;
+import org.hemwright.pattern.Sketch;
 import org.hemwright.pattern.piece.Corner;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Mark;
@@ -210,6 +211,52 @@ class SeamLawTest {
                 garment.pieces().stream().map(piece -> redrawn(piece, otherWay)).toList());
         assertThat(together(other, Set.of())).isEqualTo(together(drawn, Set.of()));
       }
+    }
+  }
+
+  /** Remembered or worked out, the answers are the same, whatever was asked before. */
+  @Test
+  void aMemoryAnswersAsIfItHadNone() {
+    Random random = new Random(4);
+    for (int trial = 0; trial < 40; trial++) {
+      SeamMemory memory = new SeamMemory();
+      for (int size = 0; size < 6; size++) {
+        Garments garment = garments().get(random.nextInt(garments().size()));
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : garment.pieces()) {
+          pieces.add(random.nextInt(3) == 0 ? mirrored(piece) : piece);
+        }
+        List<SeamRequest> seams = new ArrayList<>();
+        for (SeamRequest seam : garment.seams()) {
+          Seam.Ease ease = new Seam.Ease(0, random.nextInt(30), false);
+          seams.add(new SeamRequest(seam.name(), seam.layers(), ease, seam.even(), seam.origin()));
+        }
+        if (random.nextInt(4) == 0) {
+          seams.remove(random.nextInt(seams.size()));
+        }
+        assertThat(memory.resolve(seams, pieces, Set.of()))
+            .isEqualTo(SeamResolution.resolve(seams, pieces));
+      }
+    }
+  }
+
+  /** A notch that passes another in one size is told there, though the sizes before were well. */
+  @Test
+  void aMemoryLooksAtWhereNotchesLie() {
+    SeamMemory memory = new SeamMemory();
+    List<SeamRequest> seams =
+        List.of(Garments.seam("s", "front.side from low to high with back.side"));
+    for (double low : new double[] {100, 300, 500}) {
+      List<Piece> pieces = new ArrayList<>();
+      pieces.add(
+          Sketch.rectangle("front", 200, 600, "hem", "side", "waist", "centre")
+              .notch("side", low, "low")
+              .notch("side", 400, "high")
+              .draw());
+      pieces.add(Sketch.rectangle("back", 200, 600, "hem", "centre", "waist", "side").draw());
+      SeamResolution resolution = memory.resolve(seams, pieces, Set.of());
+      assertThat(resolution).isEqualTo(SeamResolution.resolve(seams, pieces));
+      assertThat(resolution.findings()).hasSize(low > 400 ? 1 : 0);
     }
   }
 
