@@ -23,6 +23,7 @@ import org.hemwright.pattern.quantity.Quantity;
 import org.hemwright.pattern.quantity.QuantityKind;
 import org.hemwright.pattern.seam.Elastic;
 import org.hemwright.pattern.seam.Seam;
+import org.hemwright.pattern.seam.SeamMemory;
 import org.hemwright.pattern.seam.SeamRequest;
 import org.hemwright.pattern.seam.SeamResolution;
 
@@ -31,6 +32,7 @@ final class RunMaker {
   private final Plan plan;
   private final Program program;
   private final List<Finding> findings = new ArrayList<>();
+  private final SeamMemory memory = new SeamMemory();
 
   RunMaker(Plan plan) {
     this.plan = plan;
@@ -109,7 +111,7 @@ final class RunMaker {
     Set<String> absent = new LinkedHashSet<>();
     plan.parts().pieces().forEach(piece -> absent.add(piece.card().name()));
     pieces.forEach(piece -> absent.remove(piece.name()));
-    SeamResolution resolved = SeamResolution.resolve(requests, pieces, absent);
+    SeamResolution resolved = memory.resolve(requests, pieces, absent);
     for (Finding finding : resolved.findings()) {
       findings.add(finding.in(List.of(values.size().name())));
     }
