@@ -15,6 +15,12 @@ import org.hemwright.geometry.CurveContacts.Contact;
  * searched for changes of side and, where there is none, for the place of least distance.
  */
 final class CubicContacts {
+  /** What it costs to search a zone, in steps. */
+  private static final int ZONE = 200;
+
+  /** So many comparisons cost one step. */
+  private static final int CHEAP = 10;
+
   private static final int NEWTON_STEPS = 12;
 
   /** Pieces of the two curves that lie within the tolerance. */
@@ -53,7 +59,9 @@ final class CubicContacts {
   static void addBetween(Cubic one, Cubic other, Work work, List<Contact> contacts) {
     CubicContacts finder = new CubicContacts(one, other, work, contacts);
     finder.search(CubicPiece.whole(one), CubicPiece.whole(other));
+    work.steps((long) finder.zones.size() * finder.zones.size() / CHEAP);
     for (Zone zone : finder.gathered()) {
+      work.steps(ZONE);
       ContactZone.addBest(one, other, zone, contacts);
     }
   }

@@ -11,7 +11,10 @@ import org.hemwright.geometry.CurveContacts.Shared;
  * {@link MeetingList}, which leaves each place once.
  */
 final class MeetingFinder {
-  private static final long MOST_WORK = 1_000_000;
+  private static final long MOST_WORK = 2_000_000;
+
+  /** What it costs to hold two curves against one another, in steps. */
+  private static final int PAIR = 5;
 
   private final Path one;
   private final Path other;
@@ -21,7 +24,7 @@ final class MeetingFinder {
   private MeetingFinder(Path one, Path other, boolean self) {
     this.one = one;
     this.other = other;
-    this.meetings = new MeetingList(one, other, self);
+    this.meetings = new MeetingList(one, other, self, work);
   }
 
   /** Every meeting of two paths, in the order of the first. */
@@ -60,7 +63,7 @@ final class MeetingFinder {
   }
 
   private void addContacts(int i, int j) {
-    work.step();
+    work.steps(PAIR);
     CurveContacts contacts =
         CurveContacts.between(one.curves().get(i), other.curves().get(j), work);
     for (Contact contact : contacts.contacts) {

@@ -28,6 +28,9 @@ final class MeetingList {
 
   private static final int LOOKS = 5;
 
+  /** So many comparisons cost one step of work. */
+  private static final int CHEAP = 10;
+
   /**
    * A place that the paths have in common.
    *
@@ -49,10 +52,12 @@ final class MeetingList {
   private final Path one;
   private final Path other;
   private final boolean self;
+  private final Work work;
   private final List<Place> places = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
 
-  MeetingList(Path one, Path other, boolean self) {
+  MeetingList(Path one, Path other, boolean self, Work work) {
+    this.work = work;
     this.one = one;
     this.other = other;
     this.self = self;
@@ -68,6 +73,7 @@ final class MeetingList {
 
   /** The meetings, in the order of the first path. */
   List<Meeting> sorted() {
+    work.steps((long) stretches.size() * (places.size() + stretches.size()) / CHEAP);
     List<Place> kept = new ArrayList<>();
     for (Place place : places) {
       if (!isInsideStretch(place) && !(self && isJoint(place))) {
@@ -185,20 +191,28 @@ final class MeetingList {
 
   /** Of two contacts between which the paths stay together, the one with the wider gap goes. */
   private List<Place> withoutLesser(List<Place> places) {
-    List<Place> kept = new ArrayList<>(places);
-    for (int i = 0; i < kept.size(); i++) {
-      for (int j = i + 1; j < kept.size() && j <= i + AHEAD; j++) {
-        Place a = kept.get(i);
-        Place b = kept.get(j);
-        boolean exact = Math.max(a.gap, b.gap) <= EXACT;
-        if (exact ? isByTouch(a, b) : stayTogether(a, b, SAME_PLACE)) {
-          kept.remove(a.gap > b.gap ? i : j);
-          i = -1;
-          break;
+    List<Place> kept = new ArrayList<>();
+    for (Place place : places) {
+      boolean stays = true;
+      for (int i = kept.size() - 1; stays && i >= 0 && i >= kept.size() - AHEAD; i--) {
+        Place before = kept.get(i);
+        if (isOneWith(before, place)) {
+          stays = place.gap < before.gap;
+          if (stays) {
+            kept.remove(i);
+          }
         }
+      }
+      if (stays) {
+        kept.add(place);
       }
     }
     return kept;
+  }
+
+  private boolean isOneWith(Place a, Place b) {
+    boolean exact = Math.max(a.gap, b.gap) <= EXACT;
+    return exact ? isByTouch(a, b) : stayTogether(a, b, SAME_PLACE);
   }
 
   /** Whether two contacts, each exact but for rounding, are one touch. */

@@ -28,16 +28,17 @@ final class NearestPlace {
     return path.placeAt(bestIndex, bestT, path.distanceAt(bestIndex, bestT));
   }
 
-  /** How far a point lies from a path (mm). */
-  static double distance(Path path, Point point) {
-    double best = path.start().distanceTo(point);
+  /** Whether a path comes nearer to a point than a distance (mm). */
+  static boolean isNearer(Path path, Point point, double distance) {
     for (int i = 0; i < path.curves().size(); i++) {
-      if (path.hull(i).distanceTo(point) < best) {
+      if (path.hull(i).distanceTo(point) < distance) {
         Curve curve = path.curves().get(i);
-        best = Math.min(best, curve.at(parameter(curve, point)).distanceTo(point));
+        if (curve.at(parameter(curve, point)).distanceTo(point) < distance) {
+          return true;
+        }
       }
     }
-    return best;
+    return false;
   }
 
   /** The parameter of the nearest point of a curve. */

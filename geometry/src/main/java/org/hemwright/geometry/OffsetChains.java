@@ -22,6 +22,12 @@ final class OffsetChains {
       return path.length();
     }
 
+    /** Whether it is too short or, as a ring, too narrow to be more than rounding. */
+    boolean isSpeck() {
+      Box box = path.bounds();
+      return length() <= SPECK || (path.isClosed() && Math.min(box.width(), box.height()) <= SPECK);
+    }
+
     boolean touches(Chain other) {
       for (OffsetStretch own : stretches) {
         for (OffsetStretch its : other.stretches) {
@@ -99,7 +105,7 @@ final class OffsetChains {
 
   /** The first chain, if all others are specks or pockets that branch off from it. */
   private Path first(List<Chain> chains) {
-    chains.removeIf(chain -> chain.length() <= SPECK);
+    chains.removeIf(Chain::isSpeck);
     if (chains.isEmpty()) {
       throw nothingLeft(distance);
     }

@@ -6,13 +6,17 @@ import java.util.List;
 /**
  * A path set off stretch by stretch, before anything is trimmed. Curves that are never part of the
  * answer are marked as overrun: those that run backward, where the source bends more tightly than
- * the distance allows, and the links across inward corners.
+ * the distance allows, and the links across inward corners. An inward corner between straight
+ * stretches that are long enough is trimmed at once.
  */
 final class OffsetSketch {
   private final double distance;
   private final List<Curve> curves = new ArrayList<>();
   private final List<Boolean> overrun = new ArrayList<>();
   private boolean clean = true;
+
+  /** How much of the next straight stretch an inward corner took away (mm). */
+  private double trimmedAhead;
 
   private OffsetSketch(double distance) {
     this.distance = distance;
@@ -23,12 +27,12 @@ final class OffsetSketch {
     List<Curve> sources = source.curves();
     for (int i = 0; i < sources.size(); i++) {
       if (i > 0) {
-        sketch.join(sources.get(i - 1), sources.get(i));
+        sketch.join(sources.get(i - 1), sources.get(i), false);
       }
       sketch.addBeside(sources.get(i));
     }
     if (source.isClosed()) {
-      sketch.join(sources.get(sources.size() - 1), sources.get(0));
+      sketch.join(sources.get(sources.size() - 1), sources.get(0), true);
       sketch.close();
     }
     if (sketch.curves.isEmpty()) {
@@ -60,8 +64,11 @@ final class OffsetSketch {
     if (curve instanceof Cubic cubic) {
       OffsetFit.addBeside(cubic, distance, this);
     } else {
-      Vector aside = curve.direction(0).left().times(distance);
-      add(new Line(curve.start().plus(aside), curve.end().plus(aside)), false);
+      Vector along = curve.direction(0);
+      Vector aside = along.left().times(distance);
+      Point start = curve.start().plus(aside).plus(along.times(trimmedAhead));
+      trimmedAhead = 0;
+      add(new Line(start, curve.end().plus(aside)), false);
     }
   }
 
@@ -93,7 +100,28 @@ final class OffsetSketch {
     }
   }
 
-  private void join(Curve before, Curve after) {
+  /** Trims two straight stretches to their crossing, where both are long enough for it. */
+  private boolean trimmed(double run, Curve after, boolean last) {
+    int index = curves.size() - 1;
+    Curve ahead = last ? curves.get(0) : after;
+    if (!(curves.get(index) instanceof Line back
+        && ahead instanceof Line
+        && back.length() > run + Tolerance.SAME_POINT
+        && ahead.length() > run + Tolerance.SAME_POINT)) {
+      return false;
+    }
+    Point crossing = back.end().plus(back.direction(1).times(-run));
+    curves.set(index, new Line(back.start(), crossing));
+    if (last) {
+      curves.set(0, new Line(crossing, ahead.end()));
+    } else {
+      trimmedAhead = run;
+    }
+    return true;
+  }
+
+  /** Goes on round a corner; the last joint of a closed source is that at its start. */
+  private void join(Curve before, Curve after, boolean last) {
     Vector in = before.direction(1);
     Vector out = after.direction(0);
     Point corner = before.end();
@@ -105,11 +133,14 @@ final class OffsetSketch {
     double turn = in.angleTo(out);
     double side = Math.signum(distance);
     boolean straightBack = Math.PI - Math.abs(turn) <= Tolerance.SAME_DIRECTION;
+    double half = Math.abs(turn) / 2;
     if (turn * side > 0 && !straightBack) {
-      add(new Line(from, to), true);
+      double run = Math.abs(distance) * StrictMath.tan(half);
+      if (!(before instanceof Line && after instanceof Line && trimmed(run, after, last))) {
+        add(new Line(from, to), true);
+      }
       return;
     }
-    double half = Math.abs(turn) / 2;
     double cos = StrictMath.cos(half);
     double sin = StrictMath.sin(half);
     double offset = Math.abs(distance);

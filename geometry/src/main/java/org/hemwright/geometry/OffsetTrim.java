@@ -27,6 +27,9 @@ final class OffsetTrim {
   /** Loops this short (mm) are left by rounding. */
   private static final double SPECK = 2 * Tolerance.OFFSET;
 
+  /** Cuts times curves of the source; a real one has some thousands. */
+  private static final long MOST_WORK = 10_000_000;
+
   private static final int MOST_SPECKS = 50;
   private static final double SAME_CUT = 1e-6;
   private static final double[] LOOKS = {0.5, 0.25, 0.75};
@@ -56,6 +59,10 @@ final class OffsetTrim {
 
   private Path trimmed() {
     List<Cut> cuts = cuts();
+    if ((long) cuts.size() * source.curves().size() > MOST_WORK) {
+      throw new GeometryProblem(
+          "a path set off by " + Math.abs(distance) + " mm crosses itself too often to be trimmed");
+    }
     List<OffsetStretch> stretches = stretches(cuts);
     spreadWrong(stretches);
     for (OffsetStretch stretch : stretches) {
@@ -205,7 +212,7 @@ final class OffsetTrim {
   private boolean liesNearer(OffsetStretch stretch, double slack) {
     for (double share : LOOKS) {
       Point point = raw.at(stretch.from + share * stretch.length()).point();
-      if (NearestPlace.distance(source, point) < Math.abs(distance) - slack) {
+      if (NearestPlace.isNearer(source, point, Math.abs(distance) - slack)) {
         return true;
       }
     }

@@ -68,7 +68,7 @@ public record Outline(Path path) {
     if (!path.bounds().grown(Tolerance.SAME_POINT).contains(point)) {
       return false;
     }
-    if (NearestPlace.distance(path, point) <= Tolerance.SAME_POINT) {
+    if (NearestPlace.isNearer(path, point, Tolerance.SAME_POINT)) {
       return true;
     }
     double turned = 0;

@@ -10,9 +10,15 @@ final class Work {
 
   /** Takes one step. */
   void step() {
-    if (--left < 0) {
+    steps(1);
+  }
+
+  /** Takes so many steps at once. */
+  void steps(long count) {
+    left -= count;
+    if (left < 0) {
       throw new GeometryProblem(
-          "the curves lie so close along one another that no one can say where they meet");
+          "the curves cross or run along one another too often to say where they meet");
     }
   }
 }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** Meetings of paths against a search among many short chords, and against places known exactly. */
 class MeetingsTest {
-  private static final int CHORDS = 1500;
+  private static final int CHORDS = 900;
 
   /** The oracle: crossings of short chords, found by trying all with all. */
   private static List<Point> byChords(Curve a, Curve b) {
