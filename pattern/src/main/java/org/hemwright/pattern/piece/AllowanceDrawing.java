@@ -42,12 +42,26 @@ final class AllowanceDrawing {
     List<Path> beside = new ArrayList<>();
     for (Edge edge : piece.edges()) {
       try {
-        beside.add(OffsetPath.of(edge.path(), -edge.allowance().width()));
+        beside.add(beside(edge));
       } catch (GeometryProblem problem) {
         findings.cannotDraw(edge, problem);
       }
     }
     return beside;
+  }
+
+  private Path beside(Edge edge) {
+    double width = edge.allowance().width();
+    Path path = edge.path();
+    Path line = OffsetPath.of(path, -width);
+    Point start = path.start().plus(path.startDirection().right().times(width));
+    Point end = path.end().plus(path.endDirection().right().times(width));
+    if (line.start().distanceTo(start) > Tolerance.OFFSET
+        || line.end().distanceTo(end) > Tolerance.OFFSET) {
+      TightCurve.of(edge)
+          .ifPresent(tight -> findings.tooTightForAllowance(edge, tight.radius(), tight.at()));
+    }
+    return line;
   }
 
   /** The way round each corner; corner i is where edge i begins. */

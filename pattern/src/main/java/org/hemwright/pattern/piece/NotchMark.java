@@ -46,35 +46,41 @@ public record NotchMark(Notch notch, List<Tick> ticks) {
     }
   }
 
-  /** The marks of all notches of a piece, in the order of its notches. */
+  /**
+   * The marks of all notches of a piece, in the order of its notches. The two marks of a double
+   * notch stand either side of its place, moved along where they would run past a corner; of one at
+   * the fold only the mark on the drawn half is here.
+   */
   public static List<NotchMark> on(Piece piece, CutLine cutLine, NotchSize size) {
     List<NotchMark> marks = new ArrayList<>();
     for (Notch notch : piece.notches()) {
       for (int i = 0; i < piece.edges().size(); i++) {
         Edge edge = piece.edges().get(i);
         if (edge.name().equals(notch.edge())) {
-          marks.add(of(notch, edge, cutLine.edges().get(i), cutLine.outline().path(), size));
+          List<Tick> ticks = new ArrayList<>();
+          for (double place : places(piece, notch, edge.path().length(), size.spacing())) {
+            PathPlace at = edge.path().at(place);
+            Path outline = cutLine.outline().path();
+            ticks.add(tick(edge, at, cutLine.edges().get(i), outline, size.depth()));
+          }
+          marks.add(new NotchMark(notch, ticks));
         }
       }
     }
     return List.copyOf(marks);
   }
 
-  private static NotchMark of(Notch notch, Edge edge, Path stretch, Path outline, NotchSize size) {
-    double length = edge.path().length();
-    List<Tick> ticks = new ArrayList<>();
-    for (double from : offsets(notch.kind(), size.spacing())) {
-      double distance = Math.max(0, Math.min(length, notch.distance() + from));
-      ticks.add(tick(edge, edge.path().at(distance), stretch, outline, size.depth()));
+  private static double[] places(Piece piece, Notch notch, double length, double spacing) {
+    double place = Math.min(length, notch.distance());
+    if (notch.kind() == Notch.Kind.SINGLE) {
+      return new double[] {place};
     }
-    return new NotchMark(notch, ticks);
-  }
-
-  private static double[] offsets(Notch.Kind kind, double spacing) {
-    return switch (kind) {
-      case SINGLE -> new double[] {0};
-      case DOUBLE -> new double[] {-spacing / 2, spacing / 2};
-    };
+    double half = Math.min(spacing, length) / 2;
+    if (OpenedPiece.of(piece).isOnFold(notch)) {
+      return new double[] {place < length / 2 ? half : length - half};
+    }
+    double middle = Math.max(half, Math.min(length - half, place));
+    return new double[] {middle - half, middle + half};
   }
 
   private static Tick tick(
@@ -107,12 +113,27 @@ public record NotchMark(Notch notch, List<Tick> ticks) {
     return first.map(Meeting::point).orElse(nearest);
   }
 
-  /** The notch carried by a motion, as on the other half of an opened piece. */
-  NotchMark moved(Motion motion, Notch carried) {
-    List<Tick> moved = new ArrayList<>();
-    for (Tick tick : ticks) {
-      moved.add(motion.isMirror() ? 0 : moved.size(), tick.moved(motion));
+  /** The notch carried by a mirroring to the other half of an opened piece. */
+  NotchMark mirrored(Motion mirror, Notch carried) {
+    return new NotchMark(carried, mirrored(mirror));
+  }
+
+  /** A notch on the fold, which has its marks on both halves of the opened piece. */
+  NotchMark onBothHalves(Motion mirror) {
+    List<Tick> both = new ArrayList<>(ticks);
+    for (Tick tick : mirrored(mirror)) {
+      if (ticks.stream().noneMatch(known -> known.at().isAt(tick.at()))) {
+        both.add(tick);
+      }
     }
-    return new NotchMark(carried, moved);
+    return new NotchMark(notch, both);
+  }
+
+  private List<Tick> mirrored(Motion mirror) {
+    List<Tick> images = new ArrayList<>();
+    for (Tick tick : ticks) {
+      images.add(0, tick.moved(mirror));
+    }
+    return images;
   }
 }

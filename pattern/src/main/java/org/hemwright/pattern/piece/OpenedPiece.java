@@ -123,20 +123,37 @@ public record OpenedPiece(Piece drawn, Optional<Motion> mirror) {
   }
 
   /**
-   * The notches of the whole: those of the drawn half, then those of the other; one on the fold
-   * edge stands once.
+   * The notches of the whole: those of the drawn half, then those of the other; one that stands on
+   * the fold is told once, with its marks on both halves.
    *
    * @param half the marks of the piece as drawn
    */
   public List<NotchMark> notchMarks(List<NotchMark> half) {
-    List<NotchMark> whole = new ArrayList<>(half);
-    mirror.ifPresent(
-        fold -> {
-          for (NotchMark mark : half) {
-            mirrored(mark.notch()).ifPresent(notch -> whole.add(mark.moved(fold, notch)));
-          }
-        });
+    if (mirror.isEmpty()) {
+      return List.copyOf(half);
+    }
+    Motion fold = mirror.get();
+    List<NotchMark> whole = new ArrayList<>();
+    for (NotchMark mark : half) {
+      whole.add(isOnFold(mark.notch()) ? mark.onBothHalves(fold) : mark);
+    }
+    for (NotchMark mark : half) {
+      if (!isOnFold(mark.notch())) {
+        mirrored(mark.notch()).ifPresent(notch -> whole.add(mark.mirrored(fold, notch)));
+      }
+    }
     return List.copyOf(whole);
+  }
+
+  /** Whether a notch stands at the end of an edge that meets the fold. */
+  boolean isOnFold(Notch notch) {
+    return mirror.isPresent()
+        && drawn
+            .edge(notch.edge())
+            .filter(edge -> !edge.onFold())
+            .map(edge -> edge.path().at(Math.min(edge.path().length(), notch.distance())).point())
+            .filter(point -> mirror.get().apply(point).isAt(point))
+            .isPresent();
   }
 
   private Optional<Notch> mirrored(Notch notch) {

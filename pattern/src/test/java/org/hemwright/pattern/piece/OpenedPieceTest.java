@@ -91,6 +91,32 @@ class OpenedPieceTest {
   }
 
   @Test
+  void aNotchOnTheFoldIsToldOnceWithItsMarksOnBothHalves() {
+    PieceSketch sketch =
+        PieceSketch.named("back")
+            .edge("hem", straight(0, 0, 200, 0), plain(10))
+            .edge("side", straight(200, 0, 200, 300), plain(10))
+            .edge("neck", straight(200, 300, 0, 300), plain(10))
+            .fold("centre", straight(0, 300, 0, 0));
+    Piece half =
+        sketch
+            .notch("neck", 200, Notch.Kind.SINGLE)
+            .notch("hem", 0, Notch.Kind.DOUBLE)
+            .notch("side", 0, Notch.Kind.DOUBLE)
+            .piece();
+
+    List<NotchMark> marks =
+        OpenedPiece.of(half)
+            .notchMarks(NotchMark.on(half, AddedAllowanceTest.cutLine(half), NotchSize.USUAL));
+
+    assertThat(marks).hasSize(4);
+    assertThat(marks.get(0).ticks()).extracting(tick -> tick.at().x()).containsExactly(0.0);
+    assertThat(marks.get(1).ticks()).extracting(tick -> tick.at().x()).containsExactly(3.0, -3.0);
+    assertThat(marks.get(2).ticks()).extracting(tick -> tick.at().y()).containsExactly(0.0, 6.0);
+    assertThat(marks.get(3).ticks()).extracting(tick -> tick.at().y()).containsExactly(6.0, 0.0);
+  }
+
+  @Test
   void aWholePieceOpensToItself() {
     Piece square =
         PieceSketch.polygon(
