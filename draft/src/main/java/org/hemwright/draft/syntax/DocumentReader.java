@@ -1,7 +1,6 @@
 package org.hemwright.draft.syntax;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.draft.Drafted;
@@ -29,7 +28,8 @@ public final class DocumentReader {
   private final Source source;
   private final Slips slips;
   private final List<Line> lines = new ArrayList<>();
-  private final List<Finding> findings = new ArrayList<>();
+  private final FoundSoFar found = new FoundSoFar();
+  private final StatementReader statements;
   private final List<OpenSection> sections = new ArrayList<>();
   private final OpenSection document;
   private Optional<OpenSection> open = Optional.empty();
@@ -45,6 +45,7 @@ public final class DocumentReader {
   private DocumentReader(String file, String text) {
     this.source = new Source(file, text);
     this.slips = new Slips(source);
+    this.statements = new StatementReader(source, lines, found);
     Unread whole = new Unread("", Optional.empty(), List.of(), new Span(0, text.length()));
     this.document = new OpenSection(whole, Optional.of(Where.LEFT_EDGE));
   }
@@ -66,7 +67,7 @@ public final class DocumentReader {
 
   private Document document() {
     if (source.text().length() > LONGEST_TEXT) {
-      findings.add(
+      found.add(
           slips
               .fail("text-too-long", new Span(0, 0))
               .with("most", Argument.of(LONGEST_TEXT))
@@ -74,24 +75,8 @@ public final class DocumentReader {
     } else {
       readLines();
     }
-    List<Statement> statements = sections.stream().map(OpenSection::close).toList();
-    return new Document(source.file(), source.text(), statements, told());
-  }
-
-  private List<Finding> told() {
-    List<Finding> sorted =
-        findings.stream().sorted(Comparator.comparing(f -> f.origin().orElseThrow())).toList();
-    if (sorted.size() <= MOST_FINDINGS) {
-      return sorted;
-    }
-    List<Finding> few = new ArrayList<>(sorted.subList(0, MOST_FINDINGS));
-    Finding next = sorted.get(MOST_FINDINGS);
-    few.add(
-        Finding.fail("more-findings", next.subject())
-            .with("most", Argument.of(MOST_FINDINGS))
-            .at(next.origin().orElseThrow())
-            .build());
-    return few;
+    List<Statement> read = sections.stream().map(OpenSection::close).toList();
+    return new Document(source.file(), source.text(), read, found.told());
   }
 
   private void readLines() {
@@ -102,7 +87,7 @@ public final class DocumentReader {
     while (index < lines.size()) {
       if (lines.get(index).tokens().isEmpty()) {
         if (!inUnknown) {
-          findings.addAll(lines.get(index).slips());
+          found.addAll(lines.get(index).slips());
         }
         index++;
       } else {
@@ -118,7 +103,7 @@ public final class DocumentReader {
     }
     Optional<Statement> later =
         sections.stream().map(OpenSection::head).filter(DocumentReader::isLanguage).findFirst();
-    findings.add(
+    found.add(
         later
             .map(language -> slips.fail("language-later", language.span()).build())
             .orElseGet(
@@ -144,7 +129,7 @@ public final class DocumentReader {
     }
     Written read = place(written);
     indentation(written.first());
-    read.lines().forEach(line -> findings.addAll(line.slips()));
+    read.lines().forEach(line -> found.addAll(line.slips()));
     return read.last().number();
   }
 
@@ -156,7 +141,7 @@ public final class DocumentReader {
     }
     String written = source.text(blank);
     if (written.indexOf('\t') >= 0) {
-      findings.add(
+      found.add(
           slips
               .warn("tab", blank)
               .mendedBy(source.replace(blank, written.replace("\t", INDENT)))
@@ -165,7 +150,7 @@ public final class DocumentReader {
     }
     int usual = open.get().indent(written.length());
     if (usual != written.length()) {
-      findings.add(
+      found.add(
           slips
               .warn("uneven-indent", blank)
               .with("blanks", Argument.of(written.length()))
@@ -187,7 +172,7 @@ public final class DocumentReader {
       return placeAtLeftEdge(written, word);
     }
     if (open.isEmpty() && interrupted.isPresent() && fits(interrupted, word)) {
-      findings.add(notIndented(interrupter.orElseThrow()));
+      found.add(notIndented(interrupter.orElseThrow()));
       open = interrupted;
       here = open.flatMap(OpenSection::inside);
     }
@@ -197,7 +182,7 @@ public final class DocumentReader {
     List<Form> headings = Forms.at(Where.LEFT_EDGE, word);
     if (!headings.isEmpty()) {
       Line first = written.first();
-      findings.add(
+      found.add(
           slips
               .fail("indented-heading", written.tokens().get(0).span())
               .with("word", word)
@@ -218,12 +203,17 @@ public final class DocumentReader {
       return heading(written, headings);
     }
     if (open.isPresent() && fits(open, word)) {
-      findings.add(notIndented(written));
+      found.add(notIndented(written));
       return line(written, Forms.at(open.get().inside().orElseThrow(), word));
     }
     return Places.of(word).isEmpty()
         ? unknown(written, Where.LEFT_EDGE)
         : misplaced(written, "wrong-section", Where.LEFT_EDGE);
+  }
+
+  /** Where an indented line stands. */
+  private Where here() {
+    return open.flatMap(OpenSection::inside).orElse(Where.LEFT_EDGE);
   }
 
   private static boolean fits(Optional<OpenSection> section, String word) {
@@ -244,25 +234,25 @@ public final class DocumentReader {
 
   private Written misplaced(Written written, String code, Where here) {
     Token first = written.tokens().get(0);
-    findings.add(
+    found.add(
         slips
             .fail(code, first.span())
             .with("word", Slips.shown(first.text()))
             .with("here", new Argument.Term(here.term()))
             .with("places", Places.named(Places.of(first.text())))
             .build());
-    add(unread(written, List.of()));
+    add(StatementReader.unread(written, List.of()));
     return written;
   }
 
   // --- statements -------------------------------------------------------------------------------
 
   private Written heading(Written written, List<Form> forms) {
-    Result result = read(written, forms);
+    StatementReader.Result result = statements.read(written, forms, here());
     Form form = forms.get(0);
     Statement statement = result.statement();
     if (form.once() && saidTwice(document, form, statement)) {
-      statement = unread(written, forms);
+      statement = StatementReader.unread(written, forms);
     }
     OpenSection section = new OpenSection(statement, form.opens());
     sections.add(section);
@@ -279,7 +269,7 @@ public final class DocumentReader {
   }
 
   private Written line(Written written, List<Form> forms) {
-    Result result = read(written, forms);
+    StatementReader.Result result = statements.read(written, forms, here());
     Form form = forms.get(0);
     OpenSection section = open.orElse(document);
     if (!form.once() || !saidTwice(section, form, result.statement())) {
@@ -300,7 +290,7 @@ public final class DocumentReader {
     Optional<Statement> before = section.sayOnce(form.id(), statement);
     before.ifPresent(
         said ->
-            findings.add(
+            found.add(
                 slips
                     .fail("said-twice", statement.span())
                     .with("word", form.id())
@@ -309,135 +299,16 @@ public final class DocumentReader {
     return before.isPresent();
   }
 
-  /** A statement, and the lines that it took. */
-  private record Result(Statement statement, Written written) {}
-
-  private Result read(Written written, List<Form> forms) {
-    Optional<Result> whole = tried(written, forms);
-    if (whole.isPresent()) {
-      return whole.get();
-    }
-    for (int count = 1; count < written.lines().size(); count++) {
-      Optional<Result> cut = cutBefore(written, count, forms);
-      if (cut.isPresent()) {
-        return cut.get();
-      }
-    }
-    for (int count = 1; count < written.lines().size(); count++) {
-      if (startsAnother(written, count)) {
-        return unreadable(written.upTo(count).withComma(), forms);
-      }
-    }
-    return unreadable(written, forms);
-  }
-
-  private Result unreadable(Written written, List<Form> forms) {
-    written.unclosed().ifPresent(bracket -> findings.add(unclosed(bracket)));
-    boolean told =
-        written.unclosed().isPresent()
-            || written.lines().stream()
-                .flatMap(line -> line.slips().stream())
-                .anyMatch(
-                    slip ->
-                        slip.code().equals("quote-unclosed")
-                            || slip.code().equals("line-too-long"));
-    if (told || findings.size() > MOST_FINDINGS) {
-      return new Result(unread(written, forms), written);
-    }
-    Complaint complaint = Complaint.about(source, written.tokens(), forms);
-    findings.add(complaint.finding());
-    return new Result(
-        complaint.mended().map(Statement.class::cast).orElseGet(() -> unread(written, forms)),
-        written);
-  }
-
-  /**
-   * Reads a statement up to a comma or inside a bracket after which another statement starts, if it
-   * is so.
-   */
-  private Optional<Result> cutBefore(Written written, int count, List<Form> forms) {
-    return starts(written, count).isEmpty() ? Optional.empty() : tried(written.upTo(count), forms);
-  }
-
-  /** The forms that a later line of a statement would start if it stood alone. */
-  private List<Form> starts(Written written, int count) {
-    Token first = written.lines().get(count).tokens().get(0);
-    if (!first.isWord()) {
-      return List.of();
-    }
-    List<Form> here =
-        open.flatMap(OpenSection::inside).map(w -> Forms.at(w, first.text())).orElse(List.of());
-    return here.isEmpty() ? Forms.at(Where.LEFT_EDGE, first.text()) : here;
-  }
-
-  /** Whether a later line of a statement is a statement of its own. */
-  private boolean startsAnother(Written written, int count) {
-    List<Form> forms = starts(written, count);
-    Written rest = Written.at(lines, written.lines().get(count).number() - 1);
-    return !forms.isEmpty()
-        && rest.comma().isEmpty()
-        && new Reading(source, rest.tokens()).whole(forms).isPresent();
-  }
-
-  /** Reads a statement if it can be read, but for a comma or bracket too many. */
-  private Optional<Result> tried(Written written, List<Form> forms) {
-    List<Token> tokens = new ArrayList<>(written.tokens());
-    if (written.unclosed().isPresent()) {
-      int end = tokens.get(tokens.size() - 1).span().end();
-      tokens.add(new Token(Token.Kind.SYMBOL, ")", 0, true, new Span(end, end)));
-    }
-    Reading reading = new Reading(source, tokens);
-    Optional<Object> node = reading.whole(forms);
-    if (node.isPresent()) {
-      findings.addAll(reading.soft());
-      written.comma().ifPresent(comma -> findings.add(commaAtEnd(comma)));
-      written.unclosed().ifPresent(bracket -> findings.add(unclosed(bracket)));
-    }
-    return node.map(statement -> new Result((Statement) statement, written));
-  }
-
-  private Finding unclosed(Token bracket) {
-    return slips.fail("bracket-unclosed", bracket.span()).build();
-  }
-
-  private Finding commaAtEnd(Token comma) {
-    return slips
-        .fail("comma-at-end", comma.span())
-        .mendedBy(source.replace(comma.span(), ""))
-        .build();
-  }
-
-  private static Unread unread(Written written, List<Form> forms) {
-    List<Token> tokens = written.tokens();
-    Line last = written.last();
-    int start = written.first().indent();
-    int end = last.tokens().get(last.tokens().size() - 1).span().end();
-    String word = !tokens.isEmpty() && tokens.get(0).isWord() ? tokens.get(0).text() : "";
-    boolean named =
-        !forms.isEmpty()
-            && forms.get(0).shape().parts().size() > 1
-            && forms.get(0).shape().parts().get(1) instanceof Shape.Gap gap
-            && gap.label().equals("name")
-            && tokens.size() > 1
-            && tokens.get(1).isWord();
-    Optional<Name> name =
-        named
-            ? Optional.of(new Name(tokens.get(1).text(), tokens.get(1).span()))
-            : Optional.empty();
-    String form = forms.isEmpty() ? word : forms.get(0).firstWords().get(0);
-    return new Unread(form, name, List.of(), new Span(start, end));
-  }
-
   // --- lines that start with no known word ------------------------------------------------------
 
   private Written unknown(Written written, Where where) {
     List<Token> tokens = written.tokens();
     for (Where tried : List.of(where, Where.LEFT_EDGE)) {
-      boolean enough = tokens.isEmpty() || findings.size() > MOST_FINDINGS;
+      boolean enough = tokens.isEmpty() || found.isEnough();
       Optional<FirstWord> meant =
           enough ? Optional.empty() : FirstWord.meant(source, tokens, tried, form -> !isSaid(form));
       if (meant.isPresent()) {
-        findings.add(meant.get().finding());
+        found.add(meant.get().finding());
         Written mended = meant.get().in(written);
         return tried == Where.LEFT_EDGE
             ? heading(mended, meant.get().forms())
@@ -447,7 +318,7 @@ public final class DocumentReader {
     Token first = written.first().tokens().get(0);
     boolean belongsNowhere = open.isEmpty() && !written.first().atLeftEdge();
     String code = first.isWord() ? "unknown-line" : "line-start";
-    findings.add(
+    found.add(
         slips
             .fail(belongsNowhere ? "no-section-above" : code, first.span())
             .with("word", Slips.shown(source.text(first.span())))
@@ -458,7 +329,7 @@ public final class DocumentReader {
       open = Optional.empty();
       inUnknown = true;
     }
-    add(unread(written, List.of()));
+    add(StatementReader.unread(written, List.of()));
     return written;
   }
 

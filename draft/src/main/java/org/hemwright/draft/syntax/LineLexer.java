@@ -69,7 +69,7 @@ final class LineLexer {
       next();
       skipBlanks();
       if (tokens.size() > MOST_TOKENS) {
-        found.add(
+        add(
             slips
                 .fail("line-too-long", new Span(before, before))
                 .with("most", Argument.of(MOST_TOKENS))
@@ -107,7 +107,7 @@ final class LineLexer {
     at = span.end();
     String meant = LOOK_ALIKES.get(c);
     if (meant == null) {
-      found.add(
+      add(
           slips
               .fail("odd-character", span)
               .with("character", Slips.shown(c))
@@ -115,7 +115,7 @@ final class LineLexer {
               .build());
     } else {
       boolean word = Character.isLetter(meant.charAt(0));
-      found.add(
+      add(
           slips
               .fail("look-alike", span)
               .with("character", Slips.shown(c))
@@ -146,7 +146,7 @@ final class LineLexer {
     }
     if (!closed) {
       String kept = words.toString().stripTrailing();
-      found.add(
+      add(
           slips
               .fail("quote-unclosed", new Span(start, start + 1))
               .with("words", Slips.shown(kept))
@@ -154,7 +154,7 @@ final class LineLexer {
               .build());
     } else if (!plain) {
       Span span = new Span(start, at);
-      found.add(
+      add(
           slips
               .fail("curly-quotes", span)
               .with("words", Slips.shown(words.toString()))
@@ -173,14 +173,14 @@ final class LineLexer {
     boolean follows = lastEnd == start;
     double value = read.value();
     if (!(Math.abs(value) < LARGEST)) {
-      found.add(
+      add(
           slips
               .fail(read.slip().orElse("number-too-long"), span)
               .with("number", Slips.shown(source.text(span)))
               .build());
       value = LARGEST;
     } else if (read.slip().isPresent() && !follows) {
-      found.add(
+      add(
           slips
               .fail(read.slip().get(), span)
               .with("number", Slips.shown(source.text(span)))
@@ -189,6 +189,12 @@ final class LineLexer {
               .build());
     }
     add(Token.Kind.NUMBER, source.text(span), value, start);
+  }
+
+  private void add(Finding slip) {
+    if (found.size() <= DocumentReader.MOST_FINDINGS) {
+      found.add(slip);
+    }
   }
 
   private void add(Token.Kind kind, String text, double value, int start) {

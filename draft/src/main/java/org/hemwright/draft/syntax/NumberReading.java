@@ -10,7 +10,7 @@ import org.hemwright.draft.syntax.Expression.Operator;
  * literals give. {@code of} binds tightest, then times and over, then plus and minus.
  */
 final class NumberReading {
-  /** How many sums and products one expression may hold. */
+  /** How many terms one sum may have, or factors one product. */
   private static final int MOST_OPERATORS = 250;
 
   /** What people write for the units. */
@@ -37,7 +37,6 @@ final class NumberReading {
           Map.entry("percent", Unit.PERCENT));
 
   private final Reading reading;
-  private int operators;
 
   NumberReading(Reading reading) {
     this.reading = reading;
@@ -47,7 +46,9 @@ final class NumberReading {
   Expression sum() {
     int start = reading.index();
     Expression left = product();
+    int operators = 0;
     while (reading.says("+") || reading.says("-")) {
+      limit(++operators);
       Operator operator = reading.next().says("+") ? Operator.PLUS : Operator.MINUS;
       left = binary(operator, left, product(), start);
     }
@@ -57,7 +58,9 @@ final class NumberReading {
   private Expression product() {
     int start = reading.index();
     Expression left = share();
+    int operators = 0;
     while (reading.says("*") || reading.says("/")) {
+      limit(++operators);
       Operator operator = reading.next().says("*") ? Operator.TIMES : Operator.OVER;
       left = binary(operator, left, share(), start);
     }
@@ -77,11 +80,13 @@ final class NumberReading {
     return binary(Operator.TIMES, left, thing, start);
   }
 
-  private Expression binary(Operator operator, Expression left, Expression right, int start) {
-    if (++operators > MOST_OPERATORS) {
-      operators = 0;
+  private void limit(int operators) {
+    if (operators > MOST_OPERATORS) {
       throw reading.refuseMore("too-long-sum", MOST_OPERATORS);
     }
+  }
+
+  private Expression binary(Operator operator, Expression left, Expression right, int start) {
     return new Expression.Binary(operator, left, right, reading.spanFrom(start));
   }
 
@@ -135,7 +140,7 @@ final class NumberReading {
         reading.backTo(start);
       }
     }
-    return new Expression.Named(reading.reference());
+    return new Expression.Named(reading.words().reference());
   }
 
   /** Whether the first two fixed words of a form stand here, so that it cannot be a name. */

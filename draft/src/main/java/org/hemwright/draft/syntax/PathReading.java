@@ -68,9 +68,9 @@ final class PathReading {
 
   private PathTerm part(PathTerm path, int start) {
     Optional<Reference> from =
-        reading.takeIf("from") ? Optional.of(reading.reference()) : Optional.empty();
+        reading.takeIf("from") ? Optional.of(reading.words().reference()) : Optional.empty();
     Optional<Reference> to =
-        reading.takeIf("to") ? Optional.of(reading.reference()) : Optional.empty();
+        reading.takeIf("to") ? Optional.of(reading.words().reference()) : Optional.empty();
     return new PathTerm.Part(path, from, to, reading.spanFrom(start));
   }
 
@@ -91,17 +91,17 @@ final class PathReading {
     if (reading.peek().filter(Token::isWord).isEmpty()) {
       throw reading.want("path");
     }
-    Reference first = reading.reference();
+    Reference first = reading.words().reference();
     Reading.Mark afterFirst = reading.mark();
     if (reading.barePaths() || !reading.takeIf("to")) {
       return new PathTerm.Named(first, first.span());
     }
     if (reading.peek().filter(Token::isWord).isEmpty()) {
-      reading.wantKind("point");
+      reading.wantTerm("point");
       reading.backTo(afterFirst);
       return new PathTerm.Named(first, first.span());
     }
-    Reference second = reading.reference();
+    Reference second = reading.words().reference();
     return new PathTerm.Straight(first, second, reading.spanFrom(start));
   }
 }

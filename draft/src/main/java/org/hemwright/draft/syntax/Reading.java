@@ -1,25 +1,20 @@
 package org.hemwright.draft.syntax;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 
 /**
  * Reads one statement's tokens by the table of forms.
  *
- * <p>Where a form offers a choice the first that fits is taken; the furthest place that was
- * reached, and what was wanted there, is remembered for the message. Depth and length are capped by
- * count.
+ * <p>Where a form offers a choice the first that fits is taken; {@link Furthest} remembers where
+ * none did. Depth and length are capped by count.
  */
 final class Reading {
   /** How deep brackets, turns and moves may stand in each other. */
   static final int DEEPEST = 60;
-
-  private static final int MOST_COUNTED = 10_000;
 
   /** What is wanted where the line could end. */
   static final String END = "end-of-line";
@@ -27,19 +22,15 @@ final class Reading {
   private final Source source;
   private final Slips slips;
   private final List<Token> tokens;
+  private final WordReading words = new WordReading(this);
   private final NumberReading numbers = new NumberReading(this);
   private final PathReading paths = new PathReading(this);
   private final List<Finding> soft = new ArrayList<>();
   private int at;
   private int depth;
   private boolean barePaths;
-  private int furthest = -1;
+  private final Furthest furthest = new Furthest();
   private Optional<Form> current = Optional.empty();
-  private Optional<Form> furthestForm = Optional.empty();
-  private final Set<String> wantedWords = new LinkedHashSet<>();
-  private final Set<String> wantedKinds = new LinkedHashSet<>();
-  private final Set<String> covered = new LinkedHashSet<>();
-  private Optional<Finding> refusal = Optional.empty();
 
   Reading(Source source, List<Token> tokens) {
     this.source = source;
@@ -51,8 +42,8 @@ final class Reading {
     return numbers;
   }
 
-  PathReading paths() {
-    return paths;
+  WordReading words() {
+    return words;
   }
 
   Slips slips() {
@@ -94,7 +85,7 @@ final class Reading {
         if (at == tokens.size()) {
           return Optional.of(node);
         }
-        wantKind(END);
+        wantTerm(END);
       } catch (Mismatch mismatch) {
         // The next form may fit.
       }
@@ -107,34 +98,9 @@ final class Reading {
     return List.copyOf(soft);
   }
 
-  /** The index of the first token that no form could take; the count of tokens at the end. */
-  int furthest() {
-    return Math.max(0, furthest);
-  }
-
-  /** The fixed words that would have let a form go on there. */
-  List<String> wantedWords() {
-    return List.copyOf(wantedWords);
-  }
-
-  /** Those of them that no phrase of a slot stands for. */
-  List<String> plainWords() {
-    return wantedWords.stream().filter(word -> !covered.contains(word)).toList();
-  }
-
-  /** The phrases of the slots that would have let a form go on there. */
-  List<String> wantedKinds() {
-    return List.copyOf(wantedKinds);
-  }
-
-  /** The form that was being read at the furthest place, the innermost. */
-  Optional<Form> furthestForm() {
-    return furthestForm;
-  }
-
-  /** A finding of its own for the furthest place, where a slot knew better what is wrong. */
-  Optional<Finding> refusal() {
-    return refusal;
+  /** Where it is wrong, when it is none of the forms. */
+  Furthest furthest() {
+    return furthest;
   }
 
   // --- the engine -------------------------------------------------------------------------------
@@ -142,9 +108,7 @@ final class Reading {
   /** Reads one of the forms that may fill a slot. */
   Object oneOf(Where where) {
     Mark start = mark();
-    boolean first = furthest != at;
-    Set<String> wordsBefore = first ? Set.of() : new LinkedHashSet<>(wantedWords);
-    Set<String> kindsBefore = first ? Set.of() : new LinkedHashSet<>(wantedKinds);
+    Furthest.Before before = furthest.before(at);
     for (Form form : Forms.at(where)) {
       deeper();
       try {
@@ -155,11 +119,7 @@ final class Reading {
         backTo(start);
       }
     }
-    if (furthest == start.at()) {
-      wantedWords.stream().filter(word -> !wordsBefore.contains(word)).forEach(covered::add);
-      wantedKinds.retainAll(kindsBefore);
-      wantedKinds.add(where.term());
-    }
+    furthest.cover(before, where.term());
     throw new Mismatch();
   }
 
@@ -211,22 +171,22 @@ final class Reading {
       return oneOf(slot.forms().get());
     }
     return switch (slot) {
-      case NAME -> name();
-      case REFERENCE -> reference();
-      case PLACE -> place();
-      case RUN -> run();
-      case TEXT -> text();
-      case COUNT -> count();
-      case SIZE -> size();
-      case SIZES -> sizes();
-      case VERSION -> version();
-      case DATE -> date();
-      case NUMBER -> numbers().sum();
-      case LITERAL -> literal();
-      case PATH -> paths().term();
-      case CHAIN -> paths().chain();
-      case AXIS -> paths().primary();
-      case CONDITION -> condition();
+      case NAME -> words.name();
+      case REFERENCE -> words.reference();
+      case PLACE -> words.place();
+      case RUN -> words.run();
+      case TEXT -> words.text();
+      case COUNT -> words.count();
+      case SIZE -> words.size();
+      case SIZES -> words.sizes();
+      case VERSION -> words.version();
+      case DATE -> words.date();
+      case NUMBER -> numbers.sum();
+      case LITERAL -> numbers.literal();
+      case PATH -> paths.term();
+      case CHAIN -> paths.chain();
+      case AXIS -> paths.primary();
+      case CONDITION -> words.condition();
       default -> throw new IllegalStateException("no way to read " + slot);
     };
   }
@@ -345,41 +305,25 @@ final class Reading {
     return takeIf("then");
   }
 
-  private boolean reached() {
-    if (at > furthest) {
-      furthest = at;
-      wantedWords.clear();
-      wantedKinds.clear();
-      covered.clear();
-      furthestForm = current;
-      refusal = Optional.empty();
-    }
-    return at == furthest;
-  }
-
+  /** A fixed word would have stood well here. */
   void wantWord(String word) {
-    if (reached()) {
-      wantedWords.add(word);
-    }
+    furthest.wantWord(at, word, current);
   }
 
-  void wantKind(String kind) {
-    if (reached()) {
-      wantedKinds.add(kind);
-    }
+  /** Something that a phrase names would have stood well here. */
+  void wantTerm(String term) {
+    furthest.wantTerm(at, term, current);
   }
 
   /** What stands here is not what is wanted. */
-  Mismatch want(String kind) {
-    wantKind(kind);
+  Mismatch want(String term) {
+    wantTerm(term);
     return new Mismatch();
   }
 
   /** What stands here has a message of its own. */
   Mismatch refuse(Finding finding) {
-    if (reached() && refusal.isEmpty()) {
-      refusal = Optional.of(finding);
-    }
+    furthest.refuse(at, finding, current);
     return new Mismatch();
   }
 
@@ -395,170 +339,5 @@ final class Reading {
 
   Span spanHere() {
     return at < tokens.size() ? tokens.get(at).span() : new Span(here(), here());
-  }
-
-  // --- plain slots ------------------------------------------------------------------------------
-
-  Name name() {
-    return name("name");
-  }
-
-  private Name name(String term) {
-    if (at >= tokens.size() || !tokens.get(at).isWord()) {
-      throw want(term);
-    }
-    Token word = next();
-    return new Name(word.text(), word.span());
-  }
-
-  Reference reference() {
-    int start = at;
-    Name first = name("point");
-    if (!dotFollows()) {
-      return new Reference(Optional.empty(), first, first.span());
-    }
-    at++;
-    Name second = name("point");
-    return new Reference(Optional.of(first), second, spanFrom(start));
-  }
-
-  private boolean dotFollows() {
-    return says(".") && tokens.get(at).glued();
-  }
-
-  Statement.PlaceTerm place() {
-    int start = at;
-    boolean every = says("every") && !says(1, ".") && takeIf("every");
-    Name piece = name("edge-place");
-    if (!dotFollows()) {
-      throw want("edge-place");
-    }
-    at++;
-    Name second = name("edge-place");
-    Optional<Name> third = Optional.empty();
-    if (dotFollows()) {
-      at++;
-      third = Optional.of(name());
-    }
-    Optional<Name> from = takeIf("from") ? Optional.of(name()) : Optional.empty();
-    Optional<Name> to = takeIf("to") ? Optional.of(name()) : Optional.empty();
-    boolean reversed = takeIf("reversed");
-    return new Statement.PlaceTerm(
-        every,
-        piece,
-        third.isPresent() ? Optional.of(second) : Optional.empty(),
-        third.orElse(second),
-        from,
-        to,
-        reversed,
-        spanFrom(start));
-  }
-
-  Statement.Run run() {
-    int start = at;
-    List<Statement.PlaceTerm> places = new ArrayList<>();
-    do {
-      places.add(place());
-    } while (takeThen());
-    return new Statement.Run(places, spanFrom(start));
-  }
-
-  String text() {
-    if (at >= tokens.size() || tokens.get(at).kind() != Token.Kind.TEXT) {
-      throw want("words");
-    }
-    return next().text();
-  }
-
-  Integer count() {
-    if (at >= tokens.size() || !tokens.get(at).isWhole()) {
-      throw want("count");
-    }
-    Token token = tokens.get(at);
-    if (token.value() > MOST_COUNTED) {
-      throw refuse(
-          slips
-              .fail("count-too-large", token.span())
-              .with("number", Slips.shown(token.text()))
-              .with("most", Argument.of(MOST_COUNTED))
-              .build());
-    }
-    at++;
-    return (int) token.value();
-  }
-
-  /** Takes all tokens up to the next blank or comma. */
-  private Span raw(String kind) {
-    if (at >= tokens.size() || says(",")) {
-      throw want(kind);
-    }
-    int start = at++;
-    while (at < tokens.size() && tokens.get(at).glued() && !says(",")) {
-      at++;
-    }
-    return spanFrom(start);
-  }
-
-  NumberRule.SizeWord size() {
-    int start = at;
-    Optional<Token> first = peek();
-    Span span = raw("size");
-    String written = source.text(span);
-    Token token = first.orElseThrow();
-    if (at == start + 1 && (token.isWhole() || token.isWord())) {
-      return new NumberRule.SizeWord(token.text(), span);
-    } else if (at == start + 1 && token.kind() == Token.Kind.TEXT) {
-      return new NumberRule.SizeWord(token.text(), span);
-    } else if (!token.isWord() && !token.isNumber()) {
-      at = start;
-      throw want("size");
-    }
-    note(
-        slips
-            .fail("size-quotes", span)
-            .with("size", Slips.shown(written))
-            .mendedBy(source.replace(span, '"' + written + '"'))
-            .build());
-    return new NumberRule.SizeWord(written, span);
-  }
-
-  Statement.Sizes sizes() {
-    int start = at;
-    NumberRule.SizeWord from = size();
-    take("to");
-    NumberRule.SizeWord to = size();
-    return new Statement.Sizes(from, to, spanFrom(start));
-  }
-
-  String version() {
-    if (at >= tokens.size() || (!tokens.get(at).isNumber() && !tokens.get(at).isWord())) {
-      throw want("version");
-    }
-    return source.text(raw("version"));
-  }
-
-  java.time.LocalDate date() {
-    int start = at;
-    Span span = raw("date");
-    String written = source.text(span);
-    try {
-      return java.time.LocalDate.parse(written);
-    } catch (java.time.format.DateTimeParseException notADate) {
-      at = start;
-      throw refuse(slips.fail("date", span).with("date", Slips.shown(written)).build());
-    }
-  }
-
-  Condition condition() {
-    int start = at;
-    List<Condition> parts = new ArrayList<>();
-    do {
-      parts.add((Condition) oneOf(Where.CONDITION));
-    } while (takeIf("and"));
-    return parts.size() == 1 ? parts.get(0) : new Condition.All(parts, spanFrom(start));
-  }
-
-  Expression.Literal literal() {
-    return numbers.literal();
   }
 }
