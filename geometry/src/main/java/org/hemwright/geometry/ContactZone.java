@@ -15,10 +15,7 @@ final class ContactZone {
   private static final int MOST_LOOKS = 96;
   private static final int MOST_EVALUATIONS = 1000;
 
-  private static final double ROUNDING = 1e-15;
-
-  /** Two curves this close (mm) lie on no side of one another. */
-  private static final double ON = 1e-10;
+  private static final double FINEST = Tolerance.PARAMETER / 100;
 
   private final Cubic one;
   private final Cubic stretch;
@@ -52,7 +49,7 @@ final class ContactZone {
         closest = Math.abs(height);
         closestT = t;
       }
-      if (Math.abs(height) > ON) {
+      if (Math.abs(height) > Tolerance.ON_CURVE) {
         if (side != 0 && side > 0 != height > 0) {
           crossed |= add(changeBetween(sideT, t));
         }
@@ -106,7 +103,7 @@ final class ContactZone {
   }
 
   private static double root(UnivariateFunction function, double from, double to) {
-    return new BrentSolver(ROUNDING, Tolerance.PARAMETER, ROUNDING)
+    return new BrentSolver(FINEST, Tolerance.PARAMETER, FINEST)
         .solve(MOST_EVALUATIONS, function, from, to);
   }
 }

@@ -17,11 +17,8 @@ final class MeetingList {
   /** A path meets itself only where more than this of its length (mm) lies between. */
   private static final double SAME_JOINT = 10 * Tolerance.SAME_POINT;
 
-  /** A contact closer than this (mm) is exact: a crossing or a true touch. */
-  private static final double EXACT = 1e-8;
-
   /** Rounding blurs the place of a touch by less than this (mm). */
-  private static final double TOUCH = 0.02;
+  private static final double TOUCH = 200 * Tolerance.SAME_POINT;
 
   /** How many contacts ahead are held against one, and how many looks are taken between. */
   private static final int AHEAD = 4;
@@ -211,7 +208,7 @@ final class MeetingList {
   }
 
   private boolean isOneWith(Place a, Place b) {
-    boolean exact = Math.max(a.gap, b.gap) <= EXACT;
+    boolean exact = Math.max(a.gap, b.gap) <= Tolerance.EXACT;
     return exact ? isByTouch(a, b) : stayTogether(a, b, SAME_PLACE);
   }
 
@@ -219,7 +216,7 @@ final class MeetingList {
   private boolean isByTouch(Place a, Place b) {
     return Math.abs(a.one - b.one) <= TOUCH
         && Math.abs(a.other - b.other) <= TOUCH
-        && stayTogether(a, b, EXACT);
+        && stayTogether(a, b, Tolerance.EXACT);
   }
 
   private boolean stayTogether(Place a, Place b, double tolerance) {

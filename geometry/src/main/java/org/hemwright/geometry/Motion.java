@@ -10,12 +10,11 @@ package org.hemwright.geometry;
  * @param shift the move that comes last (mm)
  */
 public record Motion(double cos, double sin, boolean mirrored, Vector shift) {
-  private static final double ROUNDING = 1e-9;
   private static final Motion IDENTITY = new Motion(1, 0, false, Vector.ZERO);
 
   /** Refuses a turn that would stretch. */
   public Motion {
-    if (!(Math.abs(cos * cos + sin * sin - 1) <= ROUNDING)) {
+    if (!(Math.abs(cos * cos + sin * sin - 1) <= Tolerance.ROUNDED_UNIT)) {
       throw new GeometryProblem("a motion with cosine " + cos + " and sine " + sin + " stretches");
     }
   }

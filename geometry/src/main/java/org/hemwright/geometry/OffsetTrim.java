@@ -31,7 +31,7 @@ final class OffsetTrim {
   private static final long MOST_WORK = 10_000_000;
 
   private static final int MOST_SPECKS = 50;
-  private static final double SAME_CUT = 1e-6;
+  private static final double SAME_CUT = Tolerance.SAME_POINT / 100;
   private static final double[] LOOKS = {0.5, 0.25, 0.75};
 
   /** A cut; firm where right may turn to wrong, else only the edge of an overrun curve. */

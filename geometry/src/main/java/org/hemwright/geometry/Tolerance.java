@@ -67,10 +67,19 @@ public final class Tolerance {
   public static final double PRINTED_FLAT = 0.05;
 
   /**
-   * No coordinate lies farther out than this (ten kilometres): within it a double still tells apart
-   * a few millionths of the finest tolerance above.
+   * No coordinate lies farther out than this (ten kilometres): within it neighbouring doubles lie
+   * no more than 2e-9 mm apart, far finer than {@link #SAME_POINT}.
    */
   public static final double FARTHEST = 1e7;
+
+  /** Curves that come this close meet exactly, but for rounding. */
+  static final double EXACT = 1e-8;
+
+  /** A curve this close to another lies on no side of it. */
+  static final double ON_CURVE = 1e-10;
+
+  /** The squares of a sine and a cosine add up to 1 within this. */
+  static final double ROUNDED_UNIT = 1e-9;
 
   private Tolerance() {}
 }
