@@ -3,11 +3,9 @@ package org.hemwright.draft.syntax;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hemwright.draft.Drafted;
 import org.hemwright.draft.syntax.Statement.Unread;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
-import org.hemwright.pattern.finding.Messages;
 
 /**
  * Reads a document: text in, tree and findings out, whatever the text.
@@ -58,11 +56,6 @@ public final class DocumentReader {
    */
   public static Document read(String file, String text) {
     return new DocumentReader(file, text).document();
-  }
-
-  /** The wording of what is found. */
-  public static Messages messages() {
-    return Messages.beside(Drafted.class, "findings.properties");
   }
 
   private Document document() {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.hemwright.draft.Drafting;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Wording;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,7 @@ class FindingsTest {
   private static final Path CASES =
       Path.of("src/test/resources/org/hemwright/draft/syntax/findings.txt");
   private static final Path SOURCES = Path.of("src/main/java/org/hemwright/draft/syntax");
-  private static final Wording WORDING = Wording.of(DocumentReader.messages());
+  private static final Wording WORDING = Wording.of(Drafting.messages());
 
   /** A document and all that is said about it. */
   record Case(String title, String text, List<String> expected) {
@@ -85,7 +86,7 @@ class FindingsTest {
       files.sorted().map(SampleTexts::read).forEach(sources::append);
     }
     List<String> codes =
-        DocumentReader.messages().sentences().keySet().stream()
+        Drafting.messages().sentences().keySet().stream()
             .filter(key -> key.endsWith(".message"))
             .map(key -> key.substring(0, key.length() - ".message".length()))
             .filter(code -> sources.indexOf('"' + code + '"') >= 0)
@@ -107,6 +108,6 @@ class FindingsTest {
     for (Where where : Where.values()) {
       keys.add("term." + where.term());
     }
-    assertThat(DocumentReader.messages().sentences()).containsKeys(keys.toArray(String[]::new));
+    assertThat(Drafting.messages().sentences()).containsKeys(keys.toArray(String[]::new));
   }
 }

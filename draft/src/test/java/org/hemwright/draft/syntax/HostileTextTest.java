@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.hemwright.draft.Drafting;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Wording;
 import org.junit.jupiter.api.Test;
 
 /** Whatever the text, reading ends with a document, its findings counted and worded. */
 class HostileTextTest {
-  private static final Wording WORDING = Wording.of(DocumentReader.messages());
+  private static final Wording WORDING = Wording.of(Drafting.messages());
 
   private static List<String> codes(String text) {
     Document read = DocumentReader.read("hostile", text);
