@@ -20,23 +20,22 @@ import org.hemwright.pattern.finding.Origin;
 import org.hemwright.pattern.quantity.Quantity;
 
 /**
- * The values of a plan in some sizes. It never changes: {@link #withLiteral} gives another, in
- * which only what depends on that literal is worked out again.
+ * The values of a plan in some sizes, each size worked out on its own and all at once. It never
+ * changes: {@link #withLiteral} gives another, in which only what depends on that literal is worked
+ * out again.
  */
 public final class Evaluation {
   private final Plan plan;
   private final double[] literals;
   private final List<Values> values;
   private final List<Finding> dialFindings;
-  private final long work;
 
   private Evaluation(
-      Plan plan, double[] literals, List<Values> values, List<Finding> dialFindings, long work) {
+      Plan plan, double[] literals, List<Values> values, List<Finding> dialFindings) {
     this.plan = plan;
     this.literals = literals;
     this.values = values;
-    this.dialFindings = dialFindings;
-    this.work = work;
+    this.dialFindings = List.copyOf(dialFindings);
   }
 
   static Evaluation of(Plan plan, List<Size> sizes, DialSettings dials) {
@@ -44,12 +43,12 @@ public final class Evaluation {
     double[] literals = program.literalValues();
     List<Finding> findings = new ArrayList<>();
     dials.values().forEach((name, value) -> turn(plan, literals, name, value, findings));
-    Work work = new Work(Work.MOST);
-    List<Values> values = new ArrayList<>(sizes.size());
-    for (Size size : sizes) {
-      values.add(Values.of(program, size, literals, work));
-    }
-    return new Evaluation(plan, literals, List.copyOf(values), findings, work.done());
+    long share = Work.MOST / Math.max(1, sizes.size());
+    List<Values> values =
+        sizes.parallelStream()
+            .map(size -> Values.of(program, size, literals, new Work(share)))
+            .toList();
+    return new Evaluation(plan, literals, values, findings);
   }
 
   private static void turn(
@@ -96,12 +95,12 @@ public final class Evaluation {
     double[] changed = literals.clone();
     changed[index] = value;
     int[] affected = program.affected(slot -> program.isLiteral(slot, index));
-    Work counted = new Work(Work.MOST);
-    List<Values> again = new ArrayList<>(values.size());
-    for (Values size : values) {
-      again.add(size.again(affected, changed, counted));
-    }
-    return new Evaluation(plan, changed, List.copyOf(again), dialFindings, counted.done());
+    long share = Work.MOST / Math.max(1, values.size());
+    List<Values> again =
+        values.parallelStream()
+            .map(size -> size.again(affected, changed, new Work(share)))
+            .toList();
+    return new Evaluation(plan, changed, again, dialFindings);
   }
 
   /**
@@ -120,6 +119,6 @@ public final class Evaluation {
 
   /** The work it took, where adding two numbers is 1. */
   public long work() {
-    return work;
+    return values.stream().mapToLong(Values::workDone).sum();
   }
 }

@@ -76,15 +76,33 @@ final class Order {
 
   private void tellIdle(int slot) {
     if (nodes.node(slot) instanceof SolveNode solve && solve.cone().isEmpty()) {
-      problems.add(
-          problems
-              .at(nodes.span(slot), "solve-idle", nodes.text(slot))
-              .with("name", nodes.text(slot))
-              .with("left", nodes.text(solve.left()))
-              .with("right", nodes.text(solve.right())));
-      nodes.fill(slot, new Broken());
-      inputs[slot] = new int[0];
+      if (!needsBroken(slot)) {
+        problems.add(
+            problems
+                .at(nodes.span(slot), "solve-idle", nodes.text(slot))
+                .with("name", nodes.text(slot)));
+      }
+      breakOff(slot);
     }
+  }
+
+  /** Whether something that a slot needs could not be planned. */
+  private boolean needsBroken(int slot) {
+    BitSet seen = new BitSet();
+    List<Integer> queue = new ArrayList<>();
+    queue.add(slot);
+    for (int next = 0; next < queue.size(); next++) {
+      for (int input : inputs[queue.get(next)]) {
+        if (nodes.node(input) instanceof Broken) {
+          return true;
+        }
+        if (!seen.get(input)) {
+          seen.set(input);
+          queue.add(input);
+        }
+      }
+    }
+    return false;
   }
 
   private List<Integer> ring(List<Integer> ring, BitSet known, int depth) {

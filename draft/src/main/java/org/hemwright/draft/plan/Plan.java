@@ -9,6 +9,7 @@ import org.hemwright.draft.syntax.Expression;
 import org.hemwright.draft.syntax.Span;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.seam.SeamMemory;
 
 /**
  * A document read as a whole: every name resolved, every quantity checked, and the nodes that give
@@ -20,6 +21,9 @@ public final class Plan {
   private final Program program;
   private final PatternFacts facts;
   private final Parts parts;
+
+  /** Remembers answers, never values: which copies meet is the same in nearly every size. */
+  private final SeamMemory seamMemory = new SeamMemory();
 
   Plan(Document document, SizeChart chart, Program program, PatternFacts facts, Parts parts) {
     this.document = document;
@@ -85,6 +89,10 @@ public final class Plan {
 
   PatternFacts facts() {
     return facts;
+  }
+
+  SeamMemory seamMemory() {
+    return seamMemory;
   }
 
   Parts parts() {

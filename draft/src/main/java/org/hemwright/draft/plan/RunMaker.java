@@ -22,8 +22,6 @@ import org.hemwright.pattern.piece.PieceCard;
 import org.hemwright.pattern.quantity.Quantity;
 import org.hemwright.pattern.quantity.QuantityKind;
 import org.hemwright.pattern.seam.Elastic;
-import org.hemwright.pattern.seam.Seam;
-import org.hemwright.pattern.seam.SeamMemory;
 import org.hemwright.pattern.seam.SeamRequest;
 import org.hemwright.pattern.seam.SeamResolution;
 
@@ -32,7 +30,6 @@ final class RunMaker {
   private final Plan plan;
   private final Program program;
   private final List<Finding> findings = new ArrayList<>();
-  private final SeamMemory memory = new SeamMemory();
 
   RunMaker(Plan plan) {
     this.plan = plan;
@@ -40,10 +37,9 @@ final class RunMaker {
   }
 
   SizeRun run(List<Values> sizes) {
-    List<SizedPattern> sized = new ArrayList<>();
-    for (Values values : sizes) {
-      sized.add(sized(values));
-    }
+    List<Sized> made = sizes.parallelStream().map(this::sized).toList();
+    made.forEach(each -> findings.addAll(each.findings));
+    List<SizedPattern> sized = made.stream().map(Sized::pattern).toList();
     List<Dial> dials = sizes.isEmpty() ? List.of() : dials(sizes.get(0));
     PatternFacts facts = plan.facts();
     List<PieceCard> cards = plan.parts().pieces().stream().map(PiecePlan::card).toList();
@@ -79,7 +75,9 @@ final class RunMaker {
     return dials;
   }
 
-  private SizedPattern sized(Values values) {
+  private record Sized(SizedPattern pattern, List<Finding> findings) {}
+
+  private Sized sized(Values values) {
     List<Piece> pieces = new ArrayList<>();
     for (PiecePlan piece : plan.parts().pieces()) {
       if (values.has(piece.slot())) {
@@ -99,11 +97,15 @@ final class RunMaker {
                 elastic.origin()));
       }
     }
-    return new SizedPattern(
-        values.size(), pieces, seams(values, pieces), elastics, numbers(values));
+    SeamResolution seams = seams(values, pieces);
+    return new Sized(
+        new SizedPattern(values.size(), pieces, seams.seams(), elastics, numbers(values)),
+        seams.findings().stream()
+            .map(finding -> finding.in(List.of(values.size().name())))
+            .toList());
   }
 
-  private List<Seam> seams(Values values, List<Piece> pieces) {
+  private SeamResolution seams(Values values, List<Piece> pieces) {
     List<SeamRequest> requests = new ArrayList<>();
     for (SeamPlan seam : plan.parts().seams()) {
       seam.in(values).ifPresent(requests::add);
@@ -111,11 +113,7 @@ final class RunMaker {
     Set<String> absent = new LinkedHashSet<>();
     plan.parts().pieces().forEach(piece -> absent.add(piece.card().name()));
     pieces.forEach(piece -> absent.remove(piece.name()));
-    SeamResolution resolved = memory.resolve(requests, pieces, absent);
-    for (Finding finding : resolved.findings()) {
-      findings.add(finding.in(List.of(values.size().name())));
-    }
-    return resolved.seams();
+    return plan.seamMemory().resolve(requests, pieces, absent);
   }
 
   private Map<String, Quantity> numbers(Values values) {

@@ -80,6 +80,9 @@ final class SeamAttempt {
       joins.addAll(paired);
       return pairing.outcome();
     }
+    if (joins.size() != first.size()) {
+      return Pairing.Outcome.COUNTS_DIFFER;
+    }
     Pairing pairing = Pairing.of(first, second, pooled(0) || pooled(layer));
     boolean turnable = false;
     if (pairing.outcome() == Pairing.Outcome.HANDS_DIFFER && layer > 1) {

@@ -173,9 +173,9 @@ public final class Lookup {
   private int missingInside(Name name, Scope piece, String wanted) {
     if (!piece.excuses(name.text())) {
       boolean number = wanted.equals(NUMBER);
-      Set<String> known = number ? piece.numbers().keySet() : piece.drawn().keySet();
+      List<String> known = known(piece, wanted);
       String what = number ? NUMBER : "bare-" + wanted;
-      Unknown.tell(problems, name, what, piece.name(), List.copyOf(known));
+      Unknown.tell(problems, name, what, piece.name(), known);
     }
     return nodes.broken(name.span());
   }
@@ -203,8 +203,9 @@ public final class Lookup {
           .with("name", text)
           .with("wanted", new Argument.Term(wanted));
     }
+    Optional<String> near = NearName.to(text, knownAround(from, wanted));
     List<String> elsewhere = elsewhere(text, number);
-    if (!elsewhere.isEmpty()) {
+    if (near.isEmpty() && !elsewhere.isEmpty()) {
       Finding.Builder finding =
           problems
               .at(name.span(), "name-elsewhere", text)
@@ -222,7 +223,6 @@ public final class Lookup {
             .with("wanted", new Argument.Term(wanted))
             .with("heading", text.replace('_', ' '))
             .with("chart", chart.file());
-    Optional<String> near = NearName.to(text, known(from, number));
     near.ifPresent(
         meant -> finding.with("near", meant).mendedBy(problems.replace(name.span(), meant)));
     return finding;
@@ -244,14 +244,28 @@ public final class Lookup {
     return List.copyOf(full);
   }
 
-  private List<String> known(Scope from, boolean number) {
-    Set<String> known = new LinkedHashSet<>();
-    if (number) {
-      known.addAll(from.numbers().keySet());
+  /** The names in a scope that stand for what is wanted. */
+  private static List<String> known(Scope scope, String wanted) {
+    if (wanted.equals(NUMBER)) {
+      return List.copyOf(scope.numbers().keySet());
+    }
+    List<String> known = new ArrayList<>();
+    scope
+        .drawn()
+        .forEach(
+            (name, drawn) -> {
+              if (drawn.what().isPoint() == wanted.equals("point")) {
+                known.add(name);
+              }
+            });
+    return known;
+  }
+
+  private List<String> knownAround(Scope scope, String wanted) {
+    Set<String> known = new LinkedHashSet<>(known(scope, wanted));
+    if (wanted.equals(NUMBER)) {
       known.addAll(document.numbers().keySet());
       chart.columns().forEach(column -> known.add(column.name()));
-    } else {
-      known.addAll(from.drawn().keySet());
     }
     return List.copyOf(known);
   }

@@ -54,6 +54,8 @@ public record SolveNode(
     values.need(high);
     Trial trial = new Trial(this, values, slot, cone.stream().mapToInt(i -> i).toArray());
     if (!trial.matters()) {
+      values.need(left);
+      values.need(right);
       throw new Failure(Cause.of("solve-idle").with("name", values.program().text(slot)));
     }
     values.put(slot, new Balance(trial, values.program().kind(slot)).place());

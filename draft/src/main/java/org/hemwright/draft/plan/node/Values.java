@@ -108,6 +108,11 @@ public final class Values {
     return program;
   }
 
+  /** The work that was done. */
+  public long workDone() {
+    return work.done();
+  }
+
   /** Counts work that grows with what is worked on. */
   public void spend(long amount) {
     work.spend(amount);

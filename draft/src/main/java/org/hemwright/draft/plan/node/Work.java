@@ -5,13 +5,13 @@ import org.hemwright.draft.plan.problem.Failure;
 import org.hemwright.pattern.finding.Argument;
 
 /**
- * Counts the work of one evaluation, so that no document keeps a machine busy for ever. It counts
- * and never looks at a clock: the same document ends the same way on every machine.
+ * Counts the work of one size, so that no document keeps a machine busy for ever. It counts and
+ * never looks at a clock: the same document ends the same way on every machine.
  */
 public final class Work {
   /**
-   * About two seconds of the cheapest nodes; the largest patterns take a twentieth of it for twenty
-   * sizes.
+   * What all sizes together may take: a second or two, and some hundred times what the examples
+   * take.
    */
   public static final long MOST = 40_000_000;
 
