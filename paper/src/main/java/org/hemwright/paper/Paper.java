@@ -137,11 +137,16 @@ public final class Paper {
 
   /** A run drawn in groups of sizes. */
   private record Edition(
-      SizeRun run, List<GroupDrawing> groups, List<Nest> rectangles, boolean stitchLines) {
+      SizeRun run,
+      List<GroupDrawing> groups,
+      List<GroupDrawing> withoutRectangles,
+      List<Nest> rectangles,
+      boolean stitchLines) {
 
     static Edition of(SizeRun run, List<List<Size>> sizes, PaperOptions options) {
       PaperChoices choices = run.pattern().paper();
       List<GroupDrawing> groups = new ArrayList<>();
+      List<GroupDrawing> others = new ArrayList<>();
       List<Nest> rectangles = new ArrayList<>();
       List<Size> all = sizes.stream().flatMap(List::stream).distinct().sorted().toList();
       if (choices.rectangleTable()) {
@@ -150,13 +155,19 @@ public final class Paper {
       }
       List<PieceCard> measured = rectangles.stream().map(Nest::card).toList();
       for (List<Size> group : sizes) {
-        List<Nest> drawn =
-            Nest.of(run, group, choices.wholePieces(), options.inColour()).stream()
-                .filter(nest -> !measured.contains(nest.card()))
-                .toList();
-        groups.add(new GroupDrawing(run, group, drawn, choices.stitchLines()));
+        List<Nest> nests = Nest.of(run, group, choices.wholePieces(), options.inColour());
+        GroupDrawing drawing = new GroupDrawing(run, group, nests, choices.stitchLines());
+        List<Nest> drawn = nests.stream().filter(nest -> !measured.contains(nest.card())).toList();
+        if (!nests.isEmpty()) {
+          groups.add(drawing);
+        }
+        if (drawn.size() == nests.size()) {
+          others.add(drawing);
+        } else if (!drawn.isEmpty()) {
+          others.add(new GroupDrawing(run, group, drawn, choices.stitchLines()));
+        }
       }
-      return new Edition(run, groups, rectangles, choices.stitchLines());
+      return new Edition(run, groups, others, rectangles, choices.stitchLines());
     }
 
     DocumentFacts facts(String title, String paper) {
@@ -185,8 +196,8 @@ public final class Paper {
               PatternPages.of(
                   new PatternPages.Content(
                       edition.run(),
-                      edition.groups(),
-                      edition.rectangles(),
+                      format.isLarge() ? edition.groups() : edition.withoutRectangles(),
+                      format.isLarge() ? List.of() : edition.rectangles(),
                       edition.stitchLines(),
                       options.overlap(),
                       options.proof()),

@@ -102,6 +102,49 @@ public final class SandlingSkirt {
     return new SizeRun(pattern, sized);
   }
 
+  /** A pattern of one piece, a tab of 24 × 30 mm, too small for its words. */
+  public static SizeRun tiny() {
+    SizeRun skirt = run(2, new PaperChoices(List.of(), false, false, false));
+    PieceCard card =
+        new PieceCard(
+            "tab",
+            "Belt tab",
+            1,
+            List.of(new Cut(2, "main", false, true, ORIGIN)),
+            List.of(new Copy("1", false), new Copy("2", true)),
+            true,
+            Optional.empty(),
+            ORIGIN);
+    Map<String, Path> paths = new LinkedHashMap<>();
+    Point a = Point.ORIGIN;
+    Point b = new Point(24, 0);
+    Point c = new Point(24, 30);
+    Point d = new Point(0, 30);
+    paths.put("lower", Path.straight(a, b));
+    paths.put("right", Path.straight(b, c));
+    paths.put("upper", Path.straight(c, d));
+    paths.put("left", Path.straight(d, a));
+    Piece tab = piece(card, paths, Map.of(), "", List.of(), new Grain(a, d, ORIGIN), List.of(), a);
+    Pattern whole = skirt.pattern();
+    Pattern pattern =
+        new Pattern(
+            whole.details(),
+            whole.chart(),
+            whole.base(),
+            whole.fabrics(),
+            whole.dials(),
+            whole.views(),
+            List.of(card),
+            whole.paper());
+    return new SizeRun(
+        pattern,
+        skirt.sizes().stream()
+            .map(
+                sized ->
+                    new SizedPattern(sized.size(), List.of(tab), List.of(), List.of(), Map.of()))
+            .toList());
+  }
+
   private static PieceCard panelCard() {
     return new PieceCard(
         "panel",

@@ -11,7 +11,7 @@ import org.hemwright.geometry.Point;
  */
 final class CellMask {
   /** How far the footprint keeps from the edge of its cells (mm). */
-  static final double INSET = 1;
+  static final double INSET = 2.5;
 
   private final int columns;
   private final int rows;

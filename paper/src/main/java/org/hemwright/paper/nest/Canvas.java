@@ -54,6 +54,14 @@ final class Canvas {
     return List.copyOf(items);
   }
 
+  /** The lines drawn so far. */
+  List<Path> lines() {
+    return items.stream()
+        .filter(Stroke.class::isInstance)
+        .map(item -> ((Stroke) item).path())
+        .toList();
+  }
+
   List<Finding> findings() {
     return List.copyOf(findings);
   }

@@ -42,24 +42,32 @@ final class CutDrawing {
 
   private static final double BEND = 0.5;
 
+  /** Bare paper round a label that other lines run through (mm). */
+  private static final double BARE = 0.5;
+
   private final Nest nest;
   private final Speech speech;
   private final Map<Size, NearLine> near = new LinkedHashMap<>();
-  private final List<Point> notches = new ArrayList<>();
+  private final NearLine others;
   private final List<Point> placed = new ArrayList<>();
   private final List<Inked> items = new ArrayList<>();
 
-  private CutDrawing(Nest nest, Speech speech) {
+  private CutDrawing(Nest nest, Speech speech, List<Path> otherLines) {
     this.nest = nest;
     this.speech = speech;
+    others = new NearLine(otherLines);
     for (PieceShape shape : nest.shapes()) {
       near.put(shape.size(), new NearLine(shape.cutLine()));
-      shape.notches().forEach(notch -> notch.ticks().forEach(tick -> notches.add(tick.from())));
     }
   }
 
-  static List<Inked> of(Nest nest, Speech speech) {
-    return new CutDrawing(nest, speech).drawn();
+  /**
+   * The cut lines and their labels.
+   *
+   * @param otherLines what else is drawn on the piece, which labels keep off where they can
+   */
+  static List<Inked> of(Nest nest, Speech speech, List<Path> otherLines) {
+    return new CutDrawing(nest, speech, otherLines).drawn();
   }
 
   private List<Inked> drawn() {
@@ -97,8 +105,8 @@ final class CutDrawing {
     return items;
   }
 
-  /** A place for a label on a run. */
-  private record Spot(double distance, SetLine line, double clear) {}
+  /** A place for a label on a run, and whether a line other than a cut line runs through it. */
+  private record Spot(double distance, SetLine line, double clear, boolean crossed) {}
 
   private List<Spot> spots(SharedLines.Run run) {
     List<String> names = run.sizes().stream().map(Size::name).toList();
@@ -154,10 +162,12 @@ final class CutDrawing {
         continue;
       }
       double clear = clear(run, stations, at, half);
-      double cost = Math.abs(off) * 0.03 + Math.max(0, CLEAR - clear) * 40;
+      double other = clearOfOthers(stations, at, half);
+      double cost =
+          Math.abs(off) * 0.03 + Math.max(0, CLEAR - clear) * 40 + Math.max(0, CLEAR - other) * 4;
       if (cost < least) {
         least = cost;
-        best = new Spot(at, line, clear);
+        best = new Spot(at, line, clear, other < CLEAR);
       }
     }
     return best;
@@ -175,11 +185,16 @@ final class CutDrawing {
       }
     }
     Point middle = stations.at(at);
-    for (Point notch : notches) {
-      clear = Math.min(clear, middle.distanceTo(notch) - half);
-    }
     for (Point label : placed) {
       clear = Math.min(clear, middle.distanceTo(label) - 2 * half);
+    }
+    return clear;
+  }
+
+  private double clearOfOthers(Stations stations, double at, double half) {
+    double clear = 10;
+    for (double share : new double[] {-1, -0.5, 0, 0.5, 1}) {
+      clear = Math.min(clear, others.distance(stations.at(at + share * half)));
     }
     return clear;
   }
@@ -196,6 +211,9 @@ final class CutDrawing {
     for (Spot spot : spots) {
       double half = spot.line().width() / 2 + GAP;
       items.add(new Stroke(path.part(from, spot.distance() - half), pen, layer, subject(run)));
+      if (spot.crossed()) {
+        items.add(bare(run, spot));
+      }
       items.add(words(run, spot));
       from = spot.distance() + half;
     }
@@ -204,22 +222,22 @@ final class CutDrawing {
 
   /** A label where there is little room, lifted off the lines beneath it by bare paper. */
   private void lift(SharedLines.Run run, Spot spot) {
+    items.add(bare(run, spot));
+    items.add(words(run, spot));
+  }
+
+  private Fill bare(SharedLines.Run run, Spot spot) {
     Words words = words(run, spot);
-    List<Point> corners = words.corners();
-    items.add(
-        new Fill(
-            Outline.of(
-                Path.polyline(
-                    List.of(
-                        corners.get(0),
-                        corners.get(1),
-                        corners.get(2),
-                        corners.get(3),
-                        corners.get(0)))),
-            Inks.PAPER,
-            words.layer(),
-            words.subject()));
-    items.add(words);
+    SetLine line = spot.line();
+    Vector along = Vector.atAngle(words.angle());
+    Vector up = along.left();
+    Point foot = words.at().minus(along.times(BARE)).minus(up.times(BARE));
+    Vector wide = along.times(line.width() + 2 * BARE);
+    Vector high = up.times(line.capitalHeight() + 2 * BARE);
+    Path edge =
+        Path.polyline(
+            List.of(foot, foot.plus(wide), foot.plus(wide).plus(high), foot.plus(high), foot));
+    return new Fill(Outline.of(edge), Inks.PAPER, words.layer(), words.subject());
   }
 
   private Words words(SharedLines.Run run, Spot spot) {

@@ -20,22 +20,40 @@ import org.hemwright.pattern.piece.Allowance;
 
 /** The lines of a piece other than its cut line: fold, stitch line, folds of hems, notches. */
 final class LineDrawing {
+  private static final String HEM_WORDS = "Fold line of the hem";
+
   private final Nest nest;
   private final Canvas canvas;
 
-  private LineDrawing(Nest nest, Canvas canvas) {
+  /** The first fold of each hem, by the edge's name. */
+  private final Map<String, List<SizedPath>> hems = new LinkedHashMap<>();
+
+  LineDrawing(Nest nest, Canvas canvas) {
     this.nest = nest;
     this.canvas = canvas;
   }
 
-  static void draw(Nest nest, Canvas canvas, boolean stitchLines) {
-    LineDrawing drawing = new LineDrawing(nest, canvas);
-    drawing.fold();
-    drawing.hems(stitchLines);
+  void draw(boolean stitchLines) {
+    fold();
+    hems(stitchLines);
     if (stitchLines) {
-      drawing.stitches();
+      stitches();
     }
-    drawing.notches();
+    notches();
+  }
+
+  /** Words beside the folds of hems, when every line is there to keep off. */
+  void words() {
+    Signs signs = Signs.common(canvas.subject());
+    for (List<SizedPath> hem : hems.values()) {
+      boolean put = false;
+      for (SizedPath line : hem) {
+        put = put || canvas.along(line.path(), HEM_WORDS, signs, 0.5);
+      }
+      if (!put) {
+        canvas.noRoom(HEM_WORDS);
+      }
+    }
   }
 
   private void fold() {
@@ -61,14 +79,12 @@ final class LineDrawing {
 
   /** Each fold of a hem: the first along the edge itself, a second at the first one's depth. */
   private void hems(boolean stitchLines) {
-    Map<String, List<SizedPath>> firsts = new LinkedHashMap<>();
     Map<String, List<SizedPath>> seconds = new LinkedHashMap<>();
     for (PieceShape shape : nest.shapes()) {
       for (PieceShape.EdgeShape edge : shape.edges()) {
         if (edge.allowance() instanceof Allowance.TurnedBack hem) {
           String key = edge.name() + edge.mirrored();
-          firsts
-              .computeIfAbsent(key, k -> new ArrayList<>())
+          hems.computeIfAbsent(key, k -> new ArrayList<>())
               .add(new SizedPath(shape.size(), edge.path()));
           if (hem.folds().size() == 2) {
             beside(edge, hem.folds().get(0))
@@ -81,24 +97,13 @@ final class LineDrawing {
         }
       }
     }
-    for (List<SizedPath> hem : firsts.values()) {
+    for (List<SizedPath> hem : hems.values()) {
       if (!stitchLines) {
         canvas.draw(strokes(nest, canvas, hem, Pens.HEM_FOLD));
       }
       hem.forEach(line -> canvas.keepOff(line.path()));
     }
     seconds.values().forEach(hem -> canvas.draw(strokes(nest, canvas, hem, Pens.HEM_FOLD)));
-    Signs signs = Signs.common(canvas.subject());
-    firsts.forEach(
-        (key, hem) -> {
-          boolean put = false;
-          for (SizedPath line : hem) {
-            put = put || canvas.along(line.path(), "Fold line of the hem", signs, 0.5);
-          }
-          if (!put) {
-            canvas.noRoom("Fold line of the hem");
-          }
-        });
   }
 
   private static List<Path> beside(PieceShape.EdgeShape edge, double depth) {

@@ -16,7 +16,6 @@ import org.hemwright.paper.style.Pens;
 import org.hemwright.paper.type.Face;
 import org.hemwright.paper.type.SetLine;
 import org.hemwright.paper.words.Speech;
-import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.piece.Mark;
 
@@ -35,30 +34,27 @@ final class MarkDrawing {
   private final Canvas canvas;
   private final Speech speech;
   private final Signs common;
+  private final List<Runnable> wordsLater = new ArrayList<>();
 
-  private MarkDrawing(Nest nest, Canvas canvas, Speech speech) {
+  MarkDrawing(Nest nest, Canvas canvas, Speech speech) {
     this.nest = nest;
     this.canvas = canvas;
     this.speech = speech;
     this.common = Signs.common(canvas.subject());
   }
 
-  static void draw(SizeRun run, Nest nest, Canvas canvas, Speech speech) {
-    MarkDrawing drawing = new MarkDrawing(nest, canvas, speech);
-    drawing.lengthen();
-    drawing.inner();
-    drawing.placement();
-    drawing.drills();
-    drawing.levels();
-    drawing.fold();
-    drawing.labels();
-    drawing.words();
+  void draw() {
+    lengthen();
+    inner();
+    placement();
+    drills();
+    levels();
+    fold();
+    labels();
   }
 
-  private final List<Runnable> wordsLater = new ArrayList<>();
-
   /** Words come last, when every line is there to keep off. */
-  private void words() {
+  void words() {
     wordsLater.forEach(Runnable::run);
   }
 

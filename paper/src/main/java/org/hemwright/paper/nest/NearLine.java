@@ -8,7 +8,9 @@ import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
 
-/** Answers how near a line passes to a point, by straight stretches sorted into squares. */
+/**
+ * Answers how near a line, or several, pass to a point, by straight stretches sorted into squares.
+ */
 final class NearLine {
   /** The side of a square (mm); no question reaches farther than this. */
   static final double SQUARE = 10;
@@ -17,13 +19,25 @@ final class NearLine {
 
   private static final List<Integer> NOTHING = List.of();
 
-  private final List<Point> points;
+  private final List<Point> starts = new ArrayList<>();
+  private final List<Point> ends = new ArrayList<>();
   private final Map<Long, List<Integer>> squares = new HashMap<>();
 
   NearLine(Path path) {
-    points = path.flattened(FLAT);
+    add(path, FLAT);
+  }
+
+  /** Several lines taken together, followed less closely. */
+  NearLine(List<Path> paths) {
+    paths.forEach(path -> add(path, Tolerance.PRINTED_FLAT));
+  }
+
+  private void add(Path path, double flat) {
+    List<Point> points = path.flattened(flat);
     for (int i = 1; i < points.size(); i++) {
-      enter(i, points.get(i - 1), points.get(i));
+      starts.add(points.get(i - 1));
+      ends.add(points.get(i));
+      enter(starts.size() - 1, points.get(i - 1), points.get(i));
     }
   }
 
@@ -66,7 +80,7 @@ final class NearLine {
         column++) {
       for (long row = (long) Math.floor((point.y() - within) / SQUARE); row <= top; row++) {
         for (int stretch : squares.getOrDefault(key(column, row), NOTHING)) {
-          best = Math.min(best, distance(point, points.get(stretch - 1), points.get(stretch)));
+          best = Math.min(best, distance(point, starts.get(stretch), ends.get(stretch)));
         }
       }
     }

@@ -44,9 +44,13 @@ public record PieceDrawing(
   public static PieceDrawing of(SizeRun run, Nest nest, boolean stitchLines) {
     Speech speech = Speech.of(run);
     Canvas canvas = new Canvas(nest);
-    canvas.draw(CutDrawing.of(nest, speech));
-    LineDrawing.draw(nest, canvas, stitchLines);
-    MarkDrawing.draw(run, nest, canvas, speech);
+    LineDrawing lines = new LineDrawing(nest, canvas);
+    MarkDrawing marks = new MarkDrawing(nest, canvas, speech);
+    lines.draw(stitchLines);
+    marks.draw();
+    canvas.draw(CutDrawing.of(nest, speech, canvas.lines()));
+    marks.words();
+    lines.words();
     PieceWords words =
         PieceWords.of(run, nest.card(), nest.sizeNames(), allowances(speech, nest), nest.whole());
     Optional<TurnedBox> beside = label(nest, canvas, words);

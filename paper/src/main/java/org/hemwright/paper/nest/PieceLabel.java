@@ -88,7 +88,7 @@ final class PieceLabel {
 
   private static TextBlock strip(PieceWords words, double width) {
     TextBlock.Builder strip = new TextBlock.Builder();
-    String head = words.number() + "\u2002" + words.title().replace(' ', '\u00a0');
+    String head = words.number() + "\u00a0\u00a0" + words.title().replace(' ', '\u00a0');
     SetLine title = Face.SEMIBOLD.set(head, 12);
     strip.line(title, Inks.BLACK, 0);
     List<String> rest = new ArrayList<>();

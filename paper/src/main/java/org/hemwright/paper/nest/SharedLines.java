@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.body.Size;
 
@@ -22,6 +23,12 @@ final class SharedLines {
   private static final double SHORTEST = 4;
   private static final double PLACE = 0.01;
 
+  /** A line this near to a run that serves it is drawn by that run (mm). */
+  private static final double COVERED = 1.5 * Tolerance.PRINTED_AS_ONE;
+
+  /** How far runs reach over their ends, since lines that part slowly part at no one place (mm). */
+  private static final double LAP = 1;
+
   /** A stretch of line and the sizes it serves, in the chart's order. */
   record Run(Path path, List<Size> sizes) {
     Run {
@@ -31,6 +38,7 @@ final class SharedLines {
 
   private final List<SizedPath> lines;
   private final List<NearLine> near = new ArrayList<>();
+  private final List<Emitted> emitted = new ArrayList<>();
 
   private SharedLines(List<SizedPath> lines) {
     this.lines = lines;
@@ -43,19 +51,23 @@ final class SharedLines {
       return List.of(new Run(lines.get(0).path(), List.of(lines.get(0).size())));
     }
     SharedLines shared = new SharedLines(lines);
-    List<Run> runs = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      shared.cut(i, runs);
+      shared.cut(i);
     }
-    return List.copyOf(runs);
+    return shared.emitted.stream().map(Emitted::run).toList();
   }
 
-  /** A stretch from here to the next one's start, with the lines that run together on it. */
+  /** A run, the lines that it serves, and where it passes. */
+  private record Emitted(Run run, BitSet served, NearLine near) {}
+
+  /**
+   * A stretch from here to the next one's start, with the lines that run together on it; none where
+   * an earlier run serves this line already.
+   */
   private record Stretch(double from, BitSet served) {}
 
-  private void cut(int line, List<Run> runs) {
-    Path path = lines.get(line).path();
-    double length = path.length();
+  private void cut(int line) {
+    double length = lines.get(line).path().length();
     List<Stretch> stretches = new ArrayList<>();
     int count = Math.max(1, (int) Math.ceil(length / STATION));
     BitSet before = new BitSet();
@@ -69,7 +81,7 @@ final class SharedLines {
       }
       before = here;
     }
-    emit(line, merged(line, stretches, length), runs);
+    emit(line, merged(line, stretches, length));
   }
 
   private double change(int line, double from, double to, BitSet before) {
@@ -104,11 +116,12 @@ final class SharedLines {
     return merged;
   }
 
-  private void emit(int line, List<Stretch> stretches, List<Run> runs) {
+  private void emit(int line, List<Stretch> stretches) {
     Path path = lines.get(line).path();
+    List<Emitted> fresh = new ArrayList<>();
     for (int i = 0; i < stretches.size(); i++) {
       Stretch stretch = stretches.get(i);
-      if (stretch.served().nextSetBit(0) < line) {
+      if (stretch.served().isEmpty()) {
         continue;
       }
       double to = i + 1 < stretches.size() ? stretches.get(i + 1).from() : path.length();
@@ -118,18 +131,25 @@ final class SharedLines {
               .mapToObj(served -> lines.get(served).size())
               .distinct()
               .toList();
-      if (whole || to - stretch.from() > PLACE) {
-        runs.add(new Run(whole ? path : path.part(stretch.from(), to), sizes));
-      }
+      double begin = Math.max(0, stretch.from() - LAP);
+      double end = Math.min(path.length(), to + LAP);
+      Path part = whole ? path : path.part(begin, end);
+      fresh.add(new Emitted(new Run(part, sizes), stretch.served(), new NearLine(part)));
     }
+    emitted.addAll(fresh);
   }
 
   private BitSet servedAt(int line, double distance) {
     BitSet served = new BitSet();
+    Point point = lines.get(line).path().at(distance).point();
+    for (Emitted earlier : emitted) {
+      if (earlier.served().get(line) && earlier.near().passes(point, COVERED)) {
+        return served;
+      }
+    }
     served.set(line);
-    var point = lines.get(line).path().at(distance).point();
-    for (int other = 0; other < lines.size(); other++) {
-      if (other != line && near.get(other).passes(point, Tolerance.PRINTED_AS_ONE)) {
+    for (int other = line + 1; other < lines.size(); other++) {
+      if (near.get(other).passes(point, Tolerance.PRINTED_AS_ONE)) {
         served.set(other);
       }
     }

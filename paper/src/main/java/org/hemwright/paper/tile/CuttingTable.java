@@ -47,15 +47,15 @@ final class CuttingTable {
   }
 
   private void head() {
-    leaf.words(0, 9, "Pieces to cut by measure", Face.LIGHT, 26);
+    leaf.words(0, 14, "Pieces to cut by measure", Face.LIGHT, 26);
     leaf.wordsBefore(
         KeyPanel.WIDTH,
-        9,
+        14,
         speech.details().title() + ", version " + speech.details().version(),
         Face.REGULAR,
         11);
-    leaf.rule(0, 14, KeyPanel.WIDTH, Pens.SIGN);
-    down = 26;
+    leaf.rule(0, 19, KeyPanel.WIDTH, Pens.SIGN);
+    down = 32;
   }
 
   private void rectangle(PlainRectangle rectangle) {

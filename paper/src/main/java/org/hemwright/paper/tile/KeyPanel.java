@@ -57,13 +57,13 @@ final class KeyPanel {
   }
 
   private double head() {
-    leaf.words(0, 4, speech.details().by(), Face.REGULAR, 11);
-    leaf.words(0, 18, speech.details().title(), Face.LIGHT, 34);
+    leaf.words(0, 10, speech.details().by(), Face.REGULAR, 11);
+    leaf.words(0, 24, speech.details().title(), Face.LIGHT, 34);
     String version = "Version " + speech.details().version() + ", " + speech.date();
-    leaf.wordsBefore(WIDTH, 4, version, Face.REGULAR, 11);
-    leaf.wordsBefore(WIDTH, 18, facts.sizes(), Face.REGULAR, 11);
-    leaf.rule(0, 23, WIDTH, Pens.SIGN);
-    return 30;
+    leaf.wordsBefore(WIDTH, 10, version, Face.REGULAR, 11);
+    leaf.wordsBefore(WIDTH, 24, facts.sizes(), Face.REGULAR, 11);
+    leaf.rule(0, 29, WIDTH, Pens.SIGN);
+    return 36;
   }
 
   private double squares(double top) {

@@ -7,7 +7,10 @@ import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
+import org.hemwright.paper.arrange.Footprint;
 import org.hemwright.paper.arrange.TileGrid.Tile;
+import org.hemwright.paper.label.Room;
+import org.hemwright.paper.label.TurnedBox;
 import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.sheet.Ink;
 import org.hemwright.paper.sheet.Pen;
@@ -15,6 +18,7 @@ import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.style.Pens;
 import org.hemwright.paper.style.SizeStyles;
 import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.SetLine;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.body.Size;
 
@@ -27,14 +31,18 @@ final class MapPage {
   private static final Pen OUTLINE = Pen.solid(0.2, Inks.BLACK);
   private static final Pen GRID = Pen.solid(0.2, Inks.QUIET);
   private static final Pen BLANK = Pen.solid(0.1, Inks.QUIET.tint(0.5));
-  private static final double HEAD = 24;
+  private static final double HEAD = 28;
   private static final double ROW = 6.4;
+  private static final double POINTS = 9;
+  private static final double FIGURE = 22;
+  private static final double CLEAR = 1.4;
 
   private final GroupSheet sheet;
   private final Speech speech;
   private final int first;
   private final Leaf leaf;
   private final List<Tile> tiles;
+  private Room room;
 
   private MapPage(GroupSheet sheet, Speech speech, int first, Leaf leaf) {
     this.sheet = sheet;
@@ -42,6 +50,7 @@ final class MapPage {
     this.first = first;
     this.leaf = leaf;
     tiles = sheet.tiles();
+    room = new Room(List.of(Path.polyline(Footprint.corners(new Box(0, 0, 1, 1)))));
   }
 
   /**
@@ -54,14 +63,14 @@ final class MapPage {
   }
 
   private void draw(double height) {
-    leaf.words(0, 9, "How the pages lie", Face.LIGHT, 26);
+    leaf.words(0, 14, "How the pages lie", Face.LIGHT, 26);
     leaf.wordsBefore(
         KeyPanel.WIDTH,
-        9,
+        14,
         speech.sizes(sheet.group().sizeNames()) + ", " + tiles.size() + " pages",
         Face.REGULAR,
         11);
-    leaf.rule(0, 14, KeyPanel.WIDTH, Pens.SIGN);
+    leaf.rule(0, 19, KeyPanel.WIDTH, Pens.SIGN);
     int sizes = sheet.group().sizes().size();
     double table = sizes * ROW + 18;
     double foot = map(HEAD, height - HEAD - table);
@@ -81,13 +90,19 @@ final class MapPage {
         leaf.fill(reduced(areas.get(0), scale, left, top), PIECE);
       }
     }
+    room =
+        new Room(
+            List.of(
+                Path.polyline(
+                    Footprint.corners(
+                        new Box(left, -top - high * scale, left + wide * scale, -top)))));
+    for (GroupSheet.LaidPiece piece : sheet.pieces()) {
+      outlines(piece, scale, left, top);
+    }
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
         tile(new Tile(row, column), scale, left, top);
       }
-    }
-    for (GroupSheet.LaidPiece piece : sheet.pieces()) {
-      outlines(piece, scale, left, top);
     }
     return top + high * scale;
   }
@@ -105,8 +120,34 @@ final class MapPage {
       return;
     }
     leaf.frame(x, down, wide, high, GRID);
-    leaf.words(x + 1.2, down + 4.2, tile.name(), Face.SEMIBOLD, 9);
-    leaf.words(x + 1.2, down + high - 1.6, "p. " + (first + index), Face.REGULAR, 9, Inks.QUIET);
+    name(tile, index, x, down, wide, high);
+  }
+
+  /** A page's name and number, in that corner of its picture which is free. */
+  private void name(Tile tile, int index, double x, double down, double wide, double high) {
+    SetLine name = Face.SEMIBOLD.set(tile.name(), POINTS);
+    SetLine number = Face.REGULAR.set("p.\u00a0" + (first + index), POINTS);
+    double width = Math.max(name.width(), number.width());
+    double height = name.capitalHeight() + Face.mm(POINTS) * Face.LEADING + number.descent();
+    double[][] corners = {
+      {x + CLEAR, down + CLEAR},
+      {x + wide - width - CLEAR, down + CLEAR},
+      {x + CLEAR, down + high - height - CLEAR},
+      {x + wide - width - CLEAR, down + high - height - CLEAR},
+      {x + (wide - width) / 2, down + (high - height) / 2}
+    };
+    double[] place = corners[0];
+    for (double[] corner : corners) {
+      Point foot = new Point(corner[0], -corner[1] - height);
+      if (room.isFree(new TurnedBox(foot, 0, width, height))) {
+        place = corner;
+        break;
+      }
+    }
+    double base = place[1] + name.capitalHeight();
+    leaf.words(place[0], base, tile.name(), Face.SEMIBOLD, POINTS);
+    double next = base + Face.mm(POINTS) * Face.LEADING;
+    leaf.words(place[0], next, number.text(), Face.REGULAR, POINTS);
   }
 
   private void outlines(GroupSheet.LaidPiece piece, double scale, double left, double top) {
@@ -115,17 +156,18 @@ final class MapPage {
       if (i == 0 || i == sizes.size() - 1) {
         Path path = reduced(sizes.get(i).getValue().get(0), scale, left, top);
         leaf.stroke(path, OUTLINE);
+        room.takeLine(path, 0.5);
       }
     }
     Nest nest = piece.nest();
     Point middle = Box.of(sizes.get(0).getValue().get(0)).centre();
-    leaf.wordsAbout(
-        left + middle.x() * scale,
-        top - middle.y() * scale + 2.6,
-        Integer.toString(nest.card().number()),
-        Face.LIGHT,
-        22,
-        Inks.BLACK);
+    String number = Integer.toString(nest.card().number());
+    SetLine figure = Face.LIGHT.set(number, FIGURE);
+    double x = left + middle.x() * scale;
+    double down = top - middle.y() * scale + figure.capitalHeight() / 2;
+    leaf.wordsAbout(x, down, number, Face.LIGHT, FIGURE, Inks.BLACK);
+    Point foot = new Point(x - figure.width() / 2, -down);
+    room.take(new TurnedBox(foot, 0, figure.width(), figure.capitalHeight()), 1);
   }
 
   private static Path reduced(List<Point> area, double scale, double left, double top) {

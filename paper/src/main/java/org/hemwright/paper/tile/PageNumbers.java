@@ -55,7 +55,8 @@ record PageNumbers(Speech speech, int all, Optional<String> proof) {
     }
     SetLine page =
         Face.REGULAR.set(
-            "%s\u2003Page %d of %d".formatted(speech.sizes(sizes), number, all), POINTS);
+            "%s\u00a0\u00a0\u00a0\u00a0Page %d of %d".formatted(speech.sizes(sizes), number, all),
+            POINTS);
     items.add(words(page, window.maxX() - page.width(), y));
     return items;
   }

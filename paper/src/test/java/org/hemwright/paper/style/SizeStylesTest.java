@@ -1,0 +1,73 @@
+package org.hemwright.paper.style;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.hemwright.paper.sheet.Ink;
+import org.hemwright.pattern.body.Size;
+import org.junit.jupiter.api.Test;
+
+class SizeStylesTest {
+  private static List<Size> sizes(int from, int to) {
+    return IntStream.range(from, to).mapToObj(i -> new Size(i, "s" + i)).toList();
+  }
+
+  // Handbook section 6, "Lines": size must never depend on colour alone.
+  @Test
+  void anyNineNeighboursDifferInTheirDashes() {
+    for (int first = 0; first < 20; first++) {
+      List<Size> group = sizes(first, first + 9);
+      SizeStyles styles = SizeStyles.of(group, false);
+      Set<List<Double>> dashes = new HashSet<>();
+      for (Size size : group) {
+        assertThat(styles.of(size).dashes()).isNotEmpty();
+        assertThat(styles.of(size).ink()).isEqualTo(Inks.BLACK);
+        dashes.add(styles.of(size).dashes());
+      }
+      assertThat(dashes).hasSize(9);
+    }
+  }
+
+  @Test
+  void aSizeKeepsItsDashesFromGroupToGroup() {
+    Size shared = new Size(8, "s8");
+    assertThat(SizeStyles.of(sizes(0, 9), true).of(shared).dashes())
+        .isEqualTo(SizeStyles.of(sizes(8, 17), true).of(shared).dashes());
+  }
+
+  // WCAG 2.2, 1.4.11: 3 : 1 for what must be seen to understand a drawing; 1.4.3: 4.5 : 1 for text
+  // is kept for all but the palest two of nine.
+  @Test
+  void everyInkIsDarkEnoughOnPaperAndPalerThanTheOneBefore() {
+    Ink before = Inks.BLACK;
+    for (int i = 0; i <= 8; i++) {
+      Ink ink = Inks.ramp(i / 8.0);
+      assertThat(ink.contrast(Inks.PAPER)).isGreaterThan(3);
+      if (i <= 6) {
+        assertThat(ink.contrast(Inks.PAPER)).isGreaterThan(4.5);
+      }
+      assertThat(ink.luminance()).isGreaterThan(before.luminance());
+      before = ink;
+    }
+  }
+
+  // House style (look.md): cut line 0.6 mm, stitch line 0.3 mm dashed, inner lines 0.25 mm.
+  @Test
+  void pensHaveTheHouseWidths() {
+    assertThat(Pens.CUT.width()).isEqualTo(0.6);
+    assertThat(Pens.STITCH.width()).isEqualTo(0.3);
+    assertThat(Pens.STITCH.dashes()).isNotEmpty();
+    assertThat(Pens.INNER.width()).isEqualTo(0.25);
+  }
+
+  @Test
+  void aSizeOnItsOwnIsUnbrokenAndBlack() {
+    Size only = new Size(4, "s4");
+    SizeStyle style = SizeStyles.of(List.of(only), true).of(only);
+    assertThat(style.dashes()).isEmpty();
+    assertThat(style.ink()).isEqualTo(Inks.BLACK);
+  }
+}
