@@ -59,7 +59,11 @@ final class AllowanceDrawing {
     if (line.start().distanceTo(start) > Tolerance.OFFSET
         || line.end().distanceTo(end) > Tolerance.OFFSET) {
       TightCurve.of(edge)
-          .ifPresent(tight -> findings.tooTightForAllowance(edge, tight.radius(), tight.at()));
+          .ifPresentOrElse(
+              tight -> findings.tooTightForAllowance(edge, tight.radius(), tight.at()),
+              () ->
+                  findings.cannotDraw(
+                      edge, new GeometryProblem("its allowance leaves no line beside its end")));
     }
     return line;
   }

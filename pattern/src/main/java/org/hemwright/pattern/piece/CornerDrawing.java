@@ -145,20 +145,22 @@ final class CornerDrawing {
   private CornerTurn steppedAtWider() {
     AllowanceArm wider = before.width() > after.width() ? before : after;
     AllowanceArm narrower = other(wider);
-    if (narrower.isBare()) {
-      return turn(narrower, 0, 0, line(narrower.corner(), wider.beside()));
-    }
-    double onNarrower = met(narrower, wider.outward());
-    return turn(narrower, onNarrower, 0, line(narrower.at(onNarrower), wider.beside()));
+    return met(narrower, wider.outward())
+        .map(on -> turn(narrower, on, 0, line(narrower.at(on), wider.beside())))
+        .orElse(CornerTurn.meeting());
   }
 
-  private double met(AllowanceArm arm, Vector ray) {
+  /** Where a ray from the corner meets an arm's cut line; absent with a finding that says so. */
+  private Optional<Double> met(AllowanceArm arm, Vector ray) {
+    if (arm.isBare()) {
+      return Optional.of(0.0);
+    }
     double reach = REACH * Math.max(before.width(), after.width());
     Optional<Double> along = arm.meets(ray, reach);
     if (along.isEmpty()) {
       findings.withoutRoom(arm.edge(), other(arm).edge(), arm.corner());
     }
-    return along.orElse(0.0);
+    return along;
   }
 
   private AllowanceArm other(AllowanceArm arm) {
@@ -177,11 +179,15 @@ final class CornerDrawing {
     if (first.isEmpty() || turnsTooLittle(first.get(), "square")) {
       return mitred(usualLimit());
     }
-    AllowanceArm next = other(first.get());
-    double onNext = next.isBare() ? 0 : met(next, first.get().leave().negated());
+    return met(other(first.get()), first.get().leave().negated())
+        .map(onNext -> squared(first.get(), other(first.get()), onNext))
+        .orElse(CornerTurn.meeting());
+  }
+
+  private CornerTurn squared(AllowanceArm first, AllowanceArm next, double onNext) {
     Point foot = next.at(onNext);
-    double onFirst = foot.minus(first.get().corner()).dot(first.get().leave());
-    return turn(first.get(), onFirst, onNext, line(first.get().at(onFirst), foot));
+    double onFirst = foot.minus(first.corner()).dot(first.leave());
+    return turn(first, onFirst, onNext, line(first.at(onFirst), foot));
   }
 
   private CornerTurn turnedBack(String edge) {
@@ -193,12 +199,15 @@ final class CornerDrawing {
       return mitred(usualLimit());
     }
     AllowanceArm neighbour = other(hem.get());
-    double onNeighbour = neighbour.isBare() ? 0 : met(neighbour, hem.get().leave().negated());
-    Optional<TurnBack.End> end = TurnBack.of(hem.get(), neighbour, onNeighbour, findings).end();
-    if (end.isEmpty()) {
-      return mitred(usualLimit());
-    }
-    return turn(neighbour, onNeighbour, end.get().onHem(), end.get().fromNeighbour());
+    return met(neighbour, hem.get().leave().negated())
+        .flatMap(on -> folded(hem.get(), neighbour, on))
+        .orElse(CornerTurn.meeting());
+  }
+
+  private Optional<CornerTurn> folded(AllowanceArm hem, AllowanceArm neighbour, double on) {
+    return TurnBack.of(hem, neighbour, on, findings)
+        .end()
+        .map(end -> turn(neighbour, on, end.onHem(), end.fromNeighbour()));
   }
 
   private static double usualLimit() {
@@ -239,14 +248,18 @@ final class CornerDrawing {
       return CornerTurn.meeting();
     }
     double limit = finish instanceof CornerFinish.Mitred mitred ? mitred.limit() : usualLimit();
+    return met(arm, fold.leave().negated())
+        .map(on -> ontoFold(fold, arm, on, limit * arm.width()))
+        .orElse(CornerTurn.meeting());
+  }
+
+  private CornerTurn ontoFold(AllowanceArm fold, AllowanceArm arm, double onArm, double farthest) {
     Vector way = fold.leave().negated();
-    double farthest = limit * arm.width();
-    double onArm = met(arm, way);
-    double onFold = -arm.at(onArm).minus(arm.corner()).dot(way);
-    if (onArm < 0 && -onFold > farthest) {
+    double far = arm.at(onArm).minus(arm.corner()).dot(way);
+    if (onArm < 0 && far > farthest) {
       double cutOff = reach(arm, way, farthest);
       return turn(fold, -farthest, cutOff, line(fold.at(-farthest), arm.at(cutOff)));
     }
-    return turn(fold, onFold, onArm, List.of());
+    return turn(fold, -far, onArm, List.of());
   }
 }

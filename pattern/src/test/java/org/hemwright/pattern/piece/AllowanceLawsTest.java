@@ -143,6 +143,38 @@ class AllowanceLawsTest {
     }
   }
 
+  /** Where an edge is named in two parts of one allowance, the cut line does not notice. */
+  @Test
+  void anEdgeInTwoPartsHasTheSameCutLine() {
+    for (int seed = 0; seed < PIECES; seed++) {
+      RandomPieces random = new RandomPieces(seed);
+      Piece piece = random.panel();
+      PieceSketch sketch = PieceSketch.named("parted");
+      for (int i = 0; i < piece.edges().size(); i++) {
+        Edge edge = piece.edges().get(i);
+        List<Path> parts = edge.path().splitAt(edge.path().length() * random.between(0.2, 0.8));
+        sketch.edge("first " + edge.name(), parts.get(0), edge.allowance());
+        sketch.edge("second " + edge.name(), parts.get(1), edge.allowance());
+        CornerFinish finish = piece.corners().get(i).finish();
+        if (finish instanceof CornerFinish.Square square) {
+          String half = square.edge().equals(edge.name()) ? "first " : "second ";
+          finish = new CornerFinish.Square(half + square.edge());
+        }
+        sketch.cornerBefore("first " + edge.name(), finish);
+      }
+
+      Path whole = cutLine(piece, seed).outline().path();
+      Path parted = cutLine(sketch.piece(), seed).outline().path();
+
+      assertThat(parted.length()).as("seed %d", seed).isCloseTo(whole.length(), within(0.05));
+      for (Point point : parted.flattened(0.1)) {
+        assertThat(whole.nearest(point).point().distanceTo(point))
+            .as("seed %d", seed)
+            .isLessThan(PROMISE / 2);
+      }
+    }
+  }
+
   /** Square corners, on which most hems stand, are drawn whichever way the piece lies. */
   @Test
   void aHemSquareToItsSidesHasStraightEndsHoweverThePieceIsTurned() {
