@@ -5,11 +5,11 @@ import java.util.List;
 
 /** Neighbouring lines of one kind, set in columns. */
 final class Columns {
-  private static final String BETWEEN = "  ";
+  private static final String BETWEEN = "   ";
 
   private final List<List<String>> rows = new ArrayList<>();
 
-  /** Adds a line by its cells; of neighbours the first two stand one blank apart, others two. */
+  /** Adds a line by its cells; of neighbours the first two stand one blank apart, others three. */
   void add(List<String> cells) {
     rows.add(List.copyOf(cells));
   }

@@ -39,9 +39,8 @@ public sealed interface PathRule {
     Span span();
 
     /**
-     * {@code to b}, {@code through b}: smooth; the heading at b if given ({@code arriving DIR}
-     * before a corner or the end, {@code heading DIR} where it runs through), and the tension of
-     * this stretch.
+     * {@code [tension 1.2] to b [arriving DIR]} up to a corner or the end, {@code [tension 1.2]
+     * through b [heading DIR]} where the curve runs on; the tension is that of this stretch.
      *
      * @param smoothOn whether the curve runs on smoothly through the knot
      */
@@ -59,7 +58,11 @@ public sealed interface PathRule {
      */
     record Straight(Reference to, Span span) implements Leg {}
 
-    /** {@code then leaving DIR}: a corner; the next stretch starts afresh in that direction. */
+    /**
+     * {@code then}, {@code then leaving DIR} between two curved stretches, or {@code then leaving
+     * DIR} after a straight one: a corner; the next stretch starts afresh, in that direction if one
+     * is given.
+     */
     record Corner(Optional<Direction> leaving, Span span) implements Leg {}
   }
 

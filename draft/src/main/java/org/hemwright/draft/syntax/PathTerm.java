@@ -16,13 +16,16 @@ public sealed interface PathTerm {
   /** {@code side_line}, {@code front.side}: a line, curve, arc, path or edge. */
   record Named(Reference reference, Span span) implements PathTerm {}
 
-  /** {@code a to b}. */
+  /** {@code a to b}: two points; a stretch of a path up to a point is a {@link Part}. */
   record Straight(Reference from, Reference to, Span span) implements PathTerm {}
 
   /** {@code straight}: to the start of what follows (in an outline, or between two others). */
   record StraightOn(Span span) implements PathTerm {}
 
-  /** {@code PATH from a to b}: the stretch between two points on it; either end may be missing. */
+  /**
+   * {@code PATH from a to b}: the stretch between two points on it; either end may be missing. A
+   * path of one word alone is cut with {@code from}, since {@code side to b} joins two points.
+   */
   record Part(PathTerm path, Optional<Reference> from, Optional<Reference> to, Span span)
       implements PathTerm {}
 

@@ -107,7 +107,7 @@ public sealed interface Statement {
 
   // --- sections -------------------------------------------------------------------------------
 
-  /** A left-edge word that owns the indented lines below it. */
+  /** A left-edge word that owns the indented lines below it; its span is its own line. */
   sealed interface Section extends Statement {
     /** The indented lines, in order. */
     List<Statement> body();

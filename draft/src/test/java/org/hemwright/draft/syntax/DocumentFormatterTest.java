@@ -46,8 +46,8 @@ class DocumentFormatterTest {
         .isEqualTo(
             """
             language 1
-            dial hip_ease = 4 cm   from 0 cm to 12 cm   "Ease"  # how much
-            dial length   = 58 cm  from 35 cm to 95 cm  "Waist to hem"
+            dial hip_ease = 4 cm    from 0 cm to 12 cm    "Ease"  # how much
+            dial length   = 58 cm   from 35 cm to 95 cm   "Waist to hem"
             let rise      = 1 cm, then 1.3 cm from size 22
 
             piece panel "Skirt" number 1
