@@ -1,5 +1,7 @@
 package org.hemwright.cli;
 
+import java.util.List;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
@@ -13,7 +15,13 @@ import picocli.CommandLine.Spec;
       "One readable document and a size chart become a graded, checked, printable sewing pattern.",
       ""
     },
-    subcommands = {CheckCommand.class, CompletionCommand.class},
+    subcommands = {
+      PublishCommand.class,
+      CheckCommand.class,
+      MeasureCommand.class,
+      PaperCommand.class,
+      CompletionCommand.class
+    },
     commandListHeading = "%nCommands:%n",
     footer = {
       "",
@@ -31,6 +39,11 @@ import picocli.CommandLine.Spec;
     })
 final class HemwrightCommand implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();
+
+  /** The commands' names, in the order of the help. */
+  static List<String> names() {
+    return List.copyOf(new CommandLine(new HemwrightCommand()).getSubcommands().keySet());
+  }
 
   @Override
   public void run() {

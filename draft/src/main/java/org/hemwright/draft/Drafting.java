@@ -2,6 +2,9 @@ package org.hemwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.hemwright.draft.plan.DialSettings;
+import org.hemwright.draft.plan.Drawn;
 import org.hemwright.draft.plan.Plan;
 import org.hemwright.draft.plan.Planned;
 import org.hemwright.draft.syntax.Document;
@@ -60,10 +63,10 @@ public final class Drafting {
       }
     }
     List<Size> drawn = chart.sizes().stream().filter(size -> sizes.contains(size.name())).toList();
-    Drafted drafted = planned.plan().evaluate(drawn, dials).drafted();
-    findings.addAll(drafted.findings());
+    Drawn result = planned.plan().evaluate(drawn, dials).drawn();
+    findings.addAll(result.findings());
     List<String> order = chart.sizes().stream().map(Size::name).toList();
-    return new Drafted(drafted.run(), new FindingOrder(order).of(findings));
+    return new Drafted(Optional.of(result.run()), new FindingOrder(order).of(findings));
   }
 
   /** The sentences of what reading, planning and evaluating a document may find. */

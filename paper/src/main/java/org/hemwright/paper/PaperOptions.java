@@ -23,7 +23,8 @@ public record PaperOptions(
     boolean inColour,
     double overlap,
     Optional<String> proof) {
-  private static final double MOST_OVERLAP = 50;
+  /** The most that pages may overlap (mm). */
+  public static final double MOST_OVERLAP = 50;
 
   public PaperOptions {
     formats = List.copyOf(formats);

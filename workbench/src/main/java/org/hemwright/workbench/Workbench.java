@@ -3,12 +3,20 @@ package org.hemwright.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.checks.CheckSettings;
+import org.hemwright.checks.StandardChecks;
+import org.hemwright.draft.Drafted;
+import org.hemwright.draft.Drafting;
 import org.hemwright.draft.syntax.Document;
 import org.hemwright.draft.syntax.DocumentReader;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.exchange.chart.ReadChart;
+import org.hemwright.paper.Paper;
+import org.hemwright.paper.PaperOptions;
+import org.hemwright.paper.PrintedFile;
+import org.hemwright.paper.PrintedPattern;
 import org.hemwright.pattern.Check;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
@@ -30,7 +38,7 @@ import org.hemwright.workbench.folder.PatternFolder;
  */
 public final class Workbench {
   /** Every check, in the order in which they are told. A check that is not here does not run. */
-  private static final List<Check> CHECKS = List.of();
+  private static final List<Check> CHECKS = StandardChecks.with(CheckSettings.HANDBOOK);
 
   private Workbench() {}
 
@@ -44,11 +52,18 @@ public final class Workbench {
     }
     Document document = DocumentReader.read(PatternFolder.DOCUMENT, text.get());
     Optional<SizeChart> chart = chart(document, reading, problems);
-    problems.addAll(document.findings());
+    Optional<SizeRun> run = Optional.empty();
+    if (chart.isPresent()) {
+      Drafted drafted = Drafting.draft(PatternFolder.DOCUMENT, text.get(), chart.get());
+      problems.addAll(drafted.findings());
+      run = drafted.run();
+    } else {
+      problems.addAll(document.findings());
+    }
     List<String> sizes =
         chart.stream().flatMap(each -> each.sizes().stream()).map(Size::name).toList();
     List<Finding> told = new FindingOrder(sizes).of(problems);
-    return new Evaluated(Optional.empty(), told, reading.read());
+    return new Evaluated(run, told, reading.read());
   }
 
   /** The chart that the document names, read from the folder. */
@@ -77,12 +92,27 @@ public final class Workbench {
         .toList();
   }
 
+  /** Makes the printable files; one step of progress for each file. */
+  public static PrintedPattern print(SizeRun run, PaperOptions options, Progress progress) {
+    List<Paper.Job> jobs = Paper.jobs(run, options);
+    List<PrintedFile> files = new ArrayList<>();
+    for (Paper.Job job : jobs) {
+      progress.step(job.name(), files.size(), jobs.size());
+      files.add(job.make());
+    }
+    progress.step("", jobs.size(), jobs.size());
+    return new PrintedPattern(files, Paper.findings(run, options));
+  }
+
   /** Makes sentences of every finding that any stage may give. */
   public static Wording wording(Optional<SizeRun> run) {
     Wording wording =
         Wording.of(
             Wording.patternMessages(),
             ChartReader.messages(),
+            Drafting.messages(),
+            StandardChecks.messages(),
+            Paper.messages(),
             FolderReading.messages(),
             Messages.beside(Workbench.class, "workbench.properties"));
     return run.map(known -> wording.overSizes(sizeNames(known))).orElse(wording);

@@ -3,8 +3,6 @@ package org.hemwright.draft.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hemwright.draft.DialSettings;
-import org.hemwright.draft.Drafted;
 import org.hemwright.draft.plan.node.Kind;
 import org.hemwright.draft.plan.node.Program;
 import org.hemwright.draft.plan.node.Values;
@@ -107,14 +105,14 @@ public final class Evaluation {
    * All that could be worked out, and why the rest could not: one finding for one cause, sizes
    * grouped, in the order of the text.
    */
-  public Drafted drafted() {
+  public Drawn drawn() {
     List<Finding> found = new ArrayList<>(dialFindings);
     found.addAll(new FailureReport(plan).findings(values));
     RunMaker maker = new RunMaker(plan);
     SizeRun run = maker.run(values);
     found.addAll(maker.findings());
     List<String> sizes = plan.chart().sizes().stream().map(Size::name).toList();
-    return new Drafted(Optional.of(run), new FindingOrder(sizes).of(found));
+    return new Drawn(run, new FindingOrder(sizes).of(found));
   }
 
   /** The work it took, where adding two numbers is 1. */

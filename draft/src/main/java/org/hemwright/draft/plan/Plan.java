@@ -2,7 +2,6 @@ package org.hemwright.draft.plan;
 
 import java.util.List;
 import java.util.OptionalInt;
-import org.hemwright.draft.DialSettings;
 import org.hemwright.draft.plan.node.Program;
 import org.hemwright.draft.syntax.Document;
 import org.hemwright.draft.syntax.Expression;

@@ -1,4 +1,4 @@
-package org.hemwright.draft;
+package org.hemwright.draft.plan;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;

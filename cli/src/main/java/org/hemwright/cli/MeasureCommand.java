@@ -1,0 +1,31 @@
+package org.hemwright.cli;
+
+import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.workbench.report.MeasureReport;
+import org.hemwright.workbench.report.MeasureTable;
+import picocli.CommandLine.Command;
+
+/** Lengths and areas in every size. */
+@Command(
+    name = "measure",
+    description = "Measure every edge, piece, seam, girth and elastic, in every size.",
+    footer = {
+      "",
+      "Examples:",
+      "  hemwright measure                          the demo, as tables",
+      "  hemwright measure my-skirt --size 14       one size",
+      "  hemwright measure my-skirt --json          millimetres, for a program",
+      "",
+      "Edges are measured as drawn, at the stitch line; areas are those of one copy, opened."
+    })
+final class MeasureCommand extends FolderCommand {
+  @Override
+  int work(Job job) {
+    Measurements measured = Measurements.of(job.run());
+    answer(
+        json()
+            ? MeasureReport.json(measured)
+            : MeasureTable.of(measured, job.run().pattern().details().units()));
+    return ExitCode.ALL_WELL;
+  }
+}

@@ -1,0 +1,64 @@
+package org.hemwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.hemwright.paper.PaperOptions;
+import org.hemwright.paper.PrintedFile;
+import org.hemwright.paper.PrintedPattern;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.report.PrintReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The printable files alone, without the checks. */
+@Command(
+    name = "paper",
+    description = "Make the printable files alone, to look at while the pattern grows.",
+    footer = {
+      "",
+      "Examples:",
+      "  hemwright paper my-skirt                   every paper, all groups, in my-skirt/out/paper",
+      "  hemwright paper my-skirt --on a4,a0        on these papers",
+      "  hemwright paper my-skirt --size 14         one size, drawn with unbroken lines",
+      "  hemwright paper my-skirt --overlap 15      pages that overlap by 15 mm"
+    })
+final class PaperCommand extends FolderCommand {
+  @Mixin private PaperSettings paper = new PaperSettings();
+
+  @Option(names = "--out", paramLabel = "DIR", description = "Where to put the files.")
+  private Optional<Path> out = Optional.empty();
+
+  @Override
+  int work(Job job) throws IOException {
+    Optional<String> problem = paper.problem();
+    if (problem.isPresent()) {
+      messages().println(problem.get());
+      return ExitCode.INPUT_WRONG;
+    }
+    PaperOptions options = paper.options(job.run(), sizesChosen(), Optional.empty());
+    Path folder = out.orElseGet(() -> defaultOut().resolve("paper"));
+    PrintedPattern printed =
+        ProgressLine.during(
+            "Drawing pages", json(), progress -> Workbench.print(job.run(), options, progress));
+    StringBuilder list = new StringBuilder();
+    for (PrintedFile file : printed.files()) {
+      new OutFolder(folder).replace(file.name(), file.bytes());
+      list.append(PrintedLine.of(file)).append("\n");
+    }
+    if (json()) {
+      answer(
+          PrintReport.json(
+              Optional.of(folder.toString()),
+              printed.files(),
+              printed.findings(),
+              job.tell().wording()));
+    } else {
+      job.tell().all(printed.findings());
+      answer("Written to " + folder + "\n" + list);
+    }
+    return ExitCode.ALL_WELL;
+  }
+}

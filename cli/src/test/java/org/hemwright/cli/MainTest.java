@@ -1,0 +1,233 @@
+package org.hemwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands as a person or a script meets them. */
+class MainTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  @BeforeEach
+  void aSmallPattern() throws IOException {
+    document(
+        """
+        language 1
+        pattern "Small square"
+        version 1.0
+        dated 2026-11-25
+        by "Tern Cove Patterns"
+        sizes from "sizes.csv" base 8
+        fabric main knit
+          widths 115 cm
+        piece square "Square" number 1
+          cut 1 of main
+          rectangle hip / 4 by 20 cm, edges lower, right, upper, left
+          allowance 1 cm
+          grain along left
+          stack at 0 cm, 0 cm
+        """);
+    Files.writeString(folder.resolve("sizes.csv"), "size,hip (cm)\n8,92\n10,96\n2T,52\n");
+  }
+
+  @Test
+  void helpNamesEveryCommandAndTeachesByExample() {
+    assertThat(run("--help")).isEqualTo(ExitCode.ALL_WELL);
+    List<String> commands = HemwrightCommand.names();
+    assertThat(out()).contains(commands);
+    for (String command : commands) {
+      out.reset();
+      assertThat(run(command, "--help")).as(command).isEqualTo(ExitCode.ALL_WELL);
+      assertThat(out()).as(command).contains("Examples:").contains("hemwright " + command);
+      assertThat(out().lines().allMatch(line -> line.length() <= 100)).as(command).isTrue();
+    }
+    assertThat(err()).isEmpty();
+  }
+
+  @Test
+  void withoutACommandItShowsHelp() {
+    assertThat(run()).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(out()).contains("Start here:");
+  }
+
+  @Test
+  void measuresAsTables() {
+    assertThat(run("measure", folder.toString())).isEqualTo(ExitCode.ALL_WELL);
+
+    assertThat(out().lines().map(String::strip))
+        .contains(
+            "size   area  lower  right  upper   left", "8     460.0  23.00  20.00  23.00  20.00");
+    assertThat(err()).isEmpty();
+  }
+
+  @Test
+  void measuresAsJsonInMillimetres() throws IOException {
+    assertThat(run("measure", folder.toString(), "--json", "--size", "2T,10")).isZero();
+
+    JsonNode answer = JSON.readTree(out());
+    assertThat(answer.get("sizes")).extracting(JsonNode::asText).containsExactly("10", "2T");
+    JsonNode piece = answer.get("pieces").get(0);
+    assertThat(piece.get("name").asText()).isEqualTo("square");
+    assertThat(piece.get("area_mm2").get("10").asDouble()).isEqualTo(240.0 * 200);
+    assertThat(piece.get("edges").get(0).get("name").asText()).isEqualTo("lower");
+    assertThat(piece.get("edges").get(0).get("length_mm").get("2T").asDouble()).isEqualTo(130);
+    assertThat(piece.get("edges").get(0).get("length_mm").has("8")).isFalse();
+    assertThat(answer.get("seams").isArray()).isTrue();
+    assertThat(err()).isEmpty();
+  }
+
+  @Test
+  void checksAsJsonSayOfEachCheckHowItEnded() throws IOException {
+    assertThat(run("check", folder.toString(), "--json")).isEqualTo(ExitCode.ALL_WELL);
+
+    JsonNode checks = JSON.readTree(out()).get("checks");
+    assertThat(checks.size()).isGreaterThan(3);
+    JsonNode first = checks.get(0);
+    assertThat(first.fieldNames())
+        .toIterable()
+        .containsExactly(
+            "id",
+            "status",
+            "subject",
+            "sizes",
+            "found",
+            "expected",
+            "unit",
+            "message",
+            "place",
+            "mend");
+    assertThat(first.get("status").asText()).isEqualTo("ok");
+    assertThat(first.get("sizes")).extracting(JsonNode::asText).containsExactly("8", "10", "2T");
+  }
+
+  @Test
+  void aCheckThatFailsEndsWithOne() throws IOException {
+    document(document().replace("  cut 1 of main\n", ""));
+
+    assertThat(run("check", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(err()).contains("pattern.hem:9:1: ").contains("; ");
+    out.reset();
+    assertThat(run("check", folder.toString(), "--json")).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(JSON.readTree(out()).get("checks"))
+        .anySatisfy(
+            check -> {
+              assertThat(check.get("status").asText()).isEqualTo("fail");
+              assertThat(check.get("place").get("file").asText()).isEqualTo("pattern.hem");
+              assertThat(check.get("place").get("line").asInt()).isEqualTo(9);
+              assertThat(check.get("mend").asText()).isNotEmpty();
+            });
+  }
+
+  @Test
+  void everyProblemOfTheInputIsToldWithItsPlaceAndItsMend() throws IOException {
+    document(document().replace("hip / 4", "hipp / 4").replace("20 cm", "20"));
+    Files.writeString(folder.resolve("sizes.csv"), "size,hip (cm)\n8,\"92,5\"\n10,96\n");
+
+    assertThat(run("measure", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(out()).isEmpty();
+    assertThat(err().lines())
+        .hasSizeGreaterThan(2)
+        .allMatch(line -> line.matches(".*(pattern\\.hem|sizes\\.csv):\\d+:\\d+: .*; .*"));
+    assertThat(err())
+        .contains(
+            folder.resolve("sizes.csv")
+                + ":2:3: hip in size 8 reads “92,5”, with a comma where the decimal point belongs;"
+                + " write 92.5.");
+  }
+
+  @Test
+  void withJsonTheProblemsAreJsonToo() throws IOException {
+    document(document().replace("hip / 4", "hipp / 4"));
+
+    assertThat(run("check", folder.toString(), "--json")).isEqualTo(ExitCode.INPUT_WRONG);
+    JsonNode problem = JSON.readTree(out()).get("problems").get(0);
+    assertThat(problem.get("status").asText()).isEqualTo("fail");
+    assertThat(problem.get("place").get("line").asInt()).isEqualTo(11);
+    assertThat(err()).contains("pattern.hem:11:");
+  }
+
+  @Test
+  void anUnknownSizeNamesItsNeighbours() {
+    assertThat(run("measure", folder.toString(), "--size", "9")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(err())
+        .isEqualTo(
+            "--size 9: the chart has no size “9”; did you mean 8 or 10? It has 8, 10, 2T."
+                + System.lineSeparator());
+    err.reset();
+    assertThat(run("measure", folder.toString(), "--size", "2t,7x")).isEqualTo(2);
+    assertThat(err().lines())
+        .containsExactly(
+            "--size 2t: the chart has no size “2t”; did you mean 2T? It has 8, 10, 2T.",
+            "--size 7x: the chart has no size “7x”; it has 8, 10, 2T.");
+  }
+
+  @Test
+  void argumentsThatAreNotKnownAreMended() {
+    assertThat(run("mesure")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(err()).contains("did you mean").contains("measure");
+    err.reset();
+    assertThat(run("measure", "--jsn")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(err()).contains("--jsn").contains("; ");
+    assertThat(err().lines()).hasSize(1);
+  }
+
+  @Test
+  void completionIsAScriptForTheShell() {
+    assertThat(run("completion")).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(out()).contains("complete -F").contains("measure").contains("--json");
+  }
+
+  @Test
+  void whateverLineOfADocumentIsLostOrDoubledNoExceptionComesThrough() throws IOException {
+    List<String> lines = document().lines().toList();
+    for (int lost = 0; lost < lines.size(); lost++) {
+      StringBuilder without = new StringBuilder();
+      StringBuilder doubled = new StringBuilder();
+      for (int i = 0; i < lines.size(); i++) {
+        without.append(i == lost ? "" : lines.get(i) + "\n");
+        doubled.append(lines.get(i)).append('\n').append(i == lost ? lines.get(i) + "\n" : "");
+      }
+      for (String text : List.of(without.toString(), doubled.toString())) {
+        document(text);
+        assertThat(run("check", folder.toString())).as(text).isLessThan(3);
+        assertThat(err()).as(text).doesNotContain("Exception").doesNotContain("fault of the");
+        err.reset();
+      }
+    }
+  }
+
+  private String document() throws IOException {
+    return Files.readString(folder.resolve("pattern.hem"));
+  }
+
+  private void document(String text) throws IOException {
+    Files.writeString(folder.resolve("pattern.hem"), text);
+  }
+
+  private int run(String... args) {
+    return Main.run(out, err, args);
+  }
+
+  private String out() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private String err() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+}

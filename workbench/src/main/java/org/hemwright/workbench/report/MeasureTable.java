@@ -1,0 +1,92 @@
+package org.hemwright.workbench.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import org.hemwright.pattern.Details;
+import org.hemwright.pattern.measure.Measurements;
+
+/**
+ * What a pattern measures, as tables for a person: a row for each size, in the unit that the
+ * document puts first.
+ */
+public final class MeasureTable {
+  private final Measurements measured;
+  private final boolean inches;
+  private final StringBuilder text = new StringBuilder();
+
+  private MeasureTable(Measurements measured, Details.Units units) {
+    this.measured = measured;
+    this.inches = units == Details.Units.INCHES;
+  }
+
+  /** The tables, one below the other. */
+  public static String of(Measurements measured, Details.Units units) {
+    return new MeasureTable(measured, units).whole();
+  }
+
+  private String whole() {
+    text.append("Lengths in ")
+        .append(inches ? "inches" : "centimetres")
+        .append(", areas in square ")
+        .append(inches ? "inches" : "centimetres")
+        .append(", at the stitch line, one copy opened.\n");
+    for (Measurements.OfPiece piece : measured.pieces()) {
+      List<TextTable.Column> columns = new ArrayList<>();
+      columns.add(column("area", piece.area(), this::area));
+      piece.edges().forEach(edge -> columns.add(column(edge.name(), edge.length(), this::length)));
+      table(piece.name(), columns);
+    }
+    for (Measurements.OfSeam seam : measured.seams()) {
+      List<TextTable.Column> columns = new ArrayList<>();
+      for (Measurements.OfLayer layer : seam.layers()) {
+        columns.add(column(layer.name(), layer.length(), this::length));
+      }
+      table("seam " + seam.name(), columns);
+    }
+    table(
+        "girths",
+        measured.girths().stream()
+            .map(level -> column(level.view() + " " + level.level(), level.girth(), this::length))
+            .toList());
+    for (Measurements.OfElastic elastic : measured.elastics()) {
+      table(
+          "elastic " + elastic.name(),
+          List.of(
+              column("width", elastic.width(), this::length),
+              column("finished", elastic.finished(), this::length),
+              column("cut", elastic.cut(), this::length)));
+    }
+    return text.toString();
+  }
+
+  private void table(String title, List<TextTable.Column> columns) {
+    if (!columns.isEmpty()) {
+      text.append('\n').append(title).append('\n');
+      text.append(new TextTable("size", measured.sizes(), columns).text());
+    }
+  }
+
+  private TextTable.Column column(
+      String heading, Map<String, Double> values, DoubleFunction<String> shown) {
+    List<String> cells = new ArrayList<>();
+    for (String size : measured.sizes()) {
+      Double value = values.get(size);
+      cells.add(value == null ? "" : shown.apply(value));
+    }
+    return new TextTable.Column(heading, cells);
+  }
+
+  private String length(double mm) {
+    return inches
+        ? String.format(Locale.ROOT, "%.3f", mm / 25.4)
+        : String.format(Locale.ROOT, "%.2f", mm / 10);
+  }
+
+  private String area(double squareMillimetres) {
+    double unit = inches ? 25.4 * 25.4 : 100;
+    return String.format(Locale.ROOT, "%.1f", squareMillimetres / unit);
+  }
+}

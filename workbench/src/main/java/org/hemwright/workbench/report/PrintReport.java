@@ -1,0 +1,70 @@
+package org.hemwright.workbench.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hemwright.paper.PrintedFile;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Wording;
+
+/** What was printed or published, as {@code publish --json} and {@code paper --json} give it. */
+public final class PrintReport {
+  private PrintReport() {}
+
+  /**
+   * The report.
+   *
+   * @param folder where the files stand; absent where publishing was refused
+   * @param files what was made
+   * @param findings what the checks said
+   */
+  public static String json(
+      Optional<String> folder, List<PrintedFile> files, List<Finding> findings, Wording wording) {
+    FindingJson told = new FindingJson(wording);
+    return JsonText.of(
+        json -> {
+          json.writeStartObject();
+          json.writeBooleanField("published", folder.isPresent());
+          json.writeFieldName("folder");
+          if (folder.isPresent()) {
+            json.writeString(folder.get());
+          } else {
+            json.writeNull();
+          }
+          json.writeArrayFieldStart("files");
+          for (PrintedFile file : files) {
+            write(json, file);
+          }
+          json.writeEndArray();
+          told.write(json, "findings", findings);
+          json.writeEndObject();
+        });
+  }
+
+  private static void write(JsonGenerator json, PrintedFile file) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("name", file.name());
+    json.writeNumberField("bytes", file.bytes().length);
+    json.writeNumberField("pages", file.pages());
+    json.writeArrayFieldStart("groups");
+    for (PrintedFile.GroupPages group : file.groups()) {
+      json.writeStartObject();
+      json.writeArrayFieldStart("sizes");
+      for (String size : group.sizes()) {
+        json.writeString(size);
+      }
+      json.writeEndArray();
+      json.writeNumberField("pages", group.pages());
+      json.writeObjectFieldStart("pages_of_size");
+      for (Map.Entry<String, Integer> size : group.pagesOfSize().entrySet()) {
+        json.writeNumberField(size.getKey(), size.getValue());
+      }
+      json.writeEndObject();
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+}
