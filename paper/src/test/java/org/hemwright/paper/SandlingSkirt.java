@@ -231,8 +231,13 @@ public final class SandlingSkirt {
         centreWaist);
   }
 
+  /** The waistband's length at the stitch line (mm). */
+  public static double bandLength(Size size) {
+    return 4 * panel(size).edge("waist").orElseThrow().path().length() * 0.9;
+  }
+
   static Piece band(Size size) {
-    double length = 4 * panel(size).edge("waist").orElseThrow().path().length() * 0.9;
+    double length = bandLength(size);
     double depth = 66;
     Point a = Point.ORIGIN;
     Point b = new Point(length, 0);

@@ -1,0 +1,227 @@
+package org.hemwright.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.hemwright.paper.tile.PageFormat;
+import org.hemwright.pattern.PaperChoices;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Wording;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class PaperTest {
+  private static final PaperOptions ALL = PaperOptions.everything().withSingles(List.of("14"));
+  private static final PrintedPattern PRINTED = Paper.of(SandlingSkirt.run(), ALL);
+  private static final String STEM = "sandling-skirt-1.0";
+
+  private static PrintedFile file(String name) {
+    return PRINTED.file(name).orElseThrow();
+  }
+
+  private static PrintedFile pages(PageFormat format) {
+    return file(STEM + "-" + format.fileName() + ".pdf");
+  }
+
+  private static String text(PDDocument document, int page) throws IOException {
+    PDFTextStripper stripper = new PDFTextStripper();
+    stripper.setStartPage(page);
+    stripper.setEndPage(page);
+    return stripper.getText(document).replace('\u00a0', ' ');
+  }
+
+  @Test
+  void everyPaperAndEverySingleSizeHasAFile() {
+    List<String> names = new ArrayList<>();
+    for (PageFormat format : PageFormat.values()) {
+      names.add(STEM + "-" + format.fileName() + ".pdf");
+    }
+    names.add(STEM + "-sizes-8-to-24.svg");
+    for (PageFormat format : PageFormat.values()) {
+      names.add("size-14/" + STEM + "-size-14-" + format.fileName() + ".pdf");
+    }
+    names.add("size-14/" + STEM + "-size-14.svg");
+    assertThat(PRINTED.files().stream().map(PrintedFile::name)).containsExactlyElementsOf(names);
+    assertThat(PRINTED.findings()).isEmpty();
+  }
+
+  // Handbook check values 30 and 34, in points.
+  @ParameterizedTest
+  @EnumSource(PageFormat.class)
+  void pagesHaveTheirPapersSize(PageFormat format) throws IOException {
+    double width = format.paperWidth() * 72 / 25.4;
+    double height = format.paperHeight() * 72 / 25.4;
+    try (PDDocument document = Loader.loadPDF(pages(format).bytes())) {
+      assertThat(document.getNumberOfPages()).isEqualTo(pages(format).pages());
+      for (int i = 0; i < document.getNumberOfPages(); i++) {
+        PDRectangle page = document.getPage(i).getMediaBox();
+        assertThat((double) page.getWidth()).isCloseTo(width, within(0.001));
+        if (format == PageFormat.ROLL) {
+          assertThat((double) page.getHeight()).isBetween(1000.0, 14_400.0);
+        } else {
+          assertThat((double) page.getHeight()).isCloseTo(height, within(0.001));
+        }
+      }
+    }
+  }
+
+  @Test
+  void blankPagesAreLeftOutAndCounted() throws IOException {
+    PrintedFile file = pages(PageFormat.EITHER);
+    assertThat(file.groups()).hasSize(1);
+    PrintedFile.GroupPages group = file.groups().get(0);
+    assertThat(file.pages()).as("key, map and pages with pieces").isEqualTo(2 + group.pages());
+    assertThat(group.pagesOfSize().keySet()).containsExactlyElementsOf(group.sizes());
+    assertThat(group.pagesOfSize().values()).allMatch(count -> count <= group.pages());
+    try (PDDocument document = Loader.loadPDF(file.bytes())) {
+      assertThat(text(document, 2)).contains("How the pages lie");
+      int all = document.getNumberOfPages();
+      for (int page = 1; page <= all; page++) {
+        assertThat(text(document, page))
+            .contains("Sandling skirt, version 1.0, Tern Cove Patterns")
+            .contains("Sizes 8 to 24")
+            .contains("Page " + page + " of " + all);
+      }
+      assertThat(text(document, 3)).containsPattern("[A-Z]\\d+ Sandling skirt");
+    }
+  }
+
+  @Test
+  void theFirstPageTellsHowToPrint() throws IOException {
+    try (PDDocument document = Loader.loadPDF(pages(PageFormat.EITHER).bytes())) {
+      assertThat(text(document, 1))
+          .contains("10 cm × 10 cm")
+          .contains("1 in × 1 in")
+          .contains("from outside edge to outside edge")
+          .contains("A4 or Letter")
+          .contains("actual size")
+          .contains("map on page 2, pieces on pages 3 to");
+    }
+  }
+
+  @Test
+  void everySizeHasALayerThatHidesItsLinesOnly() throws IOException {
+    byte[] bytes = pages(PageFormat.EITHER).bytes();
+    try (PDDocument document = Loader.loadPDF(bytes)) {
+      PDOptionalContentProperties layers = document.getDocumentCatalog().getOCProperties();
+      assertThat(layers.getGroupNames())
+          .containsExactly(
+              Stream.concat(
+                      Stream.of("All sizes"),
+                      IntStream.rangeClosed(4, 12).mapToObj(i -> "Size " + 2 * i))
+                  .toArray(String[]::new));
+      int all = ink(document);
+      layers.setGroupEnabled("Size 24", false);
+      int withoutOne = ink(document);
+      layers.getOptionalContentGroups().stream()
+          .filter(group -> !group.getName().equals("All sizes"))
+          .forEach(group -> layers.setGroupEnabled(group, false));
+      int common = ink(document);
+      layers.setGroupEnabled("Size 14", true);
+      int one = ink(document);
+      assertThat(withoutOne).isLessThan(all);
+      assertThat(common).isLessThan(withoutOne).isPositive();
+      assertThat(one).isGreaterThan(common).isLessThan(withoutOne);
+    }
+  }
+
+  /** Dark pixels on the first page with pieces. */
+  private static int ink(PDDocument document) throws IOException {
+    var image = new PDFRenderer(document).renderImageWithDPI(2, 60);
+    int dark = 0;
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        dark += (image.getRGB(x, y) >> 8 & 0xFF) < 200 ? 1 : 0;
+      }
+    }
+    return dark;
+  }
+
+  @Test
+  void theSameRunMakesTheSameBytes() {
+    PrintedPattern again = Paper.of(SandlingSkirt.run(), ALL);
+    assertThat(again).isEqualTo(PRINTED);
+  }
+
+  @ParameterizedTest
+  @EnumSource(PageFormat.class)
+  void outsideReadersFindEveryFileSound(PageFormat format, @TempDir Path folder)
+      throws IOException {
+    Files.write(folder.resolve("a.pdf"), pages(format).bytes());
+    assertThat(OutsideTool.run(folder, "qpdf", "--check", "a.pdf"))
+        .contains("No syntax or stream encoding errors");
+    Stream<String> fonts = OutsideTool.run(folder, "pdffonts", "a.pdf").lines().skip(2);
+    assertThat(fonts).isNotEmpty().allMatch(line -> line.contains(" yes yes yes "));
+    assertThat(OutsideTool.run(folder, "pdfinfo", "a.pdf"))
+        .contains("Title:           Sandling skirt, version 1.0, sizes 8 to 24")
+        .contains("Author:          Tern Cove Patterns");
+  }
+
+  @Test
+  void aProofIsMarkedOnEveryPage() throws IOException {
+    PrintedPattern proof =
+        Paper.of(SandlingSkirt.run(), PaperOptions.everything().on(PageFormat.A4).asProof("PROOF"));
+    try (PDDocument document = Loader.loadPDF(proof.files().get(0).bytes())) {
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        assertThat(text(document, page)).contains("PROOF");
+      }
+    }
+  }
+
+  @Test
+  void oneFileHoldsAllGroupsAndRectanglesMayBeATable() throws IOException {
+    SizeRun run = SandlingSkirt.run(24, new PaperChoices(List.of(), false, false, true));
+    PrintedPattern printed = Paper.of(run, PaperOptions.everything().on(PageFormat.EITHER));
+    assertThat(printed.files()).hasSize(1);
+    PrintedFile file = printed.files().get(0);
+    assertThat(file.groups().stream().map(PrintedFile.GroupPages::sizes))
+        .hasSize(3)
+        .allMatch(sizes -> sizes.size() <= PaperChoices.MOST_SIZES_IN_A_GROUP);
+    try (PDDocument document = Loader.loadPDF(file.bytes())) {
+      String table = text(document, 2);
+      double cut = SandlingSkirt.bandLength(run.pattern().chart().sizes().get(3)) + 20;
+      assertThat(table)
+          .contains("Pieces to cut by measure")
+          .contains("Waistband")
+          .contains("Grain along the width")
+          .contains("14 %.1f cm".formatted(cut / 10))
+          .contains("8.6 cm · 3 ⅜ in");
+      for (int page = 3; page <= document.getNumberOfPages(); page++) {
+        assertThat(text(document, page)).doesNotContain("Waistband");
+      }
+    }
+  }
+
+  @Test
+  void everyFindingHasItsSentence() {
+    assertThat(Paper.messages().sentences().keySet())
+        .contains(
+            "label-fit.message",
+            "label-fit.mend",
+            "paper-too-narrow.message",
+            "paper-too-narrow.mend");
+    List<Finding> findings = Paper.findings(SandlingSkirt.tiny(), PaperOptions.everything());
+    var wording = Wording.of(Paper.messages());
+    assertThat(findings).isNotEmpty();
+    assertThat(wording.message(findings.get(0)))
+        .isEqualTo(
+            "The words “Belt tab” find no room inside piece tab."
+                + " That is so in sizes 8 and 10.");
+  }
+}
