@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       PublishCommand.class,
       CheckCommand.class,
       MeasureCommand.class,
+      DrawCommand.class,
       PaperCommand.class,
       CompletionCommand.class
     },

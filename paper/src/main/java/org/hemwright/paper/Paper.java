@@ -10,6 +10,7 @@ import org.hemwright.paper.nest.GroupDrawing;
 import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.nest.PieceDrawing;
 import org.hemwright.paper.pdf.PdfWriter;
+import org.hemwright.paper.png.PngWriter;
 import org.hemwright.paper.sheet.DocumentFacts;
 import org.hemwright.paper.svg.SvgWriter;
 import org.hemwright.paper.tile.PageFormat;
@@ -86,6 +87,51 @@ public final class Paper {
       }
     }
     return List.copyOf(jobs);
+  }
+
+  /** How a picture is written. */
+  public enum PictureKind {
+    /** Lines and words, in true size. */
+    SVG("svg"),
+    /** Pixels, four to a millimetre or fewer. */
+    PNG("png");
+
+    private final String ending;
+
+    PictureKind(String ending) {
+      this.ending = ending;
+    }
+
+    /** Of a file's name. */
+    public String ending() {
+      return ending;
+    }
+  }
+
+  /**
+   * Pictures of all pieces with their key, to look at: one of the run's sizes together where a nest
+   * can show so many, else one for each group.
+   *
+   * @param perMm pixels to a millimetre, for PNG
+   */
+  public static List<PrintedFile> pictures(
+      SizeRun run, PaperOptions options, PictureKind kind, double perMm) {
+    List<Size> present = run.sizes().stream().map(SizedPattern::size).sorted().toList();
+    List<List<Size>> sizes =
+        present.size() <= PaperChoices.MOST_SIZES_IN_A_GROUP ? List.of(present) : groups(run);
+    Edition edition = Edition.of(run, sizes, options);
+    List<PrintedFile> pictures = new ArrayList<>();
+    for (GroupDrawing group : edition.groups()) {
+      String name = stem(run) + "-" + sizes(group) + "." + kind.ending();
+      PatternPages.drawing(group, edition.stitchLines())
+          .map(
+              sheet ->
+                  kind == PictureKind.SVG
+                      ? SvgWriter.write(edition.facts(name, ""), sheet)
+                      : PngWriter.write(sheet, perMm))
+          .ifPresent(bytes -> pictures.add(new PrintedFile(name, "", bytes, 1, List.of())));
+    }
+    return List.copyOf(pictures);
   }
 
   /** Words that found no room, pieces too wide for a paper or not drawable at all. */

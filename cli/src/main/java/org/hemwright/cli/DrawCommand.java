@@ -1,0 +1,62 @@
+package org.hemwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.paper.Paper;
+import org.hemwright.paper.PaperOptions;
+import org.hemwright.paper.PrintedFile;
+import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.report.PrintReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** A picture of the pieces. */
+@Command(
+    name = "draw",
+    description = "Draw the pieces, one size or several sizes in one nest, as a picture.",
+    footer = {
+      "",
+      "Examples:",
+      "  hemwright draw my-skirt                    a picture of each group of sizes",
+      "  hemwright draw my-skirt --size 14          one size",
+      "  hemwright draw my-skirt --size 8,14,20     three sizes in one nest",
+      "  hemwright draw my-skirt --as svg           lines and words in true size"
+    })
+final class DrawCommand extends FolderCommand {
+  private static final double MOST_PER_MM = 12;
+
+  @Option(names = "--as", paramLabel = "KIND", description = "png or svg; png when it is left out.")
+  private Paper.PictureKind kind = Paper.PictureKind.PNG;
+
+  @Option(
+      names = "--per-mm",
+      paramLabel = "PIXELS",
+      description = "Pixels to a millimetre of a png, 1 when it is left out, at most 12.")
+  private double perMm = 1;
+
+  @Option(names = "--out", paramLabel = "DIR", description = "Where to put the pictures.")
+  private Optional<Path> out = Optional.empty();
+
+  @Override
+  int work(Job job) throws IOException {
+    if (!(perMm > 0 && perMm <= MOST_PER_MM)) {
+      messages().println("--per-mm " + perMm + ": a picture has more than 0 and at most 12 pixels");
+      return ExitCode.INPUT_WRONG;
+    }
+    List<PrintedFile> pictures = Paper.pictures(job.run(), PaperOptions.everything(), kind, perMm);
+    Path folder = out.orElseGet(() -> defaultOut().resolve("pictures"));
+    StringBuilder list = new StringBuilder("Drawn in " + folder + "\n");
+    for (PrintedFile picture : pictures) {
+      new OutFolder(folder).replace(picture.name(), picture.bytes());
+      list.append("  ").append(picture.name()).append("\n");
+    }
+    answer(
+        json()
+            ? PrintReport.json(
+                Optional.of(folder.toString()), pictures, List.of(), job.tell().wording())
+            : list.toString());
+    return ExitCode.ALL_WELL;
+  }
+}
