@@ -59,7 +59,19 @@ record FirstWord(Finding finding, List<Form> forms, List<Token> tokens) {
         }
       }
     }
-    return respelled;
+    return respelled.or(() -> first.isWord() ? onlyOne(source, tokens, where) : Optional.empty());
+  }
+
+  /** The one word that, in place of the first, makes the line whole. */
+  private static Optional<FirstWord> onlyOne(Source source, List<Token> tokens, Where where) {
+    Slips slips = new Slips(source);
+    List<FirstWord> fitting =
+        Forms.firstWords(where).stream()
+            .map(word -> respelled(source, slips, tokens, where, word))
+            .filter(meant -> meant.reads(source))
+            .limit(2)
+            .toList();
+    return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
   }
 
   private static FirstWord respelled(

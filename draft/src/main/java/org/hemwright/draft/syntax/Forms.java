@@ -95,6 +95,20 @@ public final class Forms {
         BY_FIRST_WORD.getOrDefault(where, Map.of()).getOrDefault(firstWord, List.of()));
   }
 
+  /**
+   * Whether a form of a place may start with a word, itself or in the forms that it starts with.
+   */
+  static boolean mayStart(Where where, String word) {
+    return at(where).stream().anyMatch(form -> mayStart(form, word));
+  }
+
+  private static boolean mayStart(Form form, String word) {
+    Shape first = form.shape().parts().get(0);
+    return first instanceof Shape.Gap gap
+        ? gap.slot().forms().filter(forms -> mayStart(forms, word)).isPresent()
+        : form.firstWords().contains(word);
+  }
+
   /** The words with which a line may start at a place. */
   public static List<String> firstWords(Where where) {
     return List.copyOf(BY_FIRST_WORD.getOrDefault(where, Map.of()).keySet());

@@ -112,7 +112,12 @@ public final class LanguageReference {
 
   private static void collect(Shape shape, List<String> titles) {
     if (shape instanceof Shape.Gap gap) {
-      Optional<Where> forms = gap.slot().forms();
+      Optional<Where> forms =
+          switch (gap.slot()) {
+            case PATH, CHAIN, AXIS -> Optional.of(Where.PATH);
+            case CONDITION -> Optional.of(Where.CONDITION);
+            default -> gap.slot().forms();
+          };
       forms.map(Where::title).ifPresent(titles::add);
     } else if (shape instanceof Shape.Maybe maybe) {
       collect(maybe.shape(), titles);

@@ -9,10 +9,15 @@ import static org.hemwright.draft.syntax.Where.LINE_RULE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.hemwright.draft.syntax.PathRule.Leg;
 
 /** Forms that draw lines, curves and arcs. */
 final class PathForms {
+  /** The rows that {@link PathReading} leaves out where a path cannot be written so. */
+  static final String STRAIGHT_ON = "straight on";
+
+  static final String STRAIGHT_TO = "straight line";
   static final List<Form> ROWS =
       List.of(
           row(
@@ -134,10 +139,93 @@ final class PathForms {
               DRAWING,
               "path <name> is <path:chain>",
               "path outer_leg is side_line then straight then cuff_line reversed",
-              "Other paths end to end. A path may be cut (`from a to b`), `reversed`, `offset 1 cm"
-                  + " left`, mirrored, moved or turned; `a to b` is the straight line between two"
-                  + " points, `straight` alone runs to the start of what follows.",
-              m -> new Statement.Path(m.name("name"), new PathRule.Is(m.path("path")), m.span())));
+              "Another path under a name of its own, or several end to end with `then`.",
+              m -> new Statement.Path(m.name("name"), new PathRule.Is(m.path("path")), m.span())),
+          row(
+              "bracketed path",
+              Where.PATH,
+              "'(' <path:chain> ')'",
+              "let seam = length of (hem_line then side_line)",
+              "Holds a path together, so that what is done is done to the whole.",
+              m -> m.path("path")),
+          row(
+              STRAIGHT_ON,
+              Where.PATH,
+              "straight",
+              "path outer_leg is side_line then straight then cuff_line",
+              "From the end of the path before it straight to the start of the one after it.",
+              m -> new PathTerm.StraightOn(m.span())),
+          row(
+              STRAIGHT_TO,
+              Where.PATH,
+              "<from:point> to <to:point>",
+              "path outer_leg is side_line then hip to knee",
+              "The straight line between two points.",
+              m -> new PathTerm.Straight(m.reference("from"), m.reference("to"), m.span())),
+          row(
+              "named path",
+              Where.PATH,
+              "<path:point>",
+              "path round is hem_line then front.side_line",
+              "A line, curve, arc, path or edge by its name.",
+              m -> new PathTerm.Named(m.reference("path"), m.span())),
+          row(
+              "cut path",
+              Where.PATH_STEP,
+              "from <from:point> [to <to:point>]",
+              "path upper_side is side_line from side_waist to side_hip",
+              "The stretch between two points on it, or from one on. It stands before other steps.",
+              m ->
+                  step(
+                      (path, span) ->
+                          new PathTerm.Part(
+                              path,
+                              Optional.of(m.reference("from")),
+                              m.maybe("to", Reference.class),
+                              span))),
+          row(
+              "cut path to",
+              Where.PATH_STEP,
+              "to <to:point>",
+              "path upper_side is (side_line) to side_hip",
+              "The stretch up to a point on it; the path before it stands in brackets.",
+              m ->
+                  step(
+                      (path, span) ->
+                          new PathTerm.Part(
+                              path, Optional.empty(), Optional.of(m.reference("to")), span))),
+          row(
+              "reversed",
+              Where.PATH_STEP,
+              "reversed",
+              "path back_way is side_line reversed",
+              "Run the other way.",
+              m -> step(PathTerm.Reversed::new)),
+          row(
+              "offset",
+              Where.PATH_STEP,
+              "offset <distance:number> (left | right)",
+              "path facing_line is neck_line offset 5 cm left",
+              "Beside it at a distance, to the left or right of the way it runs.",
+              m ->
+                  step(
+                      (path, span) ->
+                          new PathTerm.Offset(path, m.number("distance"), m.said("left"), span))),
+          row(
+              "moved path",
+              Where.PATH_STEP,
+              "<move>",
+              "path left_side is side_line mirrored across centre_line",
+              "Mirrored, moved or turned.",
+              m ->
+                  step((path, span) -> new PathTerm.Moved(path, m.one("move", Move.class), span))));
+
+  /** What is done to a path, which spans the path and all that is done to it so far. */
+  record PathStep(BiFunction<PathTerm, Span, PathTerm> done) {}
+
+  private static PathStep step(BiFunction<PathTerm, Span, PathTerm> done) {
+    return new PathStep(done);
+  }
 
   private PathForms() {}
 

@@ -24,7 +24,8 @@ public sealed interface PathTerm {
 
   /**
    * {@code PATH from a to b}: the stretch between two points on it; either end may be missing. A
-   * path of one word alone is cut with {@code from}, since {@code side to b} joins two points.
+   * path without a start is written in brackets, {@code (side) to b}, since {@code side to b} joins
+   * two points.
    */
   record Part(PathTerm path, Optional<Reference> from, Optional<Reference> to, Span span)
       implements PathTerm {}

@@ -3,6 +3,7 @@ package org.hemwright.draft.syntax;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 
@@ -107,9 +108,17 @@ final class Reading {
 
   /** Reads one of the forms that may fill a slot. */
   Object oneOf(Where where) {
+    return oneOf(where, form -> true);
+  }
+
+  /** Reads one of those that are allowed here. */
+  Object oneOf(Where where, Predicate<Form> allowed) {
     Mark start = mark();
     Furthest.Before before = furthest.before(at);
     for (Form form : Forms.at(where)) {
+      if (!allowed.test(form)) {
+        continue;
+      }
       deeper();
       try {
         Object node = form(form);

@@ -24,6 +24,8 @@ public enum Where {
   THROUGH("Points that a curve runs through", "through"),
   ARRIVAL("Where a stretch ends", "arrival"),
   ARC_RULE("How an arc is drawn", "arc-rule"),
+  PATH("Paths", "path"),
+  PATH_STEP("What is done to a path", "path-step"),
   DIRECTION("Ways to go", "direction"),
   MOVE("Moves", "move"),
   ALONG("Places along an edge or path", "along"),
