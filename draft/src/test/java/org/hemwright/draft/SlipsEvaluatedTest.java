@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.hemwright.draft.plan.DialSettings;
 import org.hemwright.draft.syntax.SampleTexts;
 import org.hemwright.draft.syntax.SingleSlips;
 import org.hemwright.draft.syntax.SingleSlips.Figure;
