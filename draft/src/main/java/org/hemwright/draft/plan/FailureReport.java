@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hemwright.draft.plan.node.NodeList;
 import org.hemwright.draft.plan.node.Program;
 import org.hemwright.draft.plan.node.Values;
 import org.hemwright.draft.plan.problem.Cause;
@@ -97,7 +98,13 @@ final class FailureReport {
                     name,
                     argument instanceof Argument.Measured
                         ? argument
-                        : first.getOrDefault(name, argument)));
+                        : shortened(first.getOrDefault(name, argument), owner)));
     return finding.build();
+  }
+
+  private static Argument shortened(Argument argument, String owner) {
+    return argument instanceof Argument.Text text
+        ? Argument.of(NodeList.shortened(text.text(), owner))
+        : argument;
   }
 }

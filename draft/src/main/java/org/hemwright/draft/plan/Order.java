@@ -11,6 +11,7 @@ import org.hemwright.draft.plan.node.NodeList;
 import org.hemwright.draft.plan.node.SolveNode;
 import org.hemwright.draft.plan.problem.Problems;
 import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
 
 /**
  * Puts the nodes in an order in which each comes after its inputs.
@@ -80,7 +81,7 @@ final class Order {
         problems.add(
             problems
                 .at(nodes.span(slot), "solve-idle", nodes.text(slot))
-                .with("name", nodes.text(slot)));
+                .with("name", nodes.text(slot, nodes.setting(slot).owner())));
       }
       breakOff(slot);
     }
@@ -121,7 +122,7 @@ final class Order {
       problems.add(
           problems
               .at(nodes.span(outer), "solve-too-deep", nodes.text(outer))
-              .with("name", nodes.text(outer)));
+              .with("name", nodes.text(outer, nodes.setting(outer).owner())));
       ring.forEach(this::breakOff);
       return ring;
     }
@@ -174,16 +175,17 @@ final class Order {
     int first = Collections.min(ring, java.util.Comparator.comparingInt(this::place));
     List<Integer> round = round(first, members, known);
     List<String> names = new ArrayList<>();
+    String owner = nodes.setting(first).owner();
     for (int slot : round) {
       if (nodes.isNamed(slot)) {
-        names.add(nodes.text(slot));
+        names.add(nodes.text(slot, owner));
       }
     }
-    problems.add(
+    Finding.Builder finding =
         problems
             .at(nodes.span(first), "cycle", nodes.subject(first))
-            .with("name", names.isEmpty() ? nodes.text(first) : names.get(0))
-            .with("ring", Argument.of(names.isEmpty() ? List.of(nodes.text(first)) : names)));
+            .with("name", nodes.text(first, owner));
+    problems.add(names.size() > 1 ? finding.with("ring", Argument.of(names)) : finding);
     ring.forEach(this::breakOff);
   }
 

@@ -131,7 +131,11 @@ final class PieceCompiler {
             notch.kind(),
             notch.as().map(Name::text),
             origin(notch));
-    int slot = nodes.add(node, notch.along().span());
+    int slot =
+        notch.as().isPresent()
+            ? nodes.reserve(notch.along().span(), notch.as().get().text())
+            : nodes.add(node, notch.along().span());
+    nodes.fill(slot, node);
     notches.add(slot);
     notch.as().ifPresent(name -> name(name, slot));
   }

@@ -148,6 +148,18 @@ public final class NodeList {
     return name == null ? source.text(span(slot)) : name;
   }
 
+  /** Its name or text as one writes it in a part or piece, where own names are short. */
+  public String text(int slot, String owner) {
+    return shortened(text(slot), owner);
+  }
+
+  /** A name without the part or piece it belongs to, if that is the one we are in. */
+  public static String shortened(String name, String owner) {
+    return !owner.isEmpty() && name.startsWith(owner + ".")
+        ? name.substring(owner.length() + 1)
+        : name;
+  }
+
   /** What a finding at it is about. */
   public String subject(int slot) {
     String subject = entries.get(slot).setting.subject();

@@ -3,6 +3,7 @@ package org.hemwright.draft.plan.node;
 import org.hemwright.draft.plan.problem.Cause;
 import org.hemwright.draft.plan.problem.Failure;
 import org.hemwright.draft.syntax.Expression;
+import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.body.SizeChart;
@@ -168,12 +169,9 @@ public interface NumberNode extends Node {
 
     @Override
     public double value(Values values) {
-      return values.path(path).length();
-    }
-
-    @Override
-    public int cost() {
-      return 20;
+      Path line = values.path(path);
+      values.spend(30L * line.curves().size());
+      return line.length();
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import org.hemwright.draft.plan.problem.Cause;
 import org.hemwright.draft.plan.problem.Failure;
 import org.hemwright.geometry.CircularArc;
+import org.hemwright.geometry.Curve;
 import org.hemwright.geometry.OffsetPath;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
@@ -44,7 +45,7 @@ public interface PathNode extends DrawnNode<Path> {
 
     @Override
     public Path value(Values values) {
-      values.spend(points.size());
+      values.spend(2L * points.size());
       List<Point> through = new ArrayList<>(points.size());
       for (int point : points) {
         through.add(values.point(point));
@@ -189,7 +190,6 @@ public interface PathNode extends DrawnNode<Path> {
     @Override
     public Path value(Values values) {
       Path still = values.path(path);
-      values.spend(still.curves().size());
       return still.moved(values.motion(motion));
     }
   }
@@ -232,38 +232,33 @@ public interface PathNode extends DrawnNode<Path> {
 
     @Override
     public Path value(Values values) {
-      Path chain = values.path(parts.get(0));
+      Path last = values.path(parts.get(0));
+      List<Curve> curves = new ArrayList<>(last.curves());
       for (int i = 1; i < parts.size(); i++) {
-        int part = parts.get(i);
-        if (part == NONE) {
-          i++;
-          part = parts.get(i);
-          Path next = values.path(part);
-          if (!chain.end().isAt(next.start())) {
-            chain = chain.then(Path.straight(chain.end(), next.start()));
+        boolean straight = parts.get(i) == NONE;
+        i += straight ? 1 : 0;
+        Path next = values.path(parts.get(i));
+        if (!last.end().isAt(next.start())) {
+          if (!straight) {
+            throw gap(values, last, parts.get(i - 1), next, parts.get(i));
           }
+          curves.addAll(Path.straight(last.end(), next.start()).curves());
         }
-        Path next = values.path(part);
-        values.spend(chain.curves().size());
-        if (!chain.end().isAt(next.start())) {
-          throw gap(values, chain, i, next);
-        }
-        chain = chain.then(next);
+        curves.addAll(next.curves());
+        last = next;
       }
-      return chain;
+      return Path.of(curves);
     }
 
-    private Failure gap(Values values, Path chain, int at, Path next) {
+    private static Failure gap(Values values, Path last, int before, Path next, int after) {
       Program program = values.program();
-      boolean turned = chain.end().isAt(next.end());
+      boolean turned = last.end().isAt(next.end());
       return new Failure(
           Cause.of(turned ? "chain-turned" : "chain-gap")
-              .with(
-                  "before",
-                  program.text(parts.get(at - 1) == NONE ? parts.get(at - 2) : parts.get(at - 1)))
-              .with("after", program.text(parts.get(at)))
-              .with("gap", Argument.mm(chain.end().distanceTo(next.start())))
-              .at(chain.end()));
+              .with("before", program.text(before))
+              .with("after", program.text(after))
+              .with("gap", Argument.mm(last.end().distanceTo(next.start())))
+              .at(last.end()));
     }
   }
 }

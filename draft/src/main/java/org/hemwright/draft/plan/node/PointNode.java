@@ -154,7 +154,7 @@ public interface PointNode extends DrawnNode<Point> {
     public Point value(Values values) {
       Path first = values.path(path);
       Path second = values.path(other);
-      values.spend(40L * first.curves().size() * second.curves().size());
+      values.spend(100L * first.curves().size() * second.curves().size());
       List<Point> places = new ArrayList<>();
       for (Meeting meeting : first.meetings(second)) {
         places.add(meeting.point());

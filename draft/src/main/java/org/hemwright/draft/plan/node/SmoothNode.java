@@ -63,7 +63,7 @@ public record SmoothNode(int start, int leaving, List<Leg> legs) implements Path
 
   @Override
   public int cost() {
-    return 20 * legs.size();
+    return 60 * legs.size();
   }
 
   @Override

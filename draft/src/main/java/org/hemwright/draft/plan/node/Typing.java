@@ -91,7 +91,7 @@ public final class Typing {
   private void wrong(int slot, Kind kind, Kind wanted) {
     Span span = nodes.span(slot);
     boolean noUnit = kind == Kind.NUMBER && nodes.node(slot) instanceof NumberNode.Literal;
-    String text = nodes.text(slot);
+    String text = text(slot);
     if (noUnit) {
       String mended = text + (wanted == Kind.ANGLE ? " deg" : " " + lengthUnit);
       tell(
@@ -201,13 +201,17 @@ public final class Typing {
     return above;
   }
 
+  private String text(int slot) {
+    return nodes.text(slot, nodes.setting(current).owner());
+  }
+
   private void pair(String code, int left, int right, String doing) {
     Finding.Builder finding =
         problems
             .at(nodes.span(current), code, nodes.subject(current))
-            .with("left", nodes.text(left))
+            .with("left", text(left))
             .with("leftKind", kind(left).words())
-            .with("right", nodes.text(right))
+            .with("right", text(right))
             .with("rightKind", kind(right).words());
     tell(doing.isEmpty() ? finding : finding.with("doing", new Argument.Term(doing)));
   }

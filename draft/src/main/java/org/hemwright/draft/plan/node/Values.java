@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The values of one size: a number or a thing in every slot, or the reason why there is none. */
 public final class Values {
+  /** The work of looking at one curve of a path. */
+  private static final int CURVE = 10;
+
   private final Program program;
   private final Size size;
   private final double[] literals;
@@ -175,9 +178,11 @@ public final class Values {
     return thing(slot, Vector.class);
   }
 
-  /** The path in a slot. */
+  /** The path in a slot; the longer it is, the more work is whatever is done with it. */
   public Path path(int slot) {
-    return thing(slot, Path.class);
+    Path path = thing(slot, Path.class);
+    work.spend((long) CURVE * path.curves().size());
+    return path;
   }
 
   /** The motion in a slot. */

@@ -13,7 +13,7 @@ public final class Work {
    * What all sizes together may take: a second or two, and some hundred times what the examples
    * take.
    */
-  public static final long MOST = 40_000_000;
+  public static final long MOST = 50_000_000;
 
   private final long most;
   private final Failure tooMuch;

@@ -66,7 +66,8 @@ public record SeamNotchNode(
     for (List<Stop> layer : layers) {
       List<Walked> walk = walked(values, layer);
       double length = total(walk);
-      for (double distance : places(values, first, length)) {
+      String edge = layer.get(0).piece + "." + layer.get(0).edgeName;
+      for (double distance : places(values, first, length, edge)) {
         notches.add(notch(walk, distance, length));
       }
     }
@@ -107,11 +108,11 @@ public record SeamNotchNode(
     return walk.stream().mapToDouble(Walked::length).sum();
   }
 
-  private List<Double> places(Values values, List<Walked> first, double length) {
+  private List<Double> places(Values values, List<Walked> first, double length, String edge) {
     if (place instanceof PlaceForm.Even even) {
       return IntStream.range(1, even.parts()).mapToObj(i -> length * i / even.parts()).toList();
     } else if (place instanceof PlaceForm.Measured measured) {
-      return List.of(OnPath.distance(values, length, measured.amount(), measured.fromEnd(), seam));
+      return List.of(OnPath.distance(values, length, measured.amount(), measured.fromEnd(), edge));
     }
     int point = ((PlaceForm.AtPoint) place).point();
     double before = 0;

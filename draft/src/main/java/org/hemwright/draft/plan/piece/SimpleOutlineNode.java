@@ -38,7 +38,7 @@ public record SimpleOutlineNode(int outline, int fold, List<String> names)
   public DrawnOutline value(Values values) {
     DrawnOutline drawn = values.thing(outline, DrawnOutline.class);
     int curves = drawn.stitchLine().path().curves().size();
-    values.spend((long) curves * curves);
+    values.spend(10L * curves * curves);
     List<Meeting> crossings = drawn.stitchLine().crossings();
     if (!crossings.isEmpty()) {
       Point place = crossings.get(0).point();
