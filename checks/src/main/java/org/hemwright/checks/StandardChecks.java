@@ -17,7 +17,18 @@ public final class StandardChecks {
         new LabelCheck(),
         new GrainCheck(),
         new SeamLengthCheck(settings),
-        new SeamMarksCheck(settings));
+        new SeamMarksCheck(settings),
+        new AllowanceEqualCheck(settings),
+        new NotchMatesCheck(settings),
+        new JunctionCheck(settings),
+        new SquareAtFoldCheck(settings),
+        new EdgeUsedCheck(),
+        new ElasticCasingCheck(settings),
+        new OpeningPassesCheck(settings),
+        new SizeChartCheck(settings),
+        new GradeOrderCheck(settings),
+        new StretchArrowCheck(),
+        new ClothWidthCheck(settings));
   }
 
   /** Their sentences. */

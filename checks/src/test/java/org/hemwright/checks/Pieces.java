@@ -42,6 +42,7 @@ final class Pieces {
   private final Map<String, Point> starts = new LinkedHashMap<>();
   private final List<Notch> notches = new ArrayList<>();
   private final List<String> against = new ArrayList<>();
+  private final Map<String, Allowance> allowances = new LinkedHashMap<>();
   private String title;
   private int number = 1;
   private int copies = 1;
@@ -91,6 +92,16 @@ final class Pieces {
     return this;
   }
 
+  Pieces doubleNotch(String edge, double fromItsStart) {
+    notches.add(new Notch(edge, fromItsStart, Notch.Kind.DOUBLE, Optional.empty(), ORIGIN));
+    return this;
+  }
+
+  Pieces allowance(String edge, Allowance allowance) {
+    allowances.put(edge, allowance);
+    return this;
+  }
+
   Pieces cut(int count, boolean everySecondMirrored) {
     copies = count;
     mirrored = everySecondMirrored;
@@ -129,7 +140,7 @@ final class Pieces {
               edge,
               Path.straight(from, to),
               folded,
-              folded ? Allowance.NONE : new Allowance.Plain(10),
+              folded ? Allowance.NONE : allowances.getOrDefault(edge, new Allowance.Plain(10)),
               against.contains(edge),
               ORIGIN));
       String before = names.get((i + names.size() - 1) % names.size());

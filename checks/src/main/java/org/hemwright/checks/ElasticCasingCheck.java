@@ -1,0 +1,102 @@
+package org.hemwright.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hemwright.geometry.Tolerance;
+import org.hemwright.pattern.Pattern;
+import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Place;
+import org.hemwright.pattern.finding.Status;
+import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.quantity.Quantity;
+import org.hemwright.pattern.seam.Elastic;
+
+/**
+ * An elastic fits the depth of its casing, holds the waist that it is for, and reaches over the hip
+ * (handbook section 4, "Elastic length" and "Casing depth").
+ */
+record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
+  @Override
+  public String id() {
+    return "elastic-casing";
+  }
+
+  @Override
+  public List<Finding> check(SizedPattern sized, Pattern pattern) {
+    List<Finding> findings = new ArrayList<>();
+    for (Elastic elastic : sized.elastics()) {
+      Optional<Piece> piece = sized.piece(elastic.piece());
+      Optional<Casing> casing = piece.flatMap(found -> Casing.of(found, sized));
+      if (piece.isPresent() && casing.isPresent()) {
+        depth(elastic, piece.get(), casing.get(), findings);
+      }
+      if (piece.isPresent() && elastic.name().contains("waist")) {
+        waist(elastic, piece.get(), sized, pattern, findings);
+      }
+    }
+    return findings;
+  }
+
+  private void depth(Elastic elastic, Piece piece, Casing casing, List<Finding> findings) {
+    double clearance = casing.depth() - elastic.width();
+    boolean low = clearance < settings.casingLeast() - Tolerance.DRAWN_LENGTH;
+    if (low || clearance > settings.casingMost() + Tolerance.DRAWN_LENGTH) {
+      double wanted = elastic.width() + (low ? settings.casingLeast() : settings.casingMost());
+      findings.add(
+          problem(low ? "casing-shallow" : "casing-deep", elastic, piece)
+              .with("depth", Argument.mm(casing.depth()))
+              .with("width", Argument.mm(elastic.width()))
+              .with("wanted", Argument.mm(wanted))
+              .values(casing.depth(), wanted, "mm")
+              .at(elastic.origin())
+              .at(Place.on(casing.edge().origin(), piece.name(), casing.point()))
+              .build()
+              .as(clearance < 0 ? Status.FAIL : Status.WARN));
+    }
+  }
+
+  private void waist(
+      Elastic elastic, Piece piece, SizedPattern sized, Pattern pattern, List<Finding> findings) {
+    OptionalDouble waist = BodyMeasurement.of("waist", sized, pattern);
+    OptionalDouble hip = BodyMeasurement.of("hip", sized, pattern);
+    double finished = elastic.finished();
+    if (waist.isPresent()) {
+      boolean loose = finished > waist.getAsDouble() + settings.seamWarn();
+      double least = waist.getAsDouble() * settings.elasticLeast();
+      if (loose || finished < least) {
+        double wanted = loose ? waist.getAsDouble() : least;
+        findings.add(
+            problem(loose ? "elastic-loose" : "elastic-tight", elastic, piece)
+                .with("finished", Argument.mm(finished))
+                .with("waist", Argument.mm(waist.getAsDouble()))
+                .with("wanted", Argument.mm(wanted))
+                .values(finished, wanted, "mm")
+                .at(elastic.origin())
+                .build()
+                .as(loose ? Status.FAIL : Status.WARN));
+      }
+    }
+    if (hip.isPresent() && finished * (1 + settings.elasticStretch()) < hip.getAsDouble()) {
+      double needed = hip.getAsDouble() / finished - 1;
+      findings.add(
+          problem("elastic-reach", elastic, piece)
+              .with("finished", Argument.mm(finished))
+              .with("hip", Argument.mm(hip.getAsDouble()))
+              .with("needed", Argument.of(Quantity.ratio(needed)))
+              .with("stretch", Argument.of(Quantity.ratio(settings.elasticStretch())))
+              .values(100 * needed, 100 * settings.elasticStretch(), "%")
+              .at(elastic.origin())
+              .build());
+    }
+  }
+
+  private static Finding.Builder problem(String code, Elastic elastic, Piece piece) {
+    return Finding.fail(code, "elastic " + elastic.name())
+        .with("elastic", elastic.name())
+        .with("piece", piece.name());
+  }
+}

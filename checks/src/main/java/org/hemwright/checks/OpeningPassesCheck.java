@@ -1,0 +1,104 @@
+package org.hemwright.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.hemwright.geometry.Tolerance;
+import org.hemwright.pattern.Pattern;
+import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.View;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Place;
+import org.hemwright.pattern.finding.Status;
+import org.hemwright.pattern.piece.Edge;
+import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.quantity.Quantity;
+
+/**
+ * An opening, stretched as far as its stiffest cloth allows, goes over the largest part that it
+ * must pass (handbook section 4): a waist over the hip, a neck over the head. Asked only where the
+ * chart has that measurement.
+ */
+record OpeningPassesCheck(CheckSettings settings) implements EachSizeCheck {
+  private static final Map<String, String> PASSED =
+      Map.of("waist", "hip", "neck", "head", "cuff", "hand", "wrist", "hand", "ankle", "heel");
+
+  @Override
+  public String id() {
+    return "opening-passes";
+  }
+
+  @Override
+  public List<Finding> check(SizedPattern sized, Pattern pattern) {
+    List<Finding> findings = new ArrayList<>();
+    for (View view : pattern.views()) {
+      List<Piece> pieces =
+          sized.pieces().stream().filter(p -> view.pieces().contains(p.name())).toList();
+      for (String opening : new TreeSet<>(PASSED.keySet())) {
+        OptionalDouble body = BodyMeasurement.of(PASSED.getOrDefault(opening, ""), sized, pattern);
+        List<Piece> round = pieces.stream().filter(p -> opens(p, opening)).toList();
+        if (body.isPresent() && !round.isEmpty()) {
+          judge(pattern, opening, round, body.getAsDouble(), findings);
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static boolean opens(Piece piece, String opening) {
+    return piece.openings().contains(opening) && piece.edge(opening).isPresent();
+  }
+
+  private void judge(
+      Pattern pattern, String opening, List<Piece> round, double body, List<Finding> findings) {
+    double length = 0;
+    double stretch = Double.MAX_VALUE;
+    for (Piece piece : round) {
+      double edge = piece.edge(opening).map(found -> found.path().length()).orElse(0.0);
+      int halves = piece.foldEdge().isPresent() ? 2 : 1;
+      length += edge * halves * Math.max(1, piece.card().copies().size());
+      stretch = Math.min(stretch, stretch(piece, pattern));
+    }
+    double reach = length * (1 + stretch);
+    double wanted = stretch == 0 ? body + settings.passWoven() : body;
+    if (reach >= wanted - Tolerance.DRAWN_LENGTH) {
+      return;
+    }
+    Piece first = round.get(0);
+    Edge edge = first.edge(opening).orElseThrow();
+    findings.add(
+        Finding.fail(stretch == 0 ? "opening-fixed" : "opening-stretched", "opening " + opening)
+            .with("opening", opening)
+            .with("pieces", Argument.of(round.stream().map(Piece::name).distinct().toList()))
+            .with("part", PASSED.getOrDefault(opening, ""))
+            .with("length", Argument.mm(length))
+            .with("body", Argument.mm(body))
+            .with("reach", Argument.mm(reach))
+            .with("wanted", Argument.mm(wanted))
+            .with("stretch", Argument.of(Quantity.ratio(stretch)))
+            .with("needed", Argument.of(Quantity.ratio(wanted / length - 1)))
+            .values(reach, wanted, "mm")
+            .at(
+                Place.on(
+                    edge.origin(), first.name(), edge.path().at(edge.path().length() / 2).point()))
+            .build()
+            .as(reach < body ? Status.FAIL : Status.WARN));
+  }
+
+  /** How far the cloth of a piece stretches across; a woven, and a knit of unsaid stretch, 0. */
+  private static double stretch(Piece piece, Pattern pattern) {
+    return piece.card().cuts().stream()
+        .findFirst()
+        .flatMap(cut -> pattern.fabric(cut.fabric()))
+        .map(Fabric::stretchAcross)
+        .flatMap(
+            across ->
+                across.isPresent() ? Optional.of(across.getAsDouble()) : Optional.<Double>empty())
+        .orElse(0.0);
+  }
+}
