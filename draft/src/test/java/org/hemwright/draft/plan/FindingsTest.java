@@ -11,7 +11,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.hemwright.draft.DialSettings;
 import org.hemwright.draft.Drafted;
 import org.hemwright.draft.Drafting;
 import org.hemwright.pattern.body.Size;
