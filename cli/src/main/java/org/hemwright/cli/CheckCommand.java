@@ -2,8 +2,8 @@ package org.hemwright.cli;
 
 import java.util.List;
 import org.hemwright.pattern.finding.Status;
-import org.hemwright.workbench.CheckAnswer;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.report.CheckAnswer;
 import org.hemwright.workbench.report.CheckReport;
 import picocli.CommandLine.Command;
 

@@ -48,6 +48,9 @@ public final class Main {
     } catch (StackOverflowError | OutOfMemoryError tooMuch) {
       messages.println("hemwright: this pattern needs more memory than there is.");
       return ExitCode.PROGRAM_AT_FAULT;
+    } catch (LinkageError | AssertionError broken) {
+      messages.println("hemwright: the program itself is broken; build it anew. " + broken);
+      return ExitCode.PROGRAM_AT_FAULT;
     } finally {
       answers.flush();
       messages.flush();

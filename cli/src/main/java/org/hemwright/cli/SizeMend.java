@@ -22,8 +22,8 @@ final class SizeMend {
         .formatted(
             asked,
             meant.isEmpty()
-                ? "it has " + String.join(", ", known)
-                : "did you mean " + meant + "? It has " + String.join(", ", known));
+                ? "it has " + String.join(", ", known) + "."
+                : "did you mean " + meant + "? It has " + String.join(", ", known) + ".");
   }
 
   /** The two neighbours of a number; otherwise the name with the fewest slips. */

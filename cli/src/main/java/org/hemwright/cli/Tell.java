@@ -36,7 +36,10 @@ record Tell(PrintWriter messages, Optional<Path> folder, Wording wording) {
   }
 
   private String place(Origin origin) {
-    String file = folder.map(path -> path.resolve(origin.file()).toString()).orElse(origin.file());
+    String file =
+        folder
+            .map(path -> path.resolve(origin.file()).normalize().toString())
+            .orElse(origin.file());
     return file + ":" + origin.line() + ":" + origin.column();
   }
 

@@ -40,7 +40,8 @@ class MainTest {
           rectangle hip / 4 by 20 cm, edges lower, right, upper, left
           allowance 1 cm
           grain along left
-          stack at 0 cm, 0 cm
+          point corner at 0 cm, 0 cm
+          stack at corner
         """);
     Files.writeString(folder.resolve("sizes.csv"), "size,hip (cm)\n8,92\n10,96\n2T,52\n");
   }
@@ -117,10 +118,10 @@ class MainTest {
 
   @Test
   void aCheckThatFailsEndsWithOne() throws IOException {
-    document(document().replace("  cut 1 of main\n", ""));
+    document(document() + "seam ends square.left with square.lower\n");
 
     assertThat(run("check", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(err()).contains("pattern.hem:9:1: ").contains("; ");
+    assertThat(err()).contains("pattern.hem:16:1: ").contains("; ");
     out.reset();
     assertThat(run("check", folder.toString(), "--json")).isEqualTo(ExitCode.CHECK_FAILS);
     assertThat(JSON.readTree(out()).get("checks"))
@@ -128,7 +129,7 @@ class MainTest {
             check -> {
               assertThat(check.get("status").asText()).isEqualTo("fail");
               assertThat(check.get("place").get("file").asText()).isEqualTo("pattern.hem");
-              assertThat(check.get("place").get("line").asInt()).isEqualTo(9);
+              assertThat(check.get("place").get("line").asInt()).isEqualTo(16);
               assertThat(check.get("mend").asText()).isNotEmpty();
             });
   }

@@ -19,6 +19,7 @@ import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.measure.Measurements;
 import org.hemwright.workbench.out.Manifest;
 import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.report.CheckAnswer;
 import org.hemwright.workbench.report.CheckReport;
 import org.hemwright.workbench.report.MeasureReport;
 

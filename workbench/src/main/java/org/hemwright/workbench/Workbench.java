@@ -27,6 +27,7 @@ import org.hemwright.pattern.finding.Messages;
 import org.hemwright.pattern.finding.Wording;
 import org.hemwright.workbench.folder.FolderReading;
 import org.hemwright.workbench.folder.PatternFolder;
+import org.hemwright.workbench.report.CheckAnswer;
 
 /**
  * The flow, from a pattern folder to all that is made from it.

@@ -4,7 +4,6 @@ import java.util.List;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Wording;
-import org.hemwright.workbench.CheckAnswer;
 
 /**
  * What the checks found, as {@code check --json} gives it: {@code {"checks": [...]}}; with {@code

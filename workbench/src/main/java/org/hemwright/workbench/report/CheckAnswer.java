@@ -1,4 +1,4 @@
-package org.hemwright.workbench;
+package org.hemwright.workbench.report;
 
 import java.util.List;
 import org.hemwright.pattern.finding.Finding;
