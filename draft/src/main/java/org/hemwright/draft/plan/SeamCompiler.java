@@ -161,11 +161,19 @@ final class SeamCompiler {
         stretched = true;
       }
     }
-    if (least != Node.NONE) {
-      nodes.add(new EaseNode(least, most), seam.span());
-    }
+    int check =
+        least == Node.NONE
+            ? Node.NONE
+            : nodes.add(new EaseNode(least, most, stretched), seam.span());
     return new SeamPlan(
-        seam.name().text(), layers, least, most, stretched, even, problems.origin(seam.span()));
+        seam.name().text(),
+        layers,
+        least,
+        most,
+        check,
+        stretched,
+        even,
+        problems.origin(seam.span()));
   }
 
   private void notch(Statement.SeamSection seam, Statement.SeamNotch notch) {

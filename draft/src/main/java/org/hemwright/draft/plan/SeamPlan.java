@@ -15,6 +15,7 @@ import org.hemwright.pattern.seam.SeamRequest;
  * @param layers as the document states them
  * @param least the slot of the least ease, or {@link Node#NONE}
  * @param most the slot of the most ease, or NONE where it is the least
+ * @param check the slot that looks the ease over, or NONE
  * @param stretched whether the slot gives how far the first layer is stretched instead
  */
 record SeamPlan(
@@ -22,6 +23,7 @@ record SeamPlan(
     List<SeamRequest.Run> layers,
     int least,
     int most,
+    int check,
     boolean stretched,
     Optional<SeamRequest.Even> even,
     Origin origin) {
@@ -35,7 +37,7 @@ record SeamPlan(
       return Optional.of(new SeamRequest(name, layers, Seam.Ease.NONE, even, origin));
     }
     int upper = most == Node.NONE ? least : most;
-    if (!values.has(least) || !values.has(upper)) {
+    if (!values.has(check)) {
       return Optional.empty();
     }
     boolean share =
