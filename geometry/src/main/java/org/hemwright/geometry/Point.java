@@ -1,5 +1,7 @@
 package org.hemwright.geometry;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A place on the plane.
  *
@@ -52,6 +54,17 @@ public record Point(double x, double y) {
   /** This point carried by a motion. */
   public Point moved(Motion motion) {
     return motion.apply(this);
+  }
+
+  /** Whether both coordinates are the same numbers; 0 is the same on either side of it. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Point point && x == point.x && y == point.y;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Double.hashCode(x + 0.0) + Double.hashCode(y + 0.0);
   }
 
   /** Whether another point is this one within {@link Tolerance#SAME_POINT}. */
