@@ -2,7 +2,6 @@ package org.hemwright.draft.plan.node;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hemwright.draft.plan.problem.Cause;
 import org.hemwright.draft.plan.problem.Failure;
 import org.hemwright.geometry.Tolerance;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver.Interval;
@@ -41,23 +40,26 @@ final class Balance {
     }
     double[] places = new double[PLACES];
     double[] over = new double[PLACES];
-    Cause ends = trial.cause("solve-never");
+    double leftLow = 0;
+    double rightLow = 0;
     for (int i = 0; i < PLACES; i++) {
       double share = (double) i / (PLACES - 1);
       places[i] = i == PLACES - 1 ? high : low + (high - low) * share;
       over[i] = trial.difference(places[i]);
       if (i == 0) {
-        ends =
-            ends.with("leftLow", trial.side(trial.left()))
-                .with("rightLow", trial.side(trial.right()));
+        leftLow = trial.left();
+        rightLow = trial.right();
       }
     }
-    ends =
-        ends.with("leftHigh", trial.side(trial.left()))
-            .with("rightHigh", trial.side(trial.right()));
     List<Integer> changes = changes(over);
     if (changes.isEmpty()) {
-      throw new Failure(ends);
+      throw new Failure(
+          trial
+              .cause("solve-never")
+              .with("leftLow", trial.side(leftLow))
+              .with("rightLow", trial.side(rightLow))
+              .with("leftHigh", trial.side(trial.left()))
+              .with("rightHigh", trial.side(trial.right())));
     }
     if (changes.size() > 1) {
       List<Double> found = new ArrayList<>();

@@ -36,14 +36,8 @@ public interface CompassNode extends PointNode {
       Path line = values.path(path);
       double far = values.number(radius);
       Point middle = values.point(centre);
-      Program program = values.program();
-      Cause none =
-          Cause.of("compass-misses")
-              .with("path", program.text(path))
-              .with("radius", Argument.mm(far))
-              .with("centre", program.text(centre));
       if (!(far > Tolerance.SAME_POINT)) {
-        throw new Failure(none);
+        throw misses(values, far);
       }
       values.spend(200L * line.curves().size());
       Path circle = CircularArc.about(middle, middle.plus(new Vector(far, 0)), 2 * Math.PI);
@@ -54,7 +48,19 @@ public interface CompassNode extends PointNode {
           places.add(place);
         }
       }
-      return Pick.of(values, which, nearest, places, none);
+      if (places.isEmpty()) {
+        throw misses(values, far);
+      }
+      return Pick.of(values, which, nearest, places, path);
+    }
+
+    private Failure misses(Values values, double far) {
+      Program program = values.program();
+      return new Failure(
+          Cause.of("compass-misses")
+              .with("path", program.text(path))
+              .with("radius", Argument.mm(far))
+              .with("centre", program.text(centre)));
     }
 
     private static Point exact(Path line, double near, Point middle, double far) {

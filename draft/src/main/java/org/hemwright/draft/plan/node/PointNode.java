@@ -159,15 +159,13 @@ public interface PointNode extends DrawnNode<Point> {
       for (Meeting meeting : first.meetings(second)) {
         places.add(meeting.point());
       }
-      Program program = values.program();
-      return Pick.of(
-          values,
-          which,
-          nearest,
-          places,
-          Cause.of("no-meeting")
-              .with("first", program.text(path))
-              .with("second", program.text(other)));
+      if (places.isEmpty()) {
+        throw new Failure(
+            Cause.of("no-meeting")
+                .with("first", values.program().text(path))
+                .with("second", values.program().text(other)));
+      }
+      return Pick.of(values, which, nearest, places, path);
     }
 
     @Override
@@ -223,11 +221,14 @@ public interface PointNode extends DrawnNode<Point> {
   final class Pick {
     private Pick() {}
 
+    /**
+     * The place meant.
+     *
+     * @param places one at least
+     * @param path the slot of the path that they are on
+     */
     static Point of(
-        Values values, PointRule.Which which, int nearest, List<Point> places, Cause none) {
-      if (places.isEmpty()) {
-        throw new Failure(none);
-      }
+        Values values, PointRule.Which which, int nearest, List<Point> places, int path) {
       if (places.size() == 1) {
         return places.get(0);
       }
@@ -239,7 +240,7 @@ public interface PointNode extends DrawnNode<Point> {
           Cause several = Cause.of("several-places").with("count", Argument.of(places.size()));
           throw new Failure(
               several
-                  .with("first", none.arguments().values().iterator().next())
+                  .with("first", values.program().text(path))
                   .with("x", Argument.mm(places.get(0).x()))
                   .with("y", Argument.mm(places.get(0).y()))
                   .at(places.get(0)));
