@@ -1,8 +1,10 @@
 package org.hemwright.draft.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -172,7 +174,7 @@ final class Order {
   private void tellCycle(List<Integer> ring, BitSet known) {
     BitSet members = new BitSet();
     ring.forEach(members::set);
-    int first = Collections.min(ring, java.util.Comparator.comparingInt(this::place));
+    int first = Collections.min(ring, Comparator.comparingInt(this::place));
     List<Integer> round = round(first, members, known);
     List<String> names = new ArrayList<>();
     String owner = nodes.setting(first).owner();
@@ -197,7 +199,7 @@ final class Order {
   /** The shortest way from a slot through its inputs back to it, within a ring. */
   private List<Integer> round(int first, BitSet members, BitSet known) {
     int[] cameFrom = new int[inputs.length];
-    java.util.Arrays.fill(cameFrom, -1);
+    Arrays.fill(cameFrom, -1);
     List<Integer> queue = new ArrayList<>();
     queue.add(first);
     for (int next = 0; next < queue.size(); next++) {

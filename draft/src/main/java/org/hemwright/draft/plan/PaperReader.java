@@ -2,6 +2,7 @@ package org.hemwright.draft.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hemwright.draft.plan.name.SizeNames;
 import org.hemwright.draft.plan.problem.Problems;
 import org.hemwright.draft.syntax.Document;
@@ -65,7 +66,7 @@ final class PaperReader {
     List<SizeRange> groups = new ArrayList<>();
     boolean all = true;
     for (Statement.Sizes each : said.groups()) {
-      java.util.Optional<SizeRange> found = sizes.find(each);
+      Optional<SizeRange> found = sizes.find(each);
       all &= found.isPresent();
       if (found.isPresent()) {
         SizeRange range = found.get();

@@ -14,6 +14,7 @@ import org.hemwright.pattern.Details;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Origin;
 
 /** Reads the views, and holds pieces against fabrics and one another. */
 final class ViewReader {
@@ -59,12 +60,7 @@ final class ViewReader {
       tellUnused(document, names, all, unread);
     }
     if (all.isEmpty()) {
-      all.add(
-          new View(
-              "A",
-              details.title(),
-              names,
-              new org.hemwright.pattern.finding.Origin(document.file(), 1, 1)));
+      all.add(new View("A", details.title(), names, new Origin(document.file(), 1, 1)));
     }
     return all;
   }

@@ -1,5 +1,6 @@
 package org.hemwright.draft.plan.node;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
 import org.hemwright.draft.syntax.Expression;
@@ -140,7 +141,7 @@ public final class Program {
         }
       }
     }
-    return java.util.Arrays.copyOf(found, count);
+    return Arrays.copyOf(found, count);
   }
 
   /** All slots, in order. */
