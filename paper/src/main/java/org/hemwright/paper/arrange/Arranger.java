@@ -16,6 +16,7 @@ public final class Arranger {
   private static final double LARGE_CELL = 12;
   private static final double LARGE = 500;
 
+  private static final double HANDY = 1.7;
   private static final int MORE_COLUMNS = 6;
   private static final int MOST_ROWS = 40;
 
@@ -83,6 +84,7 @@ public final class Arranger {
     if (rules.mostColumns() > 1) {
       better =
           Comparator.comparingInt(Attempt::pages)
+              .thenComparingInt(attempt -> slender(attempt))
               .thenComparingInt(Attempt::turned)
               .thenComparingInt(Attempt::area);
     }
@@ -92,7 +94,8 @@ public final class Arranger {
       int most = Math.min(rules.mostColumns(), fewest + MORE_COLUMNS);
       for (int columns = fewest; columns <= most; columns++) {
         for (List<Integer> order : orders()) {
-          Attempt attempt = attempt(order, columns, quarters);
+          int limit = best == null ? Integer.MAX_VALUE : best.pages();
+          Attempt attempt = attempt(order, columns, quarters, limit);
           if (attempt != null && (best == null || better.compare(attempt, best) < 0)) {
             best = attempt;
           }
@@ -100,6 +103,18 @@ public final class Arranger {
       }
     }
     return Optional.ofNullable(best).map(this::arrangement);
+  }
+
+  /** How much longer than wide a sheet is, in coarse steps; a handy one is 0. */
+  private int slender(Attempt attempt) {
+    double wide = (double) attempt.area() / rows(attempt) * grid.stepAcross();
+    double high = rows(attempt) * grid.stepDown();
+    double ratio = Math.max(wide / high, high / wide);
+    return (int) (Math.max(0, ratio - HANDY) * 2);
+  }
+
+  private int rows(Attempt attempt) {
+    return Math.max(1, (attempt.height() + cellsDown - 1) / cellsDown);
   }
 
   private int fewestColumns(boolean quarters) {
@@ -144,11 +159,13 @@ public final class Arranger {
     return things.get(thing).get(0).mask();
   }
 
-  private @Nullable Attempt attempt(List<Integer> order, int columns, boolean quarters) {
+  /** An attempt, or none where it cannot be, or needs more than the most pages. */
+  private @Nullable Attempt attempt(List<Integer> order, int columns, boolean quarters, int most) {
     CellSheet sheet = new CellSheet(columns * cellsAcross, MOST_ROWS * cellsDown);
     boolean[] used = new boolean[MOST_ROWS * columns];
     List<Spot> spots = new ArrayList<>();
     int reached = 0;
+    int pages = 0;
     for (int thing : order) {
       Spot spot = lay(thing, sheet, used, columns, reached, quarters);
       if (spot == null) {
@@ -157,13 +174,14 @@ public final class Arranger {
       spots.add(spot);
       sheet.take(spot.laid().mask(), spot.column(), spot.row());
       for (int page : spot.laid().pages(spot.column(), spot.row())) {
-        used[at(spot.column(), spot.row(), page, columns)] = true;
+        int at = at(spot.column(), spot.row(), page, columns);
+        pages += used[at] ? 0 : 1;
+        used[at] = true;
+      }
+      if (pages > most) {
+        return null;
       }
       reached = Math.max(reached, spot.row() + spot.laid().mask().rows());
-    }
-    int pages = 0;
-    for (boolean page : used) {
-      pages += page ? 1 : 0;
     }
     int turned = (int) spots.stream().filter(spot -> spot.laid().turn() != 0).count();
     int rows = (reached + cellsDown - 1) / cellsDown;
@@ -194,13 +212,13 @@ public final class Arranger {
           if (whole && pages.length > 1) {
             continue;
           }
-          int fresh = 0;
-          for (int page : pages) {
-            fresh += used[at(column, row, page, columns)] ? 0 : 1;
-          }
           int foot = row + mask.rows();
-          boolean improves = fresh < fewest || (fresh == fewest && foot < lowest);
-          if (improves && !mask.collides(sheet, column, row)) {
+          int most = foot < lowest ? fewest : fewest - 1;
+          int fresh = 0;
+          for (int i = 0; i < pages.length && fresh <= most; i++) {
+            fresh += used[at(column, row, pages[i], columns)] ? 0 : 1;
+          }
+          if (fresh <= most && !mask.collides(sheet, column, row)) {
             best = new Spot(thing, laid, column, row);
             fewest = fresh;
             lowest = foot;

@@ -121,6 +121,20 @@ final class CellMask {
     return Arrays.stream(bits).mapToInt(Long::bitCount).sum();
   }
 
+  /** How many cells are set above and left of each place: a row and a column more than cells. */
+  int[] sums() {
+    int wide = columns + 1;
+    int[] sums = new int[wide * (rows + 1)];
+    for (int row = 0; row < rows; row++) {
+      int run = 0;
+      for (int column = 0; column < columns; column++) {
+        run += isSet(column, row) ? 1 : 0;
+        sums[(row + 1) * wide + column + 1] = sums[row * wide + column + 1] + run;
+      }
+    }
+    return sums;
+  }
+
   /** Whether it would lie on a taken cell with its upper left cell at a place of the sheet. */
   boolean collides(CellSheet sheet, int column, int row) {
     int shift = column % 64;

@@ -18,11 +18,14 @@ final class Laid {
   /** Empty where not yet asked for; a mask needs one page at least. */
   private final int[][] byPhase;
 
+  private final int[] sums;
+
   Laid(CellMask mask, int turn, int cellsAcross, int cellsDown) {
     this.mask = mask;
     this.turn = turn;
     this.cellsAcross = cellsAcross;
     this.cellsDown = cellsDown;
+    sums = mask.sums();
     byPhase = new int[cellsAcross * cellsDown][0];
   }
 
@@ -68,13 +71,18 @@ final class Laid {
     int across = (phaseColumn + mask.columns() - 1) / cellsAcross + 1;
     int down = (phaseRow + mask.rows() - 1) / cellsDown + 1;
     boolean[] needed = new boolean[across * down];
-    for (int r = 0; r < mask.rows(); r++) {
-      int tileRow = (phaseRow + r) / cellsDown;
-      for (int c = 0; c < mask.columns(); c++) {
-        if (mask.isSet(c, r)) {
-          needed[tileRow * across + (phaseColumn + c) / cellsAcross] = true;
-        }
-      }
+    int wide = mask.columns() + 1;
+    for (int i = 0; i < needed.length; i++) {
+      int left = Math.max(0, i % across * cellsAcross - phaseColumn);
+      int right = Math.min(mask.columns(), (i % across + 1) * cellsAcross - phaseColumn);
+      int top = Math.max(0, i / across * cellsDown - phaseRow);
+      int foot = Math.min(mask.rows(), (i / across + 1) * cellsDown - phaseRow);
+      int set =
+          sums[foot * wide + right]
+              - sums[top * wide + right]
+              - sums[foot * wide + left]
+              + sums[top * wide + left];
+      needed[i] = set > 0;
     }
     int[] pages = new int[needed.length];
     int count = 0;
