@@ -12,6 +12,7 @@ import org.hemwright.paper.nest.PieceDrawing;
 import org.hemwright.paper.pdf.PdfWriter;
 import org.hemwright.paper.png.PngWriter;
 import org.hemwright.paper.sheet.DocumentFacts;
+import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.svg.SvgWriter;
 import org.hemwright.paper.tile.PageFormat;
 import org.hemwright.paper.tile.PatternPages;
@@ -34,6 +35,9 @@ import org.hemwright.pattern.piece.PieceCard;
  * and options on one installation.
  */
 public final class Paper {
+  /** Pixels to a millimetre at which words of 9 points can be read. */
+  private static final double LEGIBLE = 4.5;
+
   private Paper() {}
 
   /** One file still to be made, so that a caller may show how far it has come. */
@@ -93,7 +97,7 @@ public final class Paper {
   public enum PictureKind {
     /** Lines and words, in true size. */
     SVG("svg"),
-    /** Pixels, four to a millimetre or fewer. */
+    /** Pixels; lines and words large enough to be read. */
     PNG("png");
 
     private final String ending;
@@ -109,8 +113,8 @@ public final class Paper {
   }
 
   /**
-   * Pictures of all pieces with their key, to look at: one of the run's sizes together where a nest
-   * can show so many, else one for each group.
+   * Pictures of all pieces, to look at: one of the run's sizes together where a nest can show so
+   * many, else one for each group.
    *
    * @param perMm pixels to a millimetre, for PNG
    */
@@ -120,16 +124,18 @@ public final class Paper {
     List<List<Size>> sizes =
         present.size() <= PaperChoices.MOST_SIZES_IN_A_GROUP ? List.of(present) : groups(run);
     Edition edition = Edition.of(run, sizes, options);
+    Speech speech = Speech.of(run);
     List<PrintedFile> pictures = new ArrayList<>();
     for (GroupDrawing group : edition.groups()) {
       String name = stem(run) + "-" + sizes(group) + "." + kind.ending();
-      PatternPages.drawing(group, edition.stitchLines())
-          .map(
-              sheet ->
-                  kind == PictureKind.SVG
-                      ? SvgWriter.write(edition.facts(name, ""), sheet)
-                      : PngWriter.write(sheet, perMm))
-          .ifPresent(bytes -> pictures.add(new PrintedFile(name, "", bytes, 1, List.of())));
+      boolean pixels = kind == PictureKind.PNG;
+      double scale = pixels ? Math.max(1, LEGIBLE / perMm) : 1;
+      Sheet sheet = Pictures.of(group, edition.stitchLines(), scale);
+      byte[] bytes =
+          pixels
+              ? PngWriter.write(sheet, perMm)
+              : SvgWriter.write(edition.facts(lower(speech.sizes(group.sizeNames())), ""), sheet);
+      pictures.add(new PrintedFile(name, "", bytes, 1, List.of()));
     }
     return List.copyOf(pictures);
   }

@@ -26,14 +26,20 @@ import org.hemwright.paper.type.SetLine;
  * @param layer whose signs they are
  * @param subject what they are about
  * @param ink their colour
+ * @param scale how many times their size on paper, for pictures seen from afar
  */
-public record Signs(Layer layer, Subject subject, Ink ink) {
+public record Signs(Layer layer, Subject subject, Ink ink, double scale) {
   private static final double HEAD_LENGTH = 5;
   private static final double HEAD_HALF = 1.3;
   private static final double DRILL_RADIUS = 1.6;
   private static final double DRILL_REACH = 3;
   private static final double BRACKET_HEAD = 3.6;
   private static final double LEADER_DOT = 0.8;
+
+  /** Signs of their size on paper. */
+  public Signs(Layer layer, Subject subject, Ink ink) {
+    this(layer, subject, ink, 1);
+  }
 
   /** Signs in black, common to all sizes. */
   public static Signs common(Subject subject) {
@@ -53,18 +59,19 @@ public record Signs(Layer layer, Subject subject, Ink ink) {
    */
   public List<Inked> grain(Point foot, Point head, boolean oneWay) {
     Vector along = head.minus(foot).unit();
+    double shaft = HEAD_LENGTH * scale * 0.8;
     List<Inked> items = new ArrayList<>();
-    Point start = oneWay ? foot : foot.plus(along.times(HEAD_LENGTH * 0.8));
-    items.add(line(start, head.minus(along.times(HEAD_LENGTH * 0.8)), Pens.SIGN));
-    items.add(head(head, along, HEAD_LENGTH));
+    Point start = oneWay ? foot : foot.plus(along.times(shaft));
+    items.add(line(start, head.minus(along.times(shaft)), Pens.SIGN));
+    items.add(head(head, along, HEAD_LENGTH * scale));
     if (oneWay) {
       items.add(
           line(
-              foot.plus(along.left().times(HEAD_HALF)),
-              foot.plus(along.right().times(HEAD_HALF)),
+              foot.plus(along.left().times(HEAD_HALF * scale)),
+              foot.plus(along.right().times(HEAD_HALF * scale)),
               Pens.SIGN));
     } else {
-      items.add(head(foot, along.negated(), HEAD_LENGTH));
+      items.add(head(foot, along.negated(), HEAD_LENGTH * scale));
     }
     return items;
   }

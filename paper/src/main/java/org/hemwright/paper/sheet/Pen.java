@@ -25,6 +25,11 @@ public record Pen(double width, List<Double> dashes, Ink ink) {
     return new Pen(width, List.of(), ink);
   }
 
+  /** The same pen so many times as wide, with dashes so many times as long. */
+  public Pen times(double factor) {
+    return new Pen(width * factor, dashes.stream().map(length -> length * factor).toList(), ink);
+  }
+
   /** The same pen with another ink. */
   public Pen in(Ink other) {
     return new Pen(width, dashes, other);

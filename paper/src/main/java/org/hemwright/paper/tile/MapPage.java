@@ -33,6 +33,11 @@ final class MapPage {
   private static final Pen BLANK = Pen.solid(0.1, Inks.QUIET.tint(0.5));
   private static final double HEAD = 28;
   private static final double ROW = 6.4;
+
+  /** The widest map with the table beside it, and the space between the two (mm). */
+  private static final double BESIDE = 112;
+
+  private static final double GUTTER = 10;
   private static final double POINTS = 9;
   private static final double FIGURE = 22;
   private static final double CLEAR = 1.4;
@@ -71,40 +76,48 @@ final class MapPage {
         Face.REGULAR,
         11);
     leaf.rule(0, 19, KeyPanel.WIDTH, Pens.SIGN);
-    int sizes = sheet.group().sizes().size();
-    double table = sizes * ROW + 18;
-    double foot = map(HEAD, height - HEAD - table);
-    table(foot + 12);
+    double below = height - HEAD - sheet.group().sizes().size() * ROW - 18;
+    if (scale(BESIDE, height - HEAD) > scale(KeyPanel.WIDTH, below)) {
+      map(HEAD, BESIDE, height - HEAD);
+      table(BESIDE + GUTTER, HEAD + 3, true);
+    } else {
+      double foot = map(HEAD, KeyPanel.WIDTH, below);
+      table(0, foot + 12, false);
+    }
   }
 
-  /** The map within a height; answers how far down it reaches. */
-  private double map(double top, double height) {
-    int rows = sheet.arrangement().rows();
-    int columns = sheet.arrangement().columns();
-    double wide = columns * sheet.grid().stepAcross() + sheet.grid().overlap();
-    double high = rows * sheet.grid().stepDown() + sheet.grid().overlap();
-    double scale = Math.min(KeyPanel.WIDTH / wide, height / high);
-    double left = (KeyPanel.WIDTH - wide * scale) / 2;
+  private double wide() {
+    return sheet.arrangement().columns() * sheet.grid().stepAcross() + sheet.grid().overlap();
+  }
+
+  private double high() {
+    return sheet.arrangement().rows() * sheet.grid().stepDown() + sheet.grid().overlap();
+  }
+
+  private double scale(double width, double height) {
+    return Math.min(width / wide(), height / high());
+  }
+
+  /** The map within a width and a height; answers how far down it reaches. */
+  private double map(double top, double width, double height) {
+    double scale = scale(width, height);
+    double left = (width - wide() * scale) / 2;
     for (GroupSheet.LaidPiece piece : sheet.pieces()) {
       for (List<List<Point>> areas : piece.areas().values()) {
         leaf.fill(reduced(areas.get(0), scale, left, top), PIECE);
       }
     }
-    room =
-        new Room(
-            List.of(
-                Path.polyline(
-                    Footprint.corners(
-                        new Box(left, -top - high * scale, left + wide * scale, -top)))));
+    Box edge = new Box(left, -top - high() * scale, left + wide() * scale, -top);
+    room = new Room(List.of(Path.polyline(Footprint.corners(edge))));
     for (GroupSheet.LaidPiece piece : sheet.pieces()) {
       outlines(piece, scale, left, top);
     }
-    for (int row = 0; row < rows; row++) {
-      for (int column = 0; column < columns; column++) {
+    for (int row = 0; row < sheet.arrangement().rows(); row++) {
+      for (int column = 0; column < sheet.arrangement().columns(); column++) {
         tile(new Tile(row, column), scale, left, top);
       }
     }
-    return top + high * scale;
+    return top + high() * scale;
   }
 
   private void tile(Tile tile, double scale, double left, double top) {
@@ -137,12 +150,17 @@ final class MapPage {
       {x + (wide - width) / 2, down + (high - height) / 2}
     };
     double[] place = corners[0];
-    for (double[] corner : corners) {
-      Point foot = new Point(corner[0], -corner[1] - height);
+    boolean free = false;
+    for (int i = 0; i < corners.length && !free; i++) {
+      Point foot = new Point(corners[i][0], -corners[i][1] - height);
       if (room.isFree(new TurnedBox(foot, 0, width, height))) {
-        place = corner;
-        break;
+        place = corners[i];
+        free = true;
       }
+    }
+    if (!free) {
+      Box bare = new Box(place[0], -place[1] - height, place[0] + width, -place[1]).grown(0.4);
+      leaf.fill(Path.polyline(Footprint.corners(bare)), Inks.PAPER);
     }
     double base = place[1] + name.capitalHeight();
     leaf.words(place[0], base, tile.name(), Face.SEMIBOLD, POINTS);
@@ -186,8 +204,9 @@ final class MapPage {
     return Path.polyline(points);
   }
 
-  private void table(double top) {
-    leaf.words(0, top, "Pages that each size needs", Face.SEMIBOLD, 12);
+  /** The table of sizes; in a narrow column each takes two lines or more. */
+  private void table(double left, double top, boolean narrow) {
+    leaf.words(left, top, "Pages that each size needs", Face.SEMIBOLD, 12);
     List<Nest> nests = sheet.group().nests();
     if (nests.isEmpty()) {
       return;
@@ -199,12 +218,21 @@ final class MapPage {
       for (Tile tile : sheet.tiles(size)) {
         pages.add(first + tiles.indexOf(tile));
       }
-      KeyPanel.sizeSample(leaf, 0, down, 44, styles, size);
-      leaf.words(50, down, "Size " + size.name(), Face.REGULAR, 10);
-      leaf.wordsBefore(
-          86, down, pages.size() + (pages.size() == 1 ? " page" : " pages"), Face.REGULAR, 10);
+      String count = pages.size() + (pages.size() == 1 ? " page" : " pages");
       String ranges = PageNumbers.ranges(pages);
-      down = leaf.text(92, down, ranges, Face.REGULAR, 10, KeyPanel.WIDTH - 92) + ROW;
+      if (narrow) {
+        KeyPanel.sizeSample(leaf, left, down, 26, styles, size);
+        leaf.words(left + 30, down, "Size " + size.name(), Face.REGULAR, 10);
+        leaf.wordsBefore(KeyPanel.WIDTH, down, count, Face.REGULAR, 10);
+        double width = KeyPanel.WIDTH - left - 30;
+        down = leaf.text(left + 30, down + 4.6, ranges, Face.REGULAR, 10, width) + ROW + 1;
+      } else {
+        KeyPanel.sizeSample(leaf, left, down, 44, styles, size);
+        leaf.words(left + 50, down, "Size " + size.name(), Face.REGULAR, 10);
+        leaf.wordsBefore(left + 86, down, count, Face.REGULAR, 10);
+        double width = KeyPanel.WIDTH - left - 92;
+        down = leaf.text(left + 92, down, ranges, Face.REGULAR, 10, width) + ROW;
+      }
     }
   }
 }
