@@ -23,7 +23,12 @@ import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.sheet.Stroke;
 import org.hemwright.paper.sheet.Subject;
 import org.hemwright.paper.svg.SvgWriter;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.piece.Edge;
+import org.hemwright.workbench.folder.PackedFolder;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Our lengths against a browser's: {@code SVGGeometryElement.getTotalLength} (SVG 2, 9.6.2) on the
@@ -35,20 +40,37 @@ class BrowserLengthsTest {
 
   @Test
   void curvesThatWeDrawAreAsLongInABrowser() {
-    List<Path> paths = paths();
+    assertSameLengths(paths());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers"})
+  void everyEdgeOfTheExamplesIsAsLongInABrowserInEverySize(String example) {
+    SizeRun run = Workbench.evaluate(new PackedFolder(example)).run().orElseThrow();
+    List<Path> edges =
+        run.sizes().stream()
+            .flatMap(sized -> sized.pieces().stream())
+            .flatMap(piece -> piece.edges().stream())
+            .map(Edge::path)
+            .toList();
+    assertThat(edges).hasSizeGreaterThan(20 * 10);
+    assertSameLengths(edges);
+  }
+
+  private static void assertSameLengths(List<Path> paths) {
     try (Browser browser = Browser.open()) {
       Object measured =
           browser
               .show(svg(paths))
               .evaluate("[...document.querySelectorAll('path')].map(p => p.getTotalLength())");
       List<?> lengths = (List<?>) measured;
-      double worst = 0;
       assertThat(lengths).hasSameSizeAs(paths);
       for (int i = 0; i < paths.size(); i++) {
         double length = ((Number) lengths.get(i)).doubleValue();
-        worst = Math.max(worst, Math.abs(length - paths.get(i).length()));
+        assertThat(length)
+            .as(paths.get(i).toString())
+            .isCloseTo(paths.get(i).length(), within(PROMISED));
       }
-      assertThat(worst).isCloseTo(0, within(PROMISED));
     }
   }
 
