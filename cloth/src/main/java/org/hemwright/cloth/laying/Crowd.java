@@ -91,11 +91,6 @@ final class Crowd {
     return work;
   }
 
-  /** Counts work that was done elsewhere or is waived. */
-  void addWork(long places) {
-    work += places;
-  }
-
   /** Lays all copies anew on a strip of a given length. */
   void arrange(double newLength, int[] cuts, double[] xs, double[] ys) {
     length = newLength;

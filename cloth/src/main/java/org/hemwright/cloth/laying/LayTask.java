@@ -1,8 +1,12 @@
 package org.hemwright.cloth.laying;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A {@link StripProblem} made ready for the search: on the grid, with its no-fit table. Shared by
@@ -101,6 +105,46 @@ final class LayTask {
       shortest = cuts.get(other).width() < cuts.get(shortest).width() ? other : shortest;
     }
     return shortest;
+  }
+
+  /**
+   * Places like those of a layout, which may be of other shapes with the same ids: each copy at the
+   * place of one placement of its id, in the same turn where it is allowed, moved onto the strip.
+   * What is not placed there stays where the other places have it. The copies may overlap.
+   */
+  Places like(Layout layout, Places otherwise) {
+    int n = shapeOf.length;
+    int[] cut = otherwise.cut.clone();
+    double[] x = otherwise.x.clone();
+    double[] y = otherwise.y.clone();
+    Map<String, Deque<Placement>> waiting = new HashMap<>();
+    for (Placement placement : layout.placements()) {
+      waiting.computeIfAbsent(placement.id(), id -> new ArrayDeque<>()).add(placement);
+    }
+    double length = leastLength;
+    for (int copy = 0; copy < n; copy++) {
+      Deque<Placement> own = waiting.get(problem.shapes().get(shapeOf[copy]).id());
+      if (own != null && !own.isEmpty()) {
+        Placement placement = own.remove();
+        cut[copy] = cutInTurn(shapeOf[copy], placement.turn(), cut[copy]);
+        Cut chosen = forms.cuts().get(cut[copy]);
+        x[copy] = (double) (grid.toGrid(placement.x()) - chosen.originX());
+        y[copy] = (double) (grid.toGrid(placement.y()) - chosen.originY());
+      }
+      x[copy] = Math.max(0, x[copy]);
+      y[copy] = room.nearestY(cut[copy], y[copy]);
+      length = Math.max(length, x[copy] + (double) forms.cuts().get(cut[copy]).width());
+    }
+    return new Places(length, 0, cut, x, y);
+  }
+
+  private int cutInTurn(int shape, Turn turn, int otherwise) {
+    for (int cut : room.cutsOf(shape)) {
+      if (forms.cuts().get(cut).turn().equals(turn)) {
+        return cut;
+      }
+    }
+    return otherwise;
   }
 
   /** The layout in the problem's own unit; its length is that of the copies' far end. */

@@ -2,6 +2,7 @@ package org.hemwright.cloth.laying;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -22,6 +23,12 @@ import java.util.function.Consumer;
 public final class Laying {
 
   private static final int WORKERS = 2;
+
+  /** Up to so many copies a beam search goes first, and takes this share of the work. */
+  private static final int FEW = 12;
+
+  private static final double BEAM_SHARE = 0.15;
+  private static final long MOST_BEAM_WORK = 300_000;
   private static final int LEGS = 200;
   private static final long SHORTEST_LEG = 2_000;
   private static final long LONGEST_LEG = 400_000;
@@ -43,27 +50,63 @@ public final class Laying {
 
   /** Searches until the work is done, the layout cannot be shorter, or the watcher says stop. */
   public LayResult lay(LayBudget budget, LayWatcher watcher) {
-    List<Searcher> searchers = new ArrayList<>();
+    return lay(budget, watcher, Optional.empty());
+  }
+
+  /**
+   * Searches likewise, with a layout to begin from: of this problem, and the result is not longer;
+   * or of a like one (a neighbouring size, a narrower strip) with the same ids, whose places are
+   * then a hint.
+   */
+  public LayResult lay(LayBudget budget, LayWatcher watcher, Layout start) {
+    return lay(budget, watcher, Optional.of(start));
+  }
+
+  private LayResult lay(LayBudget budget, LayWatcher watcher, Optional<Layout> hint) {
     Places plain = task.columns();
+    List<Searcher> searchers = new ArrayList<>();
     for (int worker = 0; worker < WORKERS; worker++) {
       Searcher searcher = new Searcher(task, rules, seed(budget.seed(), worker), plain);
       searcher.beginAtRandom();
       searchers.add(searcher);
     }
+    long beamWork = 0;
+    if (task.shapeOf.length <= FEW) {
+      BeamSearch beam =
+          new BeamSearch(task, Math.min(MOST_BEAM_WORK, (long) (budget.work() * BEAM_SHARE)));
+      Places found = beam.search(plain);
+      beamWork = beam.work();
+      if (found != plain) {
+        searchers.get(0).adopt(found);
+      }
+    }
+    hint.ifPresent(layout -> begin(searchers.get(WORKERS - 1), task.like(layout, plain)));
     ExecutorService pool = Executors.newFixedThreadPool(threads, Laying::thread);
     boolean complete;
     try {
-      complete = search(searchers, budget, watcher, pool);
+      complete = search(searchers, budget, beamWork, watcher, pool);
     } finally {
       pool.shutdownNow();
     }
-    long work = searchers.stream().mapToLong(Searcher::work).sum();
-    return new LayResult(accepted(shortest(searchers), plain), complete, work);
+    long work = beamWork + searchers.stream().mapToLong(Searcher::work).sum();
+    return new LayResult(accepted(shortest(searchers).best(), plain), complete, work);
+  }
+
+  private void begin(Searcher searcher, Places hint) {
+    if (new LayoutChecker(task.problem).accepts(task.layout(hint))) {
+      searcher.adopt(hint);
+    } else {
+      searcher.beginFrom(hint);
+    }
   }
 
   private boolean search(
-      List<Searcher> searchers, LayBudget budget, LayWatcher watcher, ExecutorService pool) {
-    long each = Math.max(1, budget.work() / WORKERS);
+      List<Searcher> searchers,
+      LayBudget budget,
+      long beamWork,
+      LayWatcher watcher,
+      ExecutorService pool) {
+    long each = Math.max(1, (budget.work() - beamWork) / WORKERS);
     long explored = Math.max(1, (long) (each * rules.explored()));
     long leg = Math.max(SHORTEST_LEG, Math.min(LONGEST_LEG, each / LEGS));
     for (long done = 0; done < each && !shortest(searchers).finished(); ) {
@@ -78,7 +121,7 @@ public final class Laying {
           other.adopt(leader.best());
         }
       }
-      if (!watcher.goOn(progress(searchers, budget))) {
+      if (!watcher.goOn(progress(searchers, beamWork, budget))) {
         return false;
       }
     }
@@ -110,8 +153,8 @@ public final class Laying {
     }
   }
 
-  private LayWatcher.Progress progress(List<Searcher> searchers, LayBudget budget) {
-    long work = searchers.stream().mapToLong(Searcher::work).sum();
+  private LayWatcher.Progress progress(List<Searcher> searchers, long beamWork, LayBudget budget) {
+    long work = beamWork + searchers.stream().mapToLong(Searcher::work).sum();
     double length = task.grid.toUnit(shortest(searchers).best().length);
     double density = task.problem.totalArea() / (task.problem.stripWidth() * length);
     return new LayWatcher.Progress(work, Math.max(work, budget.work()), length, density);
@@ -125,10 +168,16 @@ public final class Laying {
     return shortest;
   }
 
-  private Layout accepted(Searcher leader, Places fallback) {
+  /** The first of these layouts that the checker accepts: settled, as found, or the plain one. */
+  private Layout accepted(Places found, Places plain) {
     LayoutChecker checker = new LayoutChecker(task.problem);
-    Layout layout = task.layout(leader.best());
-    return checker.accepts(layout) ? layout : task.layout(fallback);
+    for (Places places : List.of(new Settling(task).settle(found), found, plain)) {
+      Layout layout = task.layout(places);
+      if (checker.accepts(layout)) {
+        return layout;
+      }
+    }
+    throw new IllegalStateException("not even laying box beside box was accepted");
   }
 
   private long seed(long seed, int worker) {

@@ -68,6 +68,21 @@ final class NoFit {
     return kind == DepthField.OUTSIDE ? 0 : weight * nearDepth((int) kind, px, py);
   }
 
+  /**
+   * The boundary of the region by differences of corners, {@link NoFitRegion#STRIDE} doubles a
+   * stretch: on it the forms touch, and to the left of each stretch they overlap.
+   */
+  double[] touching() {
+    double[] stretches = boundary.clone();
+    for (int s = 0; s < stretches.length; s += NoFitRegion.STRIDE) {
+      stretches[s] = sign * (stretches[s] - moveX);
+      stretches[s + 1] = sign * (stretches[s + 1] - moveY);
+      stretches[s + 2] *= sign;
+      stretches[s + 3] *= sign;
+    }
+    return stretches;
+  }
+
   private double nearDepth(int list, double px, double py) {
     int end = list + near[list];
     double best = Double.POSITIVE_INFINITY;

@@ -14,6 +14,9 @@ import java.util.Arrays;
  */
 final class Penetration {
 
+  /** Nearer to an outline than this, in steps, rounding may have put a point on its wrong side. */
+  private static final double ROUNDING = 2;
+
   private final double limit;
 
   /** Compares penetrations with a limit, in grid steps. */
@@ -42,9 +45,7 @@ final class Penetration {
       long fromY = along(ay, by, cuts[c]);
       long toX = along(ax, bx, cuts[c + 1]);
       long toY = along(ay, by, cuts[c + 1]);
-      double middle = (cuts[c] + cuts[c + 1]) / 2;
-      if (other.contains(along(ax, bx, middle), along(ay, by, middle))
-          && stretchIsDeep(fromX, fromY, toX, toY, other)) {
+      if (stretchIsDeep(fromX, fromY, toX, toY, other)) {
         return true;
       }
     }
@@ -65,7 +66,12 @@ final class Penetration {
     }
     long middleX = ax + (bx - ax) / 2;
     long middleY = ay + (by - ay) / 2;
-    if (other.contains(middleX, middleY) && other.distance(middleX, middleY) > limit) {
+    double distance = other.distance(middleX, middleY);
+    boolean inside = other.contains(middleX, middleY);
+    if (!inside && distance > ROUNDING) {
+      return false; // nothing crosses the stretch, so all of it is outside
+    }
+    if (inside && distance > limit) {
       return true;
     }
     if (Math.max(Math.abs(bx - ax), Math.abs(by - ay)) <= 1) {

@@ -48,6 +48,6 @@ record SearchRules(
   /** What {@link Laying} uses. */
   static final SearchRules STANDARD =
       new SearchRules(
-          20, 10, 3, 0.25, 0.02, 0.001, 1.1, 0.5, 1.2, 2.0, 0.95, 200, 3, 100, 2, 0.001, 0.0005,
+          20, 10, 3, 0.25, 0.02, 0.001, 1.1, 0.5, 1.2, 2.0, 0.95, 100, 1, 100, 1, 0.001, 0.0005,
           0.00001, 0.8);
 }

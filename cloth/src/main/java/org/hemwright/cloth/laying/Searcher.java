@@ -16,7 +16,7 @@ final class Searcher {
    * The density with which a search without a layout begins, and by how much the strip grows when
    * that was too dense.
    */
-  private static final double FIRST_DENSITY = 0.7;
+  private static final double FIRST_DENSITY = 0.55;
 
   private static final double LENGTHEN = 1.05;
 
@@ -27,7 +27,13 @@ final class Searcher {
   private static final int EASY = 20;
 
   private static final int HARD = 60;
-  private static final double FASTEST_SHRINK = 0.01;
+  private static final double FASTEST_SHRINK = 0.02;
+
+  /**
+   * Up to so many copies every layout is settled at once; that costs little and shortens it
+   * exactly.
+   */
+  private static final int SETTLED_AT_ONCE = 12;
 
   private final LayTask task;
   private final SearchRules rules;
@@ -36,6 +42,7 @@ final class Searcher {
   private final Separation separation;
   private final Shrinkage shrinkage;
   private final Disruption disruption;
+  private final Settling settling;
   private final List<Places> pool = new ArrayList<>();
   private Places best;
   private boolean found;
@@ -56,6 +63,7 @@ final class Searcher {
     separation = new Separation(crowd, search, chance, rules);
     shrinkage = new Shrinkage(crowd, task.room, chance);
     disruption = new Disruption(crowd, task.room, chance, task.areaOfShape);
+    settling = new Settling(task);
     best = fallback;
     shrink = rules.shrink();
   }
@@ -90,6 +98,12 @@ final class Searcher {
     beginAttempt();
   }
 
+  /** Begins from copies that may overlap. */
+  void beginFrom(Places crowded) {
+    crowded.restore(crowd);
+    beginAttempt();
+  }
+
   /** Begins from a layout, or goes on from it when it is shorter than the best one so far. */
   void adopt(Places layout) {
     if (found && best.length <= layout.length) {
@@ -120,7 +134,8 @@ final class Searcher {
         case DONE -> {
           adaptShrink();
           remember();
-          shortenFrom(crowd.length());
+          best.restore(crowd);
+          shortenFrom(best.length);
         }
         case GIVEN_UP -> {
           shrink = rules.shrink();
@@ -136,10 +151,9 @@ final class Searcher {
   }
 
   private void remember() {
-    if (!found || crowd.length() < best.length) {
-      best = Places.of(crowd, 0);
-      found = true;
-    }
+    Places layout = Places.of(crowd, 0);
+    best = crowd.size <= SETTLED_AT_ONCE ? settling.settle(layout) : layout;
+    found = true;
     pool.clear();
   }
 
@@ -183,7 +197,7 @@ final class Searcher {
       }
       Separation.State state = separation.sweep();
       if (state == Separation.State.DONE) {
-        best = Places.of(crowd, 0);
+        remember();
       }
       squeezing = state == Separation.State.GOING_ON;
     }

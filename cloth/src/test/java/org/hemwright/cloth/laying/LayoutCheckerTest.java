@@ -215,4 +215,35 @@ class LayoutCheckerTest {
     return new LayoutChecker(problem)
         .objections(new Layout(length, List.of(placements))).stream().map(Objection::kind).toList();
   }
+
+  /**
+   * A corner that touches the middle of a long edge from outside may be rounded to the wrong side
+   * of it.
+   */
+  @Test
+  void aCornerThatTouchesALongEdgeIsDecidedAtOnce() {
+    StripProblem problem =
+        new StripProblem(
+            "corner",
+            4,
+            List.of(
+                new LooseShape(
+                    "long",
+                    1,
+                    List.of(Turn.AS_DRAWN),
+                    List.of(new Spot(0, 0), new Spot(4, 1), new Spot(0, 1.5))),
+                new LooseShape(
+                    "corner",
+                    1,
+                    List.of(Turn.AS_DRAWN),
+                    List.of(new Spot(0, 0), new Spot(-1, -1), new Spot(1, -1)))));
+    for (int i = 0; i < 200; i++) {
+      double x = 2 + i * 1e-3;
+      List<Placement> placements =
+          List.of(
+              new Placement("long", Turn.AS_DRAWN, 0, 2),
+              new Placement("corner", Turn.AS_DRAWN, x, 2 + x / 4));
+      assertThat(new LayoutChecker(problem).accepts(new Layout(4, placements))).isTrue();
+    }
+  }
 }
