@@ -210,18 +210,51 @@ class PaperTest {
 
   @Test
   void everyFindingHasItsSentence() {
-    assertThat(Paper.messages().sentences().keySet())
-        .contains(
-            "label-fit.message",
-            "label-fit.mend",
-            "paper-too-narrow.message",
-            "paper-too-narrow.mend");
+    Wording wording = Wording.of(Paper.messages());
+    assertThat(
+            wording.lacking(
+                List.of(
+                    "label-fit",
+                    "words-left-out",
+                    "paper-too-narrow",
+                    "letters-missing",
+                    "stitch-lines-close")))
+        .isEmpty();
     List<Finding> findings = Paper.findings(SandlingSkirt.tiny(), PaperOptions.everything());
-    var wording = Wording.of(Paper.messages());
-    assertThat(findings).isNotEmpty();
-    assertThat(wording.message(findings.get(0)))
+    assertThat(findings.stream().map(wording::message))
+        .first()
         .isEqualTo(
-            "The words “Belt tab” find no room inside piece tab."
+            "The label “Belt tab” finds no room inside piece tab and stands beside it."
                 + " That is so in sizes 8 and 10.");
+  }
+
+  // With 10 mm from size to size and 10 mm of allowance each stitch line lies on the next smaller
+  // size's cut line.
+  @Test
+  void stitchLinesOnOtherSizesCutLinesAreFound() {
+    SizeRun shown = SandlingSkirt.run(9, new PaperChoices(List.of(), true, false, false));
+    SizeRun hidden = SandlingSkirt.run(9, new PaperChoices(List.of(), false, false, false));
+    PaperOptions options = PaperOptions.everything().on(PageFormat.EITHER);
+    assertThat(Paper.findings(shown, options).stream().map(Finding::code))
+        .containsOnly("stitch-lines-close");
+    assertThat(Paper.findings(shown, options).get(0).subject()).isEqualTo("panel");
+    assertThat(Paper.findings(hidden, options)).isEmpty();
+  }
+
+  @Test
+  void lettersThatTheTypeLacksAreFound() {
+    List<Finding> findings =
+        Paper.findings(SandlingSkirt.titled("Sandling 裙"), PaperOptions.everything());
+    assertThat(findings.stream().map(Finding::code)).contains("letters-missing");
+    assertThat(Wording.of(Paper.messages()).message(findings.get(0)))
+        .isEqualTo(
+            "“Sandling 裙” has letters that our type does not have, and that print as “?”: 裙.");
+  }
+
+  @Test
+  void jobsMayBeMadeSideBySide() {
+    List<PrintedFile> together =
+        Printing.of(SandlingSkirt.run(), ALL).jobs().parallelStream().map(Paper.Job::make).toList();
+    assertThat(together).isEqualTo(PRINTED.files());
   }
 }

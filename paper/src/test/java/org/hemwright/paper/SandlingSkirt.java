@@ -48,7 +48,7 @@ public final class SandlingSkirt {
 
   /** Nine sizes, 8 to 24, in one group. */
   public static SizeRun run() {
-    return run(9, new PaperChoices(List.of(), true, false, false));
+    return run(9, new PaperChoices(List.of(), false, false, false));
   }
 
   /** So many sizes, 8 upward, with the given choices; groups are made where there are none. */
@@ -100,6 +100,26 @@ public final class SandlingSkirt {
                         size, List.of(panel(size), band(size)), List.of(), List.of(), Map.of()))
             .toList();
     return new SizeRun(pattern, sized);
+  }
+
+  /** The skirt under another title. */
+  public static SizeRun titled(String title) {
+    SizeRun skirt = run(2, new PaperChoices(List.of(), false, false, false));
+    Pattern whole = skirt.pattern();
+    Details old = whole.details();
+    Details details =
+        new Details(title, old.version(), old.dated(), old.by(), old.units(), old.spelling());
+    Pattern pattern =
+        new Pattern(
+            details,
+            whole.chart(),
+            whole.base(),
+            whole.fabrics(),
+            whole.dials(),
+            whole.views(),
+            whole.pieces(),
+            whole.paper());
+    return new SizeRun(pattern, skirt.sizes());
   }
 
   /** A pattern of one piece, a tab of 24 × 30 mm, too small for its words. */

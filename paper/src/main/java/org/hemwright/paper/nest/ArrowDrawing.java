@@ -74,7 +74,7 @@ final class ArrowDrawing {
       }
     }
     canvas.overlay(signs.grain(laid.start(), laid.end(), oneWay));
-    canvas.noRoom("Grain");
+    canvas.leftOut("Grain");
   }
 
   /** How far the smallest shape reaches in a direction (mm). */
@@ -115,7 +115,7 @@ final class ArrowDrawing {
       }
     }
     if (!put(way, line.width(), line, near)) {
-      canvas.noRoom(words);
+      canvas.leftOut(words);
     }
   }
 

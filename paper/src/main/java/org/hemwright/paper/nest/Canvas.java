@@ -29,7 +29,7 @@ final class Canvas {
 
   private static final double STEP = 4;
   private static final double BEND = 0.8;
-  private static final double BESIDE_LINE = 1.5;
+  private static final double BESIDE_LINE = 1.75;
 
   private final Nest nest;
   private final Room narrow;
@@ -150,10 +150,19 @@ final class Canvas {
     return back ? along.negated() : along;
   }
 
-  /** Says that some words found no room. */
-  void noRoom(String words) {
+  /** Says that some words found no room and are left out. */
+  void leftOut(String words) {
+    found("words-left-out", words);
+  }
+
+  /** Says that the piece's own words found no room in it and stand beside it. */
+  void beside(String words) {
+    found("label-fit", words);
+  }
+
+  private void found(String code, String words) {
     findings.add(
-        Finding.warn("label-fit", nest.card().name())
+        Finding.warn(code, nest.card().name())
             .sizes(nest.sizeNames())
             .with("words", words)
             .at(nest.card().origin())

@@ -8,8 +8,8 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
 
 /**
- * All pieces of one group of sizes, drawn when asked for and kept, at any quarter turn. Not for use
- * by several threads at once.
+ * All pieces of one group of sizes, drawn when asked for and kept, at any quarter turn. Several
+ * threads may ask at once.
  */
 public final class GroupDrawing {
   private final SizeRun run;
@@ -54,7 +54,7 @@ public final class GroupDrawing {
   }
 
   /** A nest turned by quarters. */
-  public Nest nest(int index, int quarterTurns) {
+  public synchronized Nest nest(int index, int quarterTurns) {
     return quarterTurns == 0
         ? nests.get(index)
         : turned.computeIfAbsent(
@@ -62,7 +62,7 @@ public final class GroupDrawing {
   }
 
   /** A piece drawn, turned by quarters. */
-  public PieceDrawing piece(int index, int quarterTurns) {
+  public synchronized PieceDrawing piece(int index, int quarterTurns) {
     return drawn.computeIfAbsent(
         4 * index + quarterTurns,
         key -> PieceDrawing.of(run, nest(index, quarterTurns), stitchLines));

@@ -51,7 +51,7 @@ final class LineDrawing {
         put = put || canvas.along(line.path(), HEM_WORDS, signs, 0.5);
       }
       if (!put) {
-        canvas.noRoom(HEM_WORDS);
+        canvas.leftOut(HEM_WORDS);
       }
     }
   }

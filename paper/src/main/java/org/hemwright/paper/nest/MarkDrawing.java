@@ -107,7 +107,7 @@ final class MarkDrawing {
         return;
       }
     }
-    canvas.noRoom(text);
+    canvas.leftOut(text);
   }
 
   private void drills() {
@@ -156,7 +156,7 @@ final class MarkDrawing {
             REACH + line.width() / 2);
     box.ifPresentOrElse(
         room -> canvas.draw(List.of(common.words(line, room.at(0, line.descent()), 0)), room),
-        () -> canvas.noRoom(text));
+        () -> canvas.leftOut(text));
   }
 
   private void levels() {
@@ -225,7 +225,7 @@ final class MarkDrawing {
         wordsLater.add(
             () -> {
               if (!canvas.along(first, "Lengthen or shorten here", common, 0.4)) {
-                canvas.noRoom("Lengthen or shorten here");
+                canvas.leftOut("Lengthen or shorten here");
               }
             });
       }
@@ -252,7 +252,7 @@ final class MarkDrawing {
         0,
         () -> {
           if (!canvas.along(back, text, common, 0.5)) {
-            canvas.noRoom(text);
+            canvas.leftOut(text);
           }
         });
   }

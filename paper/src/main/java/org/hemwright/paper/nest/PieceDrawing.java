@@ -91,7 +91,7 @@ public record PieceDrawing(
     if (put) {
       return Optional.empty();
     }
-    canvas.noRoom(words.title());
+    canvas.beside(words.title());
     TextBlock block = small.get(0);
     TurnedBox box = besideBox(nest.bounds(), block);
     List<Inked> items = new ArrayList<>(block.in(box, Layer.COMMON, canvas.subject()));
