@@ -17,6 +17,7 @@ import org.hemwright.paper.Paper;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.PrintedPattern;
+import org.hemwright.paper.Printing;
 import org.hemwright.pattern.Check;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
@@ -95,14 +96,15 @@ public final class Workbench {
 
   /** Makes the printable files; one step of progress for each file. */
   public static PrintedPattern print(SizeRun run, PaperOptions options, Progress progress) {
-    List<Paper.Job> jobs = Paper.jobs(run, options);
+    Printing printing = Printing.of(run, options);
+    List<Paper.Job> jobs = printing.jobs();
     List<PrintedFile> files = new ArrayList<>();
     for (Paper.Job job : jobs) {
       progress.step(job.name(), files.size(), jobs.size());
       files.add(job.make());
     }
     progress.step("", jobs.size(), jobs.size());
-    return new PrintedPattern(files, Paper.findings(run, options));
+    return new PrintedPattern(files, printing.findings());
   }
 
   /** Makes sentences of every finding that any stage may give. */
