@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
+import org.hemwright.paper.label.Room;
 import org.hemwright.paper.label.TurnedBox;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.type.Face;
@@ -25,6 +26,7 @@ final class ArrowDrawing {
   private static final double STRIP = 6.4;
   private static final double STRETCH_HEIGHT = 8.5;
   private static final double LONGEST_STRETCH = 62;
+  private static final double[] WORD_SHARES = {0.5, 0.35, 0.65, 0.2, 0.8};
 
   private final SizeRun run;
   private final Nest nest;
@@ -68,13 +70,26 @@ final class ArrowDrawing {
         List<Inked> items = new ArrayList<>();
         boolean same = way.equals(along);
         items.addAll(signs.grain(same ? low : high, same ? high : low, oneWay));
-        items.add(signs.words(word, box.at((box.width() - word.width()) / 2, 3.2), box.angle()));
+        items.add(signs.words(word, box.at(wordPlace(box, word), 3.2), box.angle()));
         canvas.draw(items, box);
         return;
       }
     }
     canvas.overlay(signs.grain(laid.start(), laid.end(), oneWay));
     canvas.leftOut("Grain");
+  }
+
+  /** How far along the arrow its word begins: in the middle, or where no pages meet in it. */
+  private double wordPlace(TurnedBox box, SetLine word) {
+    double room = box.width() - word.width();
+    double high = word.capitalHeight() + word.descent();
+    for (double share : WORD_SHARES) {
+      TurnedBox place = new TurnedBox(box.at(room * share, 3.2), box.angle(), word.width(), high);
+      if (!canvas.isAcrossPages(place)) {
+        return room * share;
+      }
+    }
+    return room / 2;
   }
 
   /** How far the smallest shape reaches in a direction (mm). */
@@ -109,18 +124,21 @@ final class ArrowDrawing {
             : "Greatest stretch";
     SetLine line = Face.REGULAR.set(words, Canvas.POINTS);
     Point near = canvas.wide().centre();
-    for (double length = LONGEST_STRETCH; length >= line.width(); length -= 4) {
-      if (put(way, Math.max(length, line.width()), line, near)) {
+    for (Room room : List.of(canvas.wideOnPages(), canvas.wide())) {
+      for (double length = LONGEST_STRETCH; length > line.width(); length -= 4) {
+        if (put(room, way, length, line, near)) {
+          return;
+        }
+      }
+      if (put(room, way, line.width(), line, near)) {
         return;
       }
     }
-    if (!put(way, line.width(), line, near)) {
-      canvas.leftOut(words);
-    }
+    canvas.leftOut(words);
   }
 
-  private boolean put(Vector way, double length, SetLine line, Point near) {
-    Optional<TurnedBox> found = canvas.wide().find(way.angle(), length, STRETCH_HEIGHT, near);
+  private boolean put(Room room, Vector way, double length, SetLine line, Point near) {
+    Optional<TurnedBox> found = room.find(way.angle(), length, STRETCH_HEIGHT, near);
     if (found.isEmpty()) {
       return false;
     }

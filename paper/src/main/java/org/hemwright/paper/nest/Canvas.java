@@ -34,16 +34,34 @@ final class Canvas {
   private final Nest nest;
   private final Room narrow;
   private final Room wide;
+
+  /** The same less the edges of pages, over which words are set only where they must. */
+  private final Room narrowOnPages;
+
+  private final Room wideOnPages;
+  private final NearLine seams;
   private final List<Inked> items = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  Canvas(Nest nest) {
+  /**
+   * A bare piece.
+   *
+   * @param seams where pages meet on it, if it is to be printed on pages
+   */
+  Canvas(Nest nest, List<Path> seams) {
     this.nest = nest;
     List<Path> outlines = new ArrayList<>();
     outlines.add(nest.smallest().cut().path());
     nest.shapes().forEach(shape -> outlines.add(shape.cut().path()));
     narrow = new Room(outlines);
     wide = narrow.empty();
+    narrowOnPages = seams.isEmpty() ? narrow : narrow.empty();
+    wideOnPages = seams.isEmpty() ? wide : narrow.empty();
+    for (Path seam : seams) {
+      narrowOnPages.takeLine(seam, NARROW);
+      wideOnPages.takeLine(seam, WIDE);
+    }
+    this.seams = new NearLine(seams);
   }
 
   Subject subject() {
@@ -66,8 +84,26 @@ final class Canvas {
     return List.copyOf(findings);
   }
 
+  /** The room for blocks and arrows. */
   Room wide() {
     return wide;
+  }
+
+  /** The same within pages. */
+  Room wideOnPages() {
+    return wideOnPages;
+  }
+
+  /** Whether a low box lies across the line where two pages meet, or touches it. */
+  boolean isAcrossPages(TurnedBox box) {
+    int steps = 1 + (int) (box.width() / NARROW);
+    for (int i = 0; i <= steps; i++) {
+      Point middle = box.at(box.width() * i / steps, box.height() / 2);
+      if (seams.passes(middle, box.height() / 2 + NARROW)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Puts lines down and keeps words off them. */
@@ -83,6 +119,10 @@ final class Canvas {
   void keepOff(Path line) {
     narrow.takeLine(line, NARROW);
     wide.takeLine(line, WIDE);
+    if (narrowOnPages != narrow) {
+      narrowOnPages.takeLine(line, NARROW);
+      wideOnPages.takeLine(line, WIDE);
+    }
   }
 
   /** Puts words or signs down in a box that is theirs from now on. */
@@ -94,6 +134,10 @@ final class Canvas {
   void take(TurnedBox box) {
     narrow.take(box, NARROW);
     wide.take(box, BETWEEN_BOXES);
+    if (narrowOnPages != narrow) {
+      narrowOnPages.take(box, NARROW);
+      wideOnPages.take(box, BETWEEN_BOXES);
+    }
   }
 
   /** Puts something down without keeping anything off it. */
@@ -103,9 +147,14 @@ final class Canvas {
 
   /** A box near a point, with a narrow margin. */
   Optional<TurnedBox> near(Point point, double angle, double width, double height, double reach) {
-    return narrow
+    return narrowOnPages
         .find(angle, width, height, point)
-        .filter(box -> box.centre().distanceTo(point) <= reach);
+        .filter(box -> box.centre().distanceTo(point) <= reach)
+        .or(
+            () ->
+                narrow
+                    .find(angle, width, height, point)
+                    .filter(box -> box.centre().distanceTo(point) <= reach));
   }
 
   /**
@@ -114,6 +163,11 @@ final class Canvas {
    * @return whether there was room
    */
   boolean along(Path path, String text, Signs signs, double share) {
+    return along(narrowOnPages, path, text, signs, share)
+        || (narrowOnPages != narrow && along(narrow, path, text, signs, share));
+  }
+
+  private boolean along(Room room, Path path, String text, Signs signs, double share) {
     SetLine line = Face.REGULAR.set(text, POINTS);
     Stations stations = new Stations(path);
     double length = stations.length();
@@ -134,7 +188,7 @@ final class Canvas {
             new TurnedBox(
                 foot.minus(way.left().times(BESIDE_LINE + high)), way.angle(), line.width(), high);
         for (TurnedBox box : List.of(above, below)) {
-          if (narrow.isFree(box)) {
+          if (room.isFree(box)) {
             draw(List.of(signs.words(line, box.at(0, line.descent()), box.angle())), box);
             return true;
           }

@@ -49,13 +49,15 @@ final class CutDrawing {
   private final Speech speech;
   private final Map<Size, NearLine> near = new LinkedHashMap<>();
   private final NearLine others;
+  private final NearLine seams;
   private final List<Point> placed = new ArrayList<>();
   private final List<Inked> items = new ArrayList<>();
 
-  private CutDrawing(Nest nest, Speech speech, List<Path> otherLines) {
+  private CutDrawing(Nest nest, Speech speech, List<Path> otherLines, List<Path> seams) {
     this.nest = nest;
     this.speech = speech;
     others = new NearLine(otherLines);
+    this.seams = new NearLine(seams);
     for (PieceShape shape : nest.shapes()) {
       near.put(shape.size(), new NearLine(shape.cutLine()));
     }
@@ -65,9 +67,10 @@ final class CutDrawing {
    * The cut lines and their labels.
    *
    * @param otherLines what else is drawn on the piece, which labels keep off where they can
+   * @param seams where pages meet, which they keep off too
    */
-  static List<Inked> of(Nest nest, Speech speech, List<Path> otherLines) {
-    return new CutDrawing(nest, speech, otherLines).drawn();
+  static List<Inked> of(Nest nest, Speech speech, List<Path> otherLines, List<Path> seams) {
+    return new CutDrawing(nest, speech, otherLines, seams).drawn();
   }
 
   private List<Inked> drawn() {
@@ -162,9 +165,13 @@ final class CutDrawing {
         continue;
       }
       double clear = clear(run, stations, at, half);
-      double other = clearOfOthers(stations, at, half);
+      double other = clearOf(others, stations, at, half);
+      double seam = clearOf(seams, stations, at, half);
       double cost =
-          Math.abs(off) * 0.03 + Math.max(0, CLEAR - clear) * 40 + Math.max(0, CLEAR - other) * 4;
+          Math.abs(off) * 0.03
+              + Math.max(0, CLEAR - clear) * 40
+              + Math.max(0, CLEAR - other) * 4
+              + Math.max(0, CLEAR - seam) * 8;
       if (cost < least) {
         least = cost;
         best = new Spot(at, line, clear, other < CLEAR);
@@ -191,10 +198,10 @@ final class CutDrawing {
     return clear;
   }
 
-  private double clearOfOthers(Stations stations, double at, double half) {
+  private static double clearOf(NearLine lines, Stations stations, double at, double half) {
     double clear = 10;
     for (double share : new double[] {-1, -0.5, 0, 0.5, 1}) {
-      clear = Math.min(clear, others.distance(stations.at(at + share * half)));
+      clear = Math.min(clear, lines.distance(stations.at(at + share * half)));
     }
     return clear;
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.hemwright.geometry.Path;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
 
@@ -66,6 +67,13 @@ public final class GroupDrawing {
     return drawn.computeIfAbsent(
         4 * index + quarterTurns,
         key -> PieceDrawing.of(run, nest(index, quarterTurns), stitchLines));
+  }
+
+  /** A piece drawn for pages that meet along some lines. */
+  public PieceDrawing piece(int index, int quarterTurns, List<Path> seams) {
+    return seams.isEmpty()
+        ? piece(index, quarterTurns)
+        : PieceDrawing.of(run, nest(index, quarterTurns), stitchLines, seams);
   }
 
   /** All pieces, grain upward. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
+import org.hemwright.paper.label.Room;
 import org.hemwright.paper.label.TextBlock;
 import org.hemwright.paper.label.TurnedBox;
 import org.hemwright.paper.sheet.Inked;
@@ -42,13 +43,23 @@ public record PieceDrawing(
    * @param stitchLines whether stitch lines are drawn
    */
   public static PieceDrawing of(SizeRun run, Nest nest, boolean stitchLines) {
+    return of(run, nest, stitchLines, List.of());
+  }
+
+  /**
+   * Draws a nest for pages.
+   *
+   * @param stitchLines whether stitch lines are drawn
+   * @param seams where pages meet on it; words are set across them only where they must be
+   */
+  public static PieceDrawing of(SizeRun run, Nest nest, boolean stitchLines, List<Path> seams) {
     Speech speech = Speech.of(run);
-    Canvas canvas = new Canvas(nest);
+    Canvas canvas = new Canvas(nest, seams);
     LineDrawing lines = new LineDrawing(nest, canvas);
     MarkDrawing marks = new MarkDrawing(nest, canvas, speech);
     lines.draw(stitchLines);
     marks.draw();
-    canvas.draw(CutDrawing.of(nest, speech, canvas.lines()));
+    canvas.draw(CutDrawing.of(nest, speech, canvas.lines(), seams));
     marks.words();
     lines.words();
     PieceWords words =
@@ -81,15 +92,17 @@ public record PieceDrawing(
     List<TextBlock> strips = PieceLabel.strips(words);
     Point near = canvas.wide().centre();
     double up = Math.PI / 2;
-    boolean put =
-        put(canvas, large, 0, near)
-            || put(canvas, small, 0, near)
-            || put(canvas, large, up, near)
-            || put(canvas, small, up, near)
-            || put(canvas, strips, 0, near)
-            || put(canvas, strips, up, near);
-    if (put) {
-      return Optional.empty();
+    for (Room room : List.of(canvas.wideOnPages(), canvas.wide())) {
+      boolean put =
+          put(canvas, room, large, 0, near)
+              || put(canvas, room, small, 0, near)
+              || put(canvas, room, large, up, near)
+              || put(canvas, room, small, up, near)
+              || put(canvas, room, strips, 0, near)
+              || put(canvas, room, strips, up, near);
+      if (put) {
+        return Optional.empty();
+      }
     }
     canvas.beside(words.title());
     TextBlock block = small.get(0);
@@ -100,9 +113,10 @@ public record PieceDrawing(
     return Optional.of(box);
   }
 
-  private static boolean put(Canvas canvas, List<TextBlock> blocks, double angle, Point near) {
+  private static boolean put(
+      Canvas canvas, Room room, List<TextBlock> blocks, double angle, Point near) {
     for (TextBlock block : blocks) {
-      Optional<TurnedBox> box = canvas.wide().find(angle, block.width(), block.height(), near);
+      Optional<TurnedBox> box = room.find(angle, block.width(), block.height(), near);
       if (box.isPresent()) {
         canvas.draw(block.in(box.get(), Layer.COMMON, canvas.subject()), box.get());
         return true;

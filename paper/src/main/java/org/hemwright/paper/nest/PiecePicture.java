@@ -46,7 +46,7 @@ public final class PiecePicture {
     this.run = run;
     this.nest = nest;
     this.scale = scale;
-    canvas = new Canvas(nest);
+    canvas = new Canvas(nest, List.of());
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.geometry.Vector;
@@ -107,7 +108,9 @@ public record GroupSheet(
     List<LaidPiece> pieces = new ArrayList<>();
     for (int i = 0; i < group.nests().size(); i++) {
       Arrangement.Place place = arrangement.places().get(i);
-      PieceDrawing drawing = group.piece(i, place.turn());
+      List<Path> seams =
+          seams(group.nest(i, place.turn()).bounds(), place.move(), grid, arrangement);
+      PieceDrawing drawing = group.piece(i, place.turn(), seams);
       Map<Size, List<List<Point>>> areas = new LinkedHashMap<>();
       for (PieceShape shape : drawing.nest().shapes()) {
         List<List<Point>> own = new ArrayList<>();
@@ -136,6 +139,24 @@ public record GroupSheet(
                   box.maxY() + move.dy());
             });
     return new GroupSheet(group, grid, arrangement, pieces, key);
+  }
+
+  /** Where pages meet on a piece, in the piece's own places. */
+  private static List<Path> seams(Box bounds, Vector move, TileGrid grid, Arrangement arrangement) {
+    List<Path> seams = new ArrayList<>();
+    for (int column = 1; column < arrangement.columns(); column++) {
+      double x = column * grid.stepAcross() + grid.overlap() / 2 - move.dx();
+      if (bounds.minX() < x && x < bounds.maxX()) {
+        seams.add(Path.straight(new Point(x, bounds.minY()), new Point(x, bounds.maxY())));
+      }
+    }
+    for (int row = 1; row < arrangement.rows(); row++) {
+      double y = -row * grid.stepDown() - grid.overlap() / 2 - move.dy();
+      if (bounds.minY() < y && y < bounds.maxY()) {
+        seams.add(Path.straight(new Point(bounds.minX(), y), new Point(bounds.maxX(), y)));
+      }
+    }
+    return seams;
   }
 
   private static List<Point> moved(List<Point> points, Vector move) {

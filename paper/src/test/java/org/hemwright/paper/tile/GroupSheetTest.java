@@ -21,6 +21,9 @@ import org.hemwright.paper.arrange.TileGrid.Tile;
 import org.hemwright.paper.label.Room;
 import org.hemwright.paper.nest.GroupDrawing;
 import org.hemwright.paper.nest.Nest;
+import org.hemwright.paper.sheet.Inked;
+import org.hemwright.paper.sheet.Layer;
+import org.hemwright.paper.sheet.Words;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
 import org.junit.jupiter.api.Test;
@@ -165,6 +168,29 @@ class GroupSheetTest {
         assertThat(off).as("half of the diamond lies on each page").isLessThan(1e-9);
       }
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"EITHER", "A4", "LETTER"})
+  void wordsKeepOffTheLinesWherePagesMeet(String paper) {
+    GroupSheet sheet = sheet(PageFormat.valueOf(paper), 0);
+    int asked = 0;
+    for (Inked item : sheet.items()) {
+      if (item instanceof Words words && words.layer().equals(Layer.COMMON)) {
+        Box box = Box.of(words.corners());
+        for (int column = 1; column < sheet.arrangement().columns(); column++) {
+          double x = column * sheet.grid().stepAcross();
+          assertThat(box.minX() < x && x < box.maxX()).as(words.line().text()).isFalse();
+          asked++;
+        }
+        for (int row = 1; row < sheet.arrangement().rows(); row++) {
+          double y = -row * sheet.grid().stepDown();
+          assertThat(box.minY() < y && y < box.maxY()).as(words.line().text()).isFalse();
+          asked++;
+        }
+      }
+    }
+    assertThat(asked).isGreaterThan(50);
   }
 
   @Test
