@@ -1,6 +1,7 @@
 package org.hemwright.paper.arrange;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -72,8 +73,15 @@ public final class Arranger {
   /** An attempt: how good it is, and where things lie. */
   private record Attempt(int pages, int turned, int area, int height, List<Spot> spots) {}
 
-  /** A thing's place in cells. */
-  private record Spot(int thing, Laid laid, int column, int row) {}
+  /** A thing's place in cells, and how many pages it needs that were not in use. */
+  private record Spot(int thing, Laid laid, int column, int row, int fresh) {
+    void use(int[] used, int cellsAcross, int cellsDown) {
+      int[] pages = laid.pages(column, row);
+      for (int i = 0; i < pages.length; i++) {
+        used[row / cellsDown + i] |= pages[i] << column / cellsAcross;
+      }
+    }
+  }
 
   private Optional<Arrangement> best() {
     Comparator<Attempt> better =
@@ -162,25 +170,22 @@ public final class Arranger {
   /** An attempt, or none where it cannot be, or needs more than the most pages. */
   private @Nullable Attempt attempt(List<Integer> order, int columns, boolean quarters, int most) {
     CellSheet sheet = new CellSheet(columns * cellsAcross, MOST_ROWS * cellsDown);
-    boolean[] used = new boolean[MOST_ROWS * columns];
+    int[] used = new int[MOST_ROWS];
     List<Spot> spots = new ArrayList<>();
     int reached = 0;
     int pages = 0;
     for (int thing : order) {
-      Spot spot = lay(thing, sheet, used, columns, reached, quarters);
+      Spot spot = lay(thing, sheet, used, reached, quarters);
       if (spot == null) {
         return null;
       }
       spots.add(spot);
       sheet.take(spot.laid().mask(), spot.column(), spot.row());
-      for (int page : spot.laid().pages(spot.column(), spot.row())) {
-        int at = at(spot.column(), spot.row(), page, columns);
-        pages += used[at] ? 0 : 1;
-        used[at] = true;
-      }
+      pages += spot.fresh();
       if (pages > most) {
         return null;
       }
+      spot.use(used, cellsAcross, cellsDown);
       reached = Math.max(reached, spot.row() + spot.laid().mask().rows());
     }
     int turned = (int) spots.stream().filter(spot -> spot.laid().turn() != 0).count();
@@ -188,45 +193,77 @@ public final class Arranger {
     return new Attempt(pages, turned, rows * columns, reached, spots);
   }
 
-  private int at(int column, int row, int page, int columns) {
-    return (row / cellsDown + Laid.row(page)) * columns + column / cellsAcross + Laid.column(page);
-  }
-
   /** The place that needs the fewest new pages; of equals the highest, then the leftmost. */
   private @Nullable Spot lay(
-      int thing, CellSheet sheet, boolean[] used, int columns, int reached, boolean quarters) {
+      int thing, CellSheet sheet, int[] used, int reached, boolean quarters) {
     List<Laid> turns = allowed(things.get(thing), quarters);
     boolean whole = rules.whole() && turns.stream().anyMatch(Laid::fitsOnePage);
-    Spot best = null;
-    int fewest = Integer.MAX_VALUE;
-    int lowest = Integer.MAX_VALUE;
+    Search search = new Search(thing, sheet, used, whole);
     for (Laid laid : turns) {
-      CellMask mask = laid.mask();
-      int lastRow = Math.min(reached + cellsDown, sheet.rows() - mask.rows());
-      for (int row = 0; row <= lastRow; row++) {
-        if (fewest == 0 && row + mask.rows() >= lowest) {
-          break;
+      search.among(laid, reached + cellsDown);
+    }
+    return search.best;
+  }
+
+  /** Looks for one thing's place on a sheet. */
+  private final class Search {
+    private final int thing;
+    private final CellSheet sheet;
+    private final int[] used;
+    private final boolean whole;
+    private final long[] blocked;
+    private @Nullable Spot best;
+    private int fewest = Integer.MAX_VALUE;
+    private int lowest = Integer.MAX_VALUE;
+
+    Search(int thing, CellSheet sheet, int[] used, boolean whole) {
+      this.thing = thing;
+      this.sheet = sheet;
+      this.used = used;
+      this.whole = whole;
+      blocked = new long[sheet.words()];
+    }
+
+    void among(Laid laid, int lastRow) {
+      int places = sheet.columns() - laid.mask().columns() + 1;
+      int end = Math.min(lastRow, sheet.rows() - laid.mask().rows());
+      for (int row = 0; row <= end && places > 0; row++) {
+        int foot = row + laid.mask().rows();
+        if (fewest == 0 && foot >= lowest) {
+          return;
         }
-        for (int column = 0; column + mask.columns() <= sheet.columns(); column++) {
-          int[] pages = laid.pages(column, row);
-          if (whole && pages.length > 1) {
-            continue;
-          }
-          int foot = row + mask.rows();
-          int most = foot < lowest ? fewest : fewest - 1;
-          int fresh = 0;
-          for (int i = 0; i < pages.length && fresh <= most; i++) {
-            fresh += used[at(column, row, pages[i], columns)] ? 0 : 1;
-          }
-          if (fresh <= most && !mask.collides(sheet, column, row)) {
-            best = new Spot(thing, laid, column, row);
-            fewest = fresh;
-            lowest = foot;
+        Arrays.fill(blocked, 0);
+        laid.mask().block(sheet, row, blocked);
+        for (int w = 0; w < blocked.length; w++) {
+          for (long free = ~blocked[w]; free != 0; free &= free - 1) {
+            int column = 64 * w + Long.numberOfTrailingZeros(free);
+            if (column >= places) {
+              break;
+            }
+            at(laid, column, row, foot);
           }
         }
       }
     }
-    return best;
+
+    private void at(Laid laid, int column, int row, int foot) {
+      int[] pages = laid.pages(column, row);
+      if (whole && (pages.length > 1 || pages[0] != 1)) {
+        return;
+      }
+      int most = foot < lowest ? fewest : fewest - 1;
+      int fresh = 0;
+      int right = column / cellsAcross;
+      int down = row / cellsDown;
+      for (int i = 0; i < pages.length; i++) {
+        fresh += Integer.bitCount(pages[i] << right & ~used[down + i]);
+      }
+      if (fresh <= most) {
+        best = new Spot(thing, laid, column, row, fresh);
+        fewest = fresh;
+        lowest = foot;
+      }
+    }
   }
 
   private Arrangement arrangement(Attempt attempt) {

@@ -20,6 +20,8 @@ final class CellMask {
   /** A bit for each cell, rows from the top. */
   private final long[] bits;
 
+  private final int[] runs;
+
   /** Where the footprint's own origin lies from the mask's upper left corner (mm). */
   private final double originRight;
 
@@ -37,6 +39,7 @@ final class CellMask {
       edge(area, cellWidth, cellHeight);
       inside(area, cellWidth, cellHeight);
     }
+    runs = runs();
   }
 
   private void edge(List<Point> area, double cellWidth, double cellHeight) {
@@ -135,22 +138,35 @@ final class CellMask {
     return sums;
   }
 
-  /** Whether it would lie on a taken cell with its upper left cell at a place of the sheet. */
-  boolean collides(CellSheet sheet, int column, int row) {
-    int shift = column % 64;
-    int first = column / 64;
-    for (int r = 0; r < rows; r++) {
-      int base = r * words;
-      for (int w = 0; w < words; w++) {
-        long word = bits[base + w];
-        if (word != 0
-            && ((sheet.word(row + r, first + w) & word << shift) != 0
-                || (shift != 0
-                    && (sheet.word(row + r, first + w + 1) & word >>> (64 - shift)) != 0))) {
-          return true;
+  /**
+   * Marks the columns of a sheet at which it would lie on a taken cell, its upper row on a row of
+   * the sheet.
+   *
+   * @param blocked a bit for each column, none set
+   */
+  void block(CellSheet sheet, int row, long[] blocked) {
+    for (int i = 0; i < runs.length; i += 3) {
+      sheet.block(blocked, row + runs[i], runs[i + 1], runs[i + 2]);
+    }
+  }
+
+  /** The stretches of cells that are set: row, first column and length of each. */
+  private int[] runs() {
+    int[] found = new int[3 * rows * (columns + 1) / 2 + 3];
+    int count = 0;
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns; column++) {
+        if (isSet(column, row)) {
+          int from = column;
+          while (column < columns && isSet(column, row)) {
+            column++;
+          }
+          found[count++] = row;
+          found[count++] = from;
+          found[count++] = column - from;
         }
       }
     }
-    return false;
+    return Arrays.copyOf(found, count);
   }
 }

@@ -1,21 +1,16 @@
 package org.hemwright.paper.arrange;
 
-import java.util.Arrays;
-
 /**
  * A mask that may be laid on a sheet, with the pages it would need wherever it is put: these depend
  * only on where it starts within a page.
  */
 final class Laid {
-  private static final int ROW = 1 << 12;
-  private static final int[] ONE = {0};
-
   private final CellMask mask;
   private final int turn;
   private final int cellsAcross;
   private final int cellsDown;
 
-  /** Empty where not yet asked for; a mask needs one page at least. */
+  /** By phase; empty where not yet asked for, since a mask needs one page at least. */
   private final int[][] byPhase;
 
   private final int[] sums;
@@ -42,14 +37,10 @@ final class Laid {
   }
 
   /**
-   * The pages needed with the mask's upper left cell at a place, counted from the page that holds
-   * it: read them with {@link #row} and {@link #column}.
+   * The pages needed with the mask's upper left cell at a place: for each row of pages from the one
+   * that holds it, a bit for each column from the one that holds it.
    */
   int[] pages(int column, int row) {
-    if (column % cellsAcross + mask.columns() <= cellsAcross
-        && row % cellsDown + mask.rows() <= cellsDown) {
-      return ONE;
-    }
     int phase = row % cellsDown * cellsAcross + column % cellsAcross;
     int[] known = byPhase[phase];
     if (known.length == 0) {
@@ -59,20 +50,12 @@ final class Laid {
     return known;
   }
 
-  static int row(int page) {
-    return page / ROW;
-  }
-
-  static int column(int page) {
-    return page % ROW;
-  }
-
   private int[] pagesFrom(int phaseColumn, int phaseRow) {
     int across = (phaseColumn + mask.columns() - 1) / cellsAcross + 1;
     int down = (phaseRow + mask.rows() - 1) / cellsDown + 1;
-    boolean[] needed = new boolean[across * down];
+    int[] pages = new int[down];
     int wide = mask.columns() + 1;
-    for (int i = 0; i < needed.length; i++) {
+    for (int i = 0; i < across * down; i++) {
       int left = Math.max(0, i % across * cellsAcross - phaseColumn);
       int right = Math.min(mask.columns(), (i % across + 1) * cellsAcross - phaseColumn);
       int top = Math.max(0, i / across * cellsDown - phaseRow);
@@ -82,15 +65,10 @@ final class Laid {
               - sums[top * wide + right]
               - sums[foot * wide + left]
               + sums[top * wide + left];
-      needed[i] = set > 0;
-    }
-    int[] pages = new int[needed.length];
-    int count = 0;
-    for (int i = 0; i < needed.length; i++) {
-      if (needed[i]) {
-        pages[count++] = i / across * ROW + i % across;
+      if (set > 0) {
+        pages[i / across] |= 1 << i % across;
       }
     }
-    return Arrays.copyOf(pages, count);
+    return pages;
   }
 }
