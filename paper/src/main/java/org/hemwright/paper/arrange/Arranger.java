@@ -78,7 +78,7 @@ public final class Arranger {
     void use(int[] used, int cellsAcross, int cellsDown) {
       int[] pages = laid.pages(column, row);
       for (int i = 0; i < pages.length; i++) {
-        used[row / cellsDown + i] |= pages[i] << column / cellsAcross;
+        used[row / cellsDown + i] |= pages[i] << (column / cellsAcross);
       }
     }
   }
