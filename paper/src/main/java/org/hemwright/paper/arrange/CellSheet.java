@@ -67,7 +67,7 @@ final class CellSheet {
       long[] half = runs[power - 1];
       for (int w = 0; w < words; w++) {
         runs[power][row * words + w] =
-            half[row * words + w] | shifted(half, row, w, 1 << power - 1);
+            half[row * words + w] | shifted(half, row, w, 1 << (power - 1));
       }
     }
   }
