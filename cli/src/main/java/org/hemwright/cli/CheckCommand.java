@@ -38,13 +38,15 @@ final class CheckCommand extends FolderCommand {
   private static String summary(List<CheckAnswer> answers, int sizes) {
     long failing = count(answers, Status.FAIL);
     long look = count(answers, Status.WARN);
-    return "%d checks in %d %s: %s%s\n"
+    long accepted = count(answers, Status.ACCEPTED);
+    return "%d checks in %d %s: %s%s%s\n"
         .formatted(
             answers.size(),
             sizes,
             sizes == 1 ? "size" : "sizes",
             failing == 0 ? "nothing to mend" : failing + " to mend",
-            look == 0 ? "." : ", " + look + " worth a look.");
+            look == 0 ? "" : ", " + look + " worth a look",
+            accepted == 0 ? "." : ", " + accepted + " accepted.");
   }
 
   private static long count(List<CheckAnswer> answers, Status status) {

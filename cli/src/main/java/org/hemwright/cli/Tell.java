@@ -30,6 +30,9 @@ record Tell(PrintWriter messages, Optional<Path> folder, Wording wording) {
     String where = finding.origin().map(this::place).orElse(finding.subject()) + ": ";
     String kind = finding.status() == Status.WARN ? "worth a look: " : "";
     String message = wording.message(finding).strip();
+    if (finding.reason().isPresent()) {
+      return where + "accepted: " + message + " Because: " + finding.reason().get();
+    }
     String mend = wording.mend(finding).strip();
     String sentence = message.endsWith(".") ? message.substring(0, message.length() - 1) : message;
     return where + kind + (mend.isEmpty() ? message : sentence + "; " + uncapitalised(mend));

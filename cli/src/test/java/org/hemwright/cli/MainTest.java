@@ -61,6 +61,33 @@ class MainTest {
   }
 
   @Test
+  void whatIsAcceptedIsShownWithItsReasonAndNoLongerFails() throws IOException {
+    String faulty = document() + "seam ends square.left with square.lower\n";
+    document(faulty + "accept seam-length on seam ends because \"It is eased\"\n");
+
+    assertThat(run("check", folder.toString())).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(err())
+        .contains("pattern.hem:16:1: accepted: In seam ends ")
+        .contains(". Because: It is eased");
+    assertThat(out()).contains(" accepted.");
+
+    out.reset();
+    assertThat(run("check", folder.toString(), "--json")).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(JSON.readTree(out()).get("checks"))
+        .anySatisfy(
+            check -> {
+              assertThat(check.get("status").asText()).isEqualTo("accepted");
+              assertThat(check.path("because").asText()).isEqualTo("It is eased");
+            });
+
+    out.reset();
+    err.reset();
+    document(faulty + "accept seam-length on seam end because \"It is eased\"\n");
+    assertThat(run("check", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(err()).contains("worth a look: The document accepts what `seam-length` finds");
+  }
+
+  @Test
   void withoutACommandItShowsHelp() {
     assertThat(run()).isEqualTo(ExitCode.ALL_WELL);
     assertThat(out()).contains("Start here:");

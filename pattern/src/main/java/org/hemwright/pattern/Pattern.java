@@ -18,6 +18,7 @@ import org.hemwright.pattern.piece.PieceCard;
  * @param views at least one; the whole pattern where the document names none
  * @param pieces a card for each piece; two of one name have separate size ranges
  * @param paper what the designer decides about the printed pattern
+ * @param acceptances the findings that the designer has judged, in the order of the document
  */
 public record Pattern(
     Details details,
@@ -27,12 +28,27 @@ public record Pattern(
     List<Dial> dials,
     List<View> views,
     List<PieceCard> pieces,
-    PaperChoices paper) {
+    PaperChoices paper,
+    List<Acceptance> acceptances) {
   public Pattern {
     fabrics = List.copyOf(fabrics);
     dials = List.copyOf(dials);
     views = List.copyOf(views);
     pieces = List.copyOf(pieces);
+    acceptances = List.copyOf(acceptances);
+  }
+
+  /** A pattern in which no finding is accepted. */
+  public Pattern(
+      Details details,
+      SizeChart chart,
+      Size base,
+      List<Fabric> fabrics,
+      List<Dial> dials,
+      List<View> views,
+      List<PieceCard> pieces,
+      PaperChoices paper) {
+    this(details, chart, base, fabrics, dials, views, pieces, paper, List.of());
   }
 
   /** The fabric of that name. */

@@ -1,8 +1,11 @@
 package org.hemwright.workbench;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.hemwright.checks.Acceptances;
 import org.hemwright.checks.CheckSettings;
 import org.hemwright.checks.StandardChecks;
 import org.hemwright.draft.Drafted;
@@ -86,12 +89,23 @@ public final class Workbench {
     return Optional.empty();
   }
 
-  /** Asks every check. */
+  /**
+   * Asks every check, and last, where the document accepts findings, whether it does so in vain.
+   */
   public static List<CheckAnswer> check(SizeRun run) {
     FindingOrder order = new FindingOrder(sizeNames(run));
-    return CHECKS.stream()
-        .map(check -> new CheckAnswer(check.id(), order.of(check.check(run))))
-        .toList();
+    Acceptances accepted = Acceptances.of(run);
+    List<CheckAnswer> answers = new ArrayList<>();
+    Map<String, List<Finding>> found = new LinkedHashMap<>();
+    for (Check check : CHECKS) {
+      List<Finding> judged = accepted.judged(check.id(), check.check(run));
+      found.put(check.id(), judged);
+      answers.add(new CheckAnswer(check.id(), order.of(judged)));
+    }
+    if (!run.pattern().acceptances().isEmpty()) {
+      answers.add(new CheckAnswer(Acceptances.ID, order.of(accepted.idle(found))));
+    }
+    return List.copyOf(answers);
   }
 
   /** Makes the printable files; one step of progress for each file. */

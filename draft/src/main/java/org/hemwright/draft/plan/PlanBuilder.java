@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hemwright.draft.plan.name.Lookup;
 import org.hemwright.draft.plan.name.Registry;
 import org.hemwright.draft.plan.name.Scope;
@@ -19,9 +20,11 @@ import org.hemwright.draft.plan.problem.Problems;
 import org.hemwright.draft.syntax.Document;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Statement;
+import org.hemwright.pattern.Acceptance;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.body.SizeRange;
 import org.hemwright.pattern.fabric.Fabric;
 
 /** Makes a plan: names first, then rules, then order, then quantities. */
@@ -68,13 +71,34 @@ final class PlanBuilder {
             headings.base(shared),
             registries.fabrics.all(),
             views,
-            new PaperReader(shared.sizes(), problems).read(document));
+            new PaperReader(shared.sizes(), problems).read(document),
+            acceptances());
     int[] order = Order.of(nodes, problems);
     String unit = details.units() == Details.Units.INCHES ? "in" : "cm";
     Kind[] kinds = Typing.of(nodes, order, problems, unit);
     Program program = new Program(nodes, order, kinds, chart);
     Parts parts = new Parts(dials, pieces, seams, elastics, numbers(declared));
     return new Planned(new Plan(document, chart, program, facts, parts), problems.findings());
+  }
+
+  /** What the designer accepts; one whose sizes are not known is told and left out. */
+  private List<Acceptance> acceptances() {
+    List<Acceptance> all = new ArrayList<>();
+    for (Statement statement : document.statements()) {
+      if (statement instanceof Statement.Accept accept) {
+        Optional<SizeRange> sizes = accept.sizes().flatMap(shared.sizes()::find);
+        if (sizes.isPresent() || accept.sizes().isEmpty()) {
+          all.add(
+              new Acceptance(
+                  accept.check(),
+                  accept.subject(),
+                  sizes,
+                  accept.reason(),
+                  problems.origin(accept.span())));
+        }
+      }
+    }
+    return all;
   }
 
   private void everywhere(String subject) {

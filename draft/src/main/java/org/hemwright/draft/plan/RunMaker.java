@@ -52,7 +52,8 @@ final class RunMaker {
             dials,
             facts.views(),
             cards,
-            facts.paper());
+            facts.paper(),
+            facts.acceptances());
     return new SizeRun(pattern, sized);
   }
 

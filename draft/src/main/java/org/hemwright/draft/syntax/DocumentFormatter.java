@@ -21,7 +21,7 @@ public final class DocumentFormatter {
   private static final String INDENT = "  ";
   private static final Set<String> NUMBERS = Set.of("dial", "let");
   private static final Set<String> DRAWN = Set.of("point", "line", "curve", "arc", "path");
-  private static final Set<String> AS_GLUED = Set.of("version", "dated");
+  private static final Set<String> AS_GLUED = Set.of("version", "dated", "accept");
 
   private final Source source;
   private final Spacing spacing;

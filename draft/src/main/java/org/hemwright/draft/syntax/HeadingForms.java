@@ -183,6 +183,14 @@ final class HeadingForms {
               "The pieces that this view takes.",
               m -> new Statement.Pieces(m.all("piece", Name.class), m.span())),
           row(
+              "accept",
+              LEFT_EDGE,
+              "accept <check:check> on <subject:subject> [in sizes <sizes>] because <reason:text>",
+              "accept seam-length on seam waist_seam because \"The band is steamed to the curve\"",
+              "Keeps a finding that you have judged out of the way; reports show it with your"
+                  + " reason. Check and subject are written as the report names them.",
+              HeadingForms::accept),
+          row(
                   "paper",
                   LEFT_EDGE,
                   "paper",
@@ -235,6 +243,15 @@ final class HeadingForms {
       throw new Refusal("language-edition", m.span()).with("edition", Argument.of(edition));
     }
     return new Statement.Language(edition, m.span());
+  }
+
+  private static Statement accept(Match m) {
+    String reason = m.text("reason");
+    if (reason.isBlank()) {
+      throw new Refusal("accept-without-reason", m.span());
+    }
+    return new Statement.Accept(
+        m.text("check"), m.text("subject"), sizes(m), reason.strip(), m.span());
   }
 
   private static Statement widths(Match m) {

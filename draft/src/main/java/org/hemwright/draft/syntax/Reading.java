@@ -190,6 +190,8 @@ final class Reading {
       case SIZES -> words.sizes();
       case VERSION -> words.version();
       case DATE -> words.date();
+      case CHECK -> words.check();
+      case SUBJECT -> words.subject();
       case NUMBER -> numbers.sum();
       case LITERAL -> numbers.literal();
       case PATH -> paths.term();

@@ -14,6 +14,8 @@ public enum Slot {
   SIZES("sizes", "sizes"),
   VERSION("version", "version"),
   DATE("date", "date"),
+  CHECK("check", "check"),
+  SUBJECT("subject", "subject"),
   NUMBER("number", "number"),
   LITERAL("literal", "literal"),
   PATH("path", "path"),

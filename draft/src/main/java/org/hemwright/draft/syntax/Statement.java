@@ -363,6 +363,16 @@ public sealed interface Statement {
       Name name, Name piece, Expression width, Expression length, Expression overlap, Span span)
       implements Heading, Definition {}
 
+  /**
+   * {@code accept CHECK on SUBJECT [in sizes A to B] because "reason"}: a finding that the designer
+   * has judged.
+   *
+   * @param check the name of the check, {@code seam-length}
+   * @param subject what the finding is about, as a report names it, single blanks between words
+   */
+  record Accept(String check, String subject, Optional<Sizes> sizes, String reason, Span span)
+      implements Heading {}
+
   // --- in a view ------------------------------------------------------------------------------
 
   /** {@code pieces panel, band}. */

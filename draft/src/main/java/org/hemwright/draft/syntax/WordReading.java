@@ -146,6 +146,26 @@ final class WordReading {
     return reading.source().text(glued(token -> token.isNumber() || token.isWord(), "version"));
   }
 
+  /** The name of a check: {@code seam-length}. */
+  String check() {
+    return reading.source().text(glued(Token::isWord, "check"));
+  }
+
+  /** What a finding is about, as a report names it, or the same in quotes. */
+  String subject() {
+    if (reading.peek().filter(token -> token.kind() == Token.Kind.TEXT).isPresent()) {
+      return reading.next().text();
+    }
+    int start = reading.index();
+    take(Token::isWord, "subject");
+    while (reading.peek().isPresent()
+        && !reading.says("because")
+        && !(reading.says("in") && reading.says(1, "sizes"))) {
+      reading.next();
+    }
+    return reading.source().text(reading.spanFrom(start)).replaceAll("\\s+", " ");
+  }
+
   LocalDate date() {
     Reading.Mark start = reading.mark();
     Span span = glued(token -> !token.says(","), "date");

@@ -8,6 +8,7 @@ import org.hemwright.draft.Drafted;
 import org.hemwright.draft.Drafting;
 import org.hemwright.draft.syntax.DocumentReader;
 import org.hemwright.draft.syntax.Expression;
+import org.hemwright.pattern.Acceptance;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.quantity.Quantity;
@@ -47,6 +48,27 @@ class EvaluationTest {
     Drawn drawn = evaluation.drawn();
     assertThat(drawn.findings()).isEmpty();
     return drawn.run();
+  }
+
+  @Test
+  void whatIsAcceptedTravelsWithTheRun() {
+    String accepted =
+        """
+        accept  seam-length on seam  side_seams in sizes 8 to 12 because "Eased by hand"
+        accept chart-step on "hip (cm)" because "As the house's chart has it"
+        """;
+    List<Acceptance> acceptances = run(plan(LINES + accepted).evaluate()).pattern().acceptances();
+    assertThat(acceptances)
+        .extracting(Acceptance::check)
+        .containsExactly("seam-length", "chart-step");
+    assertThat(acceptances)
+        .extracting(Acceptance::subject)
+        .containsExactly("seam side_seams", "hip (cm)");
+    assertThat(acceptances.get(0).sizes().orElseThrow().last().name()).isEqualTo("12");
+    assertThat(acceptances.get(0).reason()).isEqualTo("Eased by hand");
+    assertThat(acceptances.get(1).sizes()).isEmpty();
+    assertThat(acceptances.get(1).origin().line())
+        .isEqualTo(FindingCase.HEADINGS.lines().count() + LINES.lines().count() + 2);
   }
 
   @Test

@@ -35,6 +35,9 @@ public record Finding(
     String unit,
     List<Place> places,
     Optional<TextEdit> edit) {
+  /** The argument that holds the reason of an accepted finding. */
+  private static final String REASON = "accepted_because";
+
   public Finding {
     if (code.isBlank()) {
       throw new IllegalArgumentException("a finding has a code");
@@ -62,6 +65,21 @@ public record Finding(
   /** The same finding with another status. */
   public Finding as(Status other) {
     return new Finding(code, other, subject, sizes, arguments, found, expected, unit, places, edit);
+  }
+
+  /** The same finding, accepted by the designer for a reason, which its wording gives. */
+  public Finding accepted(String reason) {
+    Map<String, Argument> with = new LinkedHashMap<>(arguments);
+    with.put(REASON, Argument.of(reason));
+    return new Finding(
+        code, Status.ACCEPTED, subject, sizes, with, found, expected, unit, places, edit);
+  }
+
+  /** Why the designer accepts it, if she does. */
+  public Optional<String> reason() {
+    return status == Status.ACCEPTED && arguments.get(REASON) instanceof Argument.Text reason
+        ? Optional.of(reason.text())
+        : Optional.empty();
   }
 
   /** The same finding in other sizes. */

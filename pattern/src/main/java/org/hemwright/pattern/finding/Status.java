@@ -8,6 +8,6 @@ public enum Status {
   WARN,
   /** Must be mended; publishing is refused. */
   FAIL,
-  /** A warning that the designer has judged, with her reason in the document. */
+  /** A finding that the designer has judged, with her reason in the document. */
   ACCEPTED
 }

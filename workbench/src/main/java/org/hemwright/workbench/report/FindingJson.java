@@ -45,6 +45,9 @@ final class FindingJson {
     json.writeStringField("message", wording.message(finding));
     writePlace(json, finding);
     json.writeStringField("mend", wording.mend(finding));
+    if (finding.reason().isPresent()) {
+      json.writeStringField("because", finding.reason().get());
+    }
     json.writeEndObject();
   }
 
