@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       MeasureCommand.class,
       DrawCommand.class,
       PaperCommand.class,
+      LayCommand.class,
       CompletionCommand.class
     },
     commandListHeading = "%nCommands:%n",

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.hemwright.checks.Acceptances;
 import org.hemwright.checks.CheckSettings;
 import org.hemwright.checks.StandardChecks;
+import org.hemwright.cloth.laying.Laying;
 import org.hemwright.draft.Drafted;
 import org.hemwright.draft.Drafting;
 import org.hemwright.draft.syntax.Document;
@@ -129,6 +130,7 @@ public final class Workbench {
             ChartReader.messages(),
             Drafting.messages(),
             StandardChecks.messages(),
+            Laying.messages(),
             Paper.messages(),
             FolderReading.messages(),
             Messages.beside(Workbench.class, "workbench.properties"));

@@ -1,250 +1,178 @@
 package org.hemwright.cloth.laying;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Origin;
 
-/**
- * Reads a {@link LayFile}, once through from top to bottom, and gathers problems with their places.
- */
+/** Reads a {@link LayFile}. */
 final class LayFileReader {
 
-  private final String fileName;
-  private final String text;
-  private final List<String> problems = new ArrayList<>();
+  private final LayJson json;
   private final List<LooseShape> shapes = new ArrayList<>();
-  private final List<JsonLocation> places = new ArrayList<>();
+  private final List<Origin> places = new ArrayList<>();
   private final Set<String> textIds = new HashSet<>();
   private String name = "";
   private double stripWidth = Double.NaN;
   private double relaxedStripWidth = Double.NaN;
+  private boolean widthSeen;
+  private boolean itemsSeen;
+
+  /** The item at hand. */
+  private String id = "";
+
+  private int demand;
+  private List<Turn> turns = List.of();
+  private List<Spot> outline = List.of();
 
   LayFileReader(String fileName, String text) {
-    this.fileName = fileName;
-    this.text = text;
+    json = new LayJson(fileName, text);
   }
 
   LayFile read() throws LayFileRefused {
-    JsonFactory factory =
-        JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
-    try (JsonParser json = factory.createParser(text)) {
-      json.nextToken();
-      if (json.currentToken() == JsonToken.START_OBJECT) {
-        readFile(json);
-        if (json.nextToken() != null) {
-          problem(json, "there is more after the end of the object; remove it");
-        }
-      } else {
-        problem(json, "the file must be one JSON object with stripWidth and items");
+    json.readObject("stripWidth and items", this::readField);
+    if (json.problems().isEmpty()) {
+      if (!widthSeen) {
+        json.missing("stripWidth", "the strip's width");
       }
-    } catch (JsonProcessingException e) {
-      problem(
-          e.getLocation(),
-          "this is not JSON (" + plain(e.getOriginalMessage()) + "); mend it here");
-    } catch (IOException e) {
-      throw new UncheckedIOException("reading from memory does not fail", e);
+      if (!itemsSeen) {
+        json.missing("items", "the shapes to lay");
+      }
     }
     double width = Double.isNaN(relaxedStripWidth) ? stripWidth : relaxedStripWidth;
-    if (problems.isEmpty()) {
+    if (json.problems().isEmpty()) {
       for (StripProblem.Fault fault : StripProblem.faults(width, shapes)) {
-        problem(fault.shape() < 0 ? null : places.get(fault.shape()), fault.message());
+        Origin place = fault.shape() < 0 ? json.start() : places.get(fault.shape());
+        json.add(fault.finding(), place);
       }
     }
-    if (!problems.isEmpty()) {
-      throw new LayFileRefused(problems);
+    if (!json.problems().isEmpty()) {
+      throw new LayFileRefused(json.problems());
     }
     return new LayFile(new StripProblem(name, width, shapes), textIds);
   }
 
-  private void readFile(JsonParser json) throws IOException {
-    boolean itemsSeen = false;
-    while (json.nextToken() == JsonToken.FIELD_NAME) {
-      String field = json.currentName();
-      json.nextToken();
-      switch (field) {
-        case "name" -> name = json.currentToken().isScalarValue() ? json.getText() : skipped(json);
-        case "stripWidth" -> stripWidth = number(json, "stripWidth");
-        case "relaxedStripWidth" -> relaxedStripWidth = number(json, "relaxedStripWidth");
-        case "items" -> {
-          itemsSeen = true;
-          readItems(json);
-        }
-        default -> json.skipChildren();
+  private void readField(String field) throws IOException {
+    switch (field) {
+      case "name" -> name = json.scalar();
+      case "stripWidth" -> {
+        widthSeen = true;
+        stripWidth = json.number(field);
       }
-    }
-    if (Double.isNaN(stripWidth) && Double.isNaN(relaxedStripWidth) && problems.isEmpty()) {
-      problem(json, "stripWidth is missing; give the strip's width");
-    }
-    if (!itemsSeen) {
-      problem(json, "items is missing; give the shapes to lay");
+      case "relaxedStripWidth" -> {
+        widthSeen = true;
+        relaxedStripWidth = json.number(field);
+      }
+      case "items" -> {
+        itemsSeen = true;
+        json.list(field, "shapes", this::readItem);
+      }
+      default -> json.skip();
     }
   }
 
-  private static String skipped(JsonParser json) throws IOException {
-    json.skipChildren();
-    return "";
-  }
-
-  private void readItems(JsonParser json) throws IOException {
-    if (json.currentToken() != JsonToken.START_ARRAY) {
-      wrong(json, "items must be a list of shapes");
+  private void readItem(String list) throws IOException {
+    if (!json.atObject()) {
+      json.wrongEntry("shape", "an object with id, demand, allowedRotationsDegrees and shape");
       return;
     }
-    while (json.nextToken() != JsonToken.END_ARRAY) {
-      JsonLocation place = json.currentTokenLocation();
-      if (json.currentToken() == JsonToken.START_OBJECT) {
-        readItem(json, place);
-      } else {
-        wrong(json, "each of the items must be an object with id, demand and shape");
-      }
-    }
-  }
-
-  private void readItem(JsonParser json, JsonLocation place) throws IOException {
-    int before = problems.size();
-    String id = "";
-    int demand = 1;
-    List<Turn> turns = List.of(Turn.AS_DRAWN);
-    List<Spot> outline = List.of();
-    while (json.nextToken() == JsonToken.FIELD_NAME) {
-      String field = json.currentName();
-      json.nextToken();
-      switch (field) {
-        case "id" -> id = readId(json);
-        case "demand" -> demand = readDemand(json);
-        case "allowedRotationsDegrees" -> turns = readTurns(json);
-        case "shape" -> outline = readOutline(json);
-        default -> json.skipChildren();
-      }
-    }
-    if (problems.size() > before) {
+    Origin place = json.here();
+    int before = json.problemCount();
+    id = "";
+    demand = 1;
+    turns = List.of(Turn.AS_DRAWN);
+    outline = List.of();
+    json.entries(this::readItemField);
+    if (json.problemCount() > before) {
       return;
     }
     if (id.isEmpty()) {
-      problem(place, "this shape has no id; give it one");
+      json.add(json.problemAt(place, "lay-id-missing"));
     } else if (outline.size() < 3) {
-      problem(
-          place, "shape " + id + " has " + outline.size() + " corners; it needs at least three");
+      Finding few =
+          Finding.fail("lay-corners-few", id).with("count", Argument.of(outline.size())).build();
+      json.add(few, place);
     } else {
       shapes.add(new LooseShape(id, demand, turns, outline));
       places.add(place);
     }
   }
 
-  private String readId(JsonParser json) throws IOException {
-    if (json.currentToken() == JsonToken.VALUE_STRING && !json.getText().isEmpty()) {
-      String id = json.getText();
-      textIds.add(id);
-      return id;
+  private void readItemField(String field) throws IOException {
+    switch (field) {
+      case "id" -> {
+        if (json.atText()) {
+          id = json.id();
+          textIds.add(id);
+        } else {
+          id = json.id();
+        }
+      }
+      case "demand" -> demand = readDemand();
+      case "allowedRotationsDegrees" -> turns = readTurns();
+      case "shape" -> outline = readOutline();
+      default -> json.skip();
     }
-    if (json.currentToken() == JsonToken.VALUE_NUMBER_INT) {
-      return json.getText();
-    }
-    wrong(json, "an id must be a whole number or a text that is not empty");
-    return "";
   }
 
-  private int readDemand(JsonParser json) throws IOException {
-    double demand = number(json, "demand");
-    if (Double.isNaN(demand)) {
+  private int readDemand() throws IOException {
+    Origin place = json.here();
+    double wanted = json.number("demand");
+    if (Double.isNaN(wanted)) {
       return 1;
     }
-    if (demand != Math.rint(demand) || demand < 1 || demand > StripProblem.MOST_COPIES) {
-      problem(
-          json,
-          "demand is "
-              + json.getText()
-              + "; it must be a whole number from 1 to "
-              + StripProblem.MOST_COPIES);
+    if (wanted != Math.rint(wanted) || wanted < 1 || wanted > StripProblem.MOST_COPIES) {
+      json.add(
+          json.problemAt(place, "lay-demand")
+              .with("read", json.scalar())
+              .with("most", Argument.of(StripProblem.MOST_COPIES)));
       return 1;
     }
-    return (int) demand;
+    return (int) wanted;
   }
 
-  private List<Turn> readTurns(JsonParser json) throws IOException {
-    List<Turn> turns = new ArrayList<>();
-    if (json.currentToken() != JsonToken.START_ARRAY) {
-      wrong(json, "allowedRotationsDegrees must be a list of numbers");
-      return turns;
+  private List<Turn> readTurns() throws IOException {
+    Origin place = json.here();
+    int before = json.problemCount();
+    List<Turn> allowed = new ArrayList<>();
+    json.list(
+        "allowedRotationsDegrees",
+        "numbers",
+        field -> {
+          double degrees = json.number("a rotation");
+          if (!Double.isNaN(degrees) && !allowed.contains(Turn.of(degrees))) {
+            allowed.add(Turn.of(degrees));
+          }
+        });
+    if (allowed.isEmpty() && json.problemCount() == before) {
+      json.add(json.problemAt(place, "lay-no-turn"));
     }
-    JsonLocation place = json.currentTokenLocation();
-    while (json.nextToken() != JsonToken.END_ARRAY) {
-      double degrees = number(json, "a rotation");
-      if (!Double.isNaN(degrees) && !turns.contains(Turn.of(degrees))) {
-        turns.add(Turn.of(degrees));
-      }
-    }
-    if (turns.isEmpty()) {
-      problem(place, "allowedRotationsDegrees names no rotation; give at least 0");
-    }
-    return turns;
+    return allowed;
   }
 
-  private List<Spot> readOutline(JsonParser json) throws IOException {
-    List<Spot> outline = new ArrayList<>();
-    if (json.currentToken() != JsonToken.START_ARRAY) {
-      wrong(json, "shape must be a list of [x, y] corners");
-      return outline;
-    }
-    while (json.nextToken() != JsonToken.END_ARRAY) {
-      if (json.currentToken() != JsonToken.START_ARRAY) {
-        wrong(json, "each corner of a shape must be a list of two numbers");
-        continue;
-      }
-      JsonLocation place = json.currentTokenLocation();
-      List<Double> pair = new ArrayList<>();
-      while (json.nextToken() != JsonToken.END_ARRAY) {
-        pair.add(number(json, "a coordinate"));
-      }
-      if (pair.size() != 2) {
-        problem(place, "this corner has " + pair.size() + " numbers; it needs two");
-      } else if (!pair.contains(Double.NaN)) {
-        outline.add(new Spot(pair.get(0), pair.get(1)));
-      }
-    }
-    return outline;
-  }
-
-  /** The number at hand, or NaN after a problem was noted. */
-  private double number(JsonParser json, String what) throws IOException {
-    if (json.currentToken() == null || !json.currentToken().isNumeric()) {
-      wrong(json, what + " must be a number");
-      return Double.NaN;
-    }
-    double value = json.getDoubleValue();
-    if (!Double.isFinite(value)) {
-      problem(json, what + " is larger than any number this can hold; check it");
-      return Double.NaN;
-    }
-    return value;
-  }
-
-  private void wrong(JsonParser json, String message) throws IOException {
-    problem(json, message);
-    json.skipChildren();
-  }
-
-  private void problem(JsonParser json, String message) {
-    problem(json.currentTokenLocation(), message);
-  }
-
-  private void problem(@Nullable JsonLocation place, String message) {
-    int line = place == null ? 1 : Math.max(1, place.getLineNr());
-    int column = place == null ? 1 : Math.max(1, place.getColumnNr());
-    problems.add(fileName + ":" + line + ":" + column + ": " + message);
-  }
-
-  private static String plain(String message) {
-    return message.lines().findFirst().orElse("").strip();
+  private List<Spot> readOutline() throws IOException {
+    List<Spot> corners = new ArrayList<>();
+    json.list(
+        "shape",
+        "[x, y] corners",
+        field -> {
+          if (!json.atList()) {
+            json.wrongEntry("corner", "a list of two numbers");
+            return;
+          }
+          Origin place = json.here();
+          List<Double> pair = new ArrayList<>();
+          json.list("corner", "two numbers", each -> pair.add(json.number("a coordinate")));
+          if (pair.size() != 2) {
+            json.add(json.problemAt(place, "lay-corner").with("count", Argument.of(pair.size())));
+          } else if (!pair.contains(Double.NaN)) {
+            corners.add(new Spot(pair.get(0), pair.get(1)));
+          }
+        });
+    return corners;
   }
 }

@@ -1,19 +1,30 @@
 package org.hemwright.cloth.laying;
 
-/** Someone who follows a search while it goes on, and may stop it. */
+/** Someone who follows a search while it goes on, and may end it. */
 @FunctionalInterface
 public interface LayWatcher {
 
   /** Lets every search go on to its end. */
-  LayWatcher PATIENT = progress -> true;
+  LayWatcher PATIENT = progress -> Wish.GO_ON;
+
+  /** What a watcher wants. */
+  enum Wish {
+    /** That the search goes on. */
+    GO_ON,
+    /**
+     * That the search comes to an end soon: it leaves off exploring and spends on compression what
+     * that takes of the work done so far. The layout is marked as incomplete.
+     */
+    COME_TO_AN_END,
+    /** That it ends at once: the shortest layout so far is returned and marked as incomplete. */
+    STOP
+  }
 
   /**
    * Called on the caller's thread from time to time, more often than once in a second on an
    * ordinary machine.
-   *
-   * @return false to stop: the shortest layout so far is then returned and marked as incomplete
    */
-  boolean goOn(Progress progress);
+  Wish follow(Progress progress);
 
   /**
    * How a search stands.

@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
+import org.hemwright.pattern.finding.Messages;
 
 /**
  * Finds a short layout for a {@link StripProblem}.
@@ -46,6 +47,11 @@ public final class Laying {
     this.task = new LayTask(problem);
     this.rules = rules;
     this.threads = threads;
+  }
+
+  /** The sentences for what shapes and layouts can say: faults, objections, refused files. */
+  public static Messages messages() {
+    return Messages.beside(Laying.class, "laying.properties");
   }
 
   /** Searches until the work is done, the layout cannot be shorter, or the watcher says stop. */
@@ -109,6 +115,7 @@ public final class Laying {
     long each = Math.max(1, (budget.work() - beamWork) / WORKERS);
     long explored = Math.max(1, (long) (each * rules.explored()));
     long leg = Math.max(SHORTEST_LEG, Math.min(LONGEST_LEG, each / LEGS));
+    boolean complete = true;
     for (long done = 0; done < each && !shortest(searchers).finished(); ) {
       boolean exploring = done < explored;
       done = Math.min(exploring ? explored : each, done + leg);
@@ -121,11 +128,17 @@ public final class Laying {
           other.adopt(leader.best());
         }
       }
-      if (!watcher.goOn(progress(searchers, beamWork, budget))) {
+      LayWatcher.Wish wish = watcher.follow(progress(searchers, beamWork, budget));
+      if (wish == LayWatcher.Wish.STOP) {
         return false;
       }
+      if (wish == LayWatcher.Wish.COME_TO_AN_END && done < explored) {
+        complete = false;
+        explored = done;
+        each = Math.max(done + 1, (long) (done / rules.explored()));
+      }
     }
-    return true;
+    return complete;
   }
 
   private static void runLeg(Searcher searcher, boolean exploring, long until, double share) {

@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
 
 /**
  * Accepts or refuses a layout. It shares no code with the search and believes nothing that the
@@ -37,94 +40,115 @@ public final class LayoutChecker {
     return objections(layout).isEmpty();
   }
 
-  /** Everything that speaks against the layout; empty: it is accepted. */
+  /**
+   * Everything that speaks against the layout, in the order of its placements, wrong counts last;
+   * empty: it is accepted.
+   */
   public List<Objection> objections(Layout layout) {
     List<Objection> objections = new ArrayList<>();
     Map<String, LooseShape> shapes = new LinkedHashMap<>();
-    Map<String, Integer> missing = new LinkedHashMap<>();
+    Map<String, Integer> laid = new LinkedHashMap<>();
     for (LooseShape shape : problem.shapes()) {
       shapes.put(shape.id(), shape);
-      missing.put(shape.id(), shape.demand());
+      laid.put(shape.id(), 0);
     }
-    List<PlacedOutline> placed = new ArrayList<>();
-    for (Placement placement : layout.placements()) {
+    List<Laid> placed = new ArrayList<>();
+    for (int at = 0; at < layout.placements().size(); at++) {
+      Placement placement = layout.placements().get(at);
       LooseShape shape = shapes.get(placement.id());
       if (shape == null) {
-        objections.add(
-            new Objection(
-                Objection.Kind.COUNT, "shape " + placement.id() + " is not in the problem"));
+        objections.add(new Objection(at, Finding.fail("lay-stranger", placement.id()).build()));
         continue;
       }
-      missing.merge(shape.id(), -1, Integer::sum);
+      laid.merge(shape.id(), 1, Integer::sum);
       if (!allowed(shape, placement.turn())) {
-        objections.add(
-            new Objection(
-                Objection.Kind.TURN, where(placement) + " lies in a turn that it is not allowed"));
+        objections.add(new Objection(at, turned(shape, placement)));
       }
       PlacedOutline outline = PlacedOutline.of(shape, placement, problem.stripWidth() / STEPS);
       if (outline.farAway()) {
-        objections.add(
-            new Objection(Objection.Kind.OUTSIDE, where(placement) + " lies far off the strip"));
+        objections.add(new Objection(at, about("lay-far", placement).build()));
         continue;
       }
-      placed.add(outline);
-      if (!inside(shape, outline, layout.length())) {
+      placed.add(new Laid(at, outline));
+      double over = overhang(shape, outline, layout.length());
+      if (over > touch) {
+        String depth = Double.toString(over * problem.stripWidth() / STEPS);
         objections.add(
-            new Objection(
-                Objection.Kind.OUTSIDE,
-                where(placement) + " stands over the edge of the strip, its lane or the length"));
+            new Objection(at, about("lay-outside", placement).with("depth", depth).build()));
       }
     }
-    missing.forEach(
-        (id, count) -> {
-          if (count != 0) {
-            objections.add(
-                new Objection(
-                    Objection.Kind.COUNT,
-                    "shape "
-                        + id
-                        + " is laid "
-                        + Math.abs(count)
-                        + (count > 0 ? " times too few" : " times too many")));
-          }
-        });
     addOverlaps(placed, objections);
+    objections.sort(Comparator.comparingInt(Objection::placement));
+    for (LooseShape shape : problem.shapes()) {
+      int count = Objects.requireNonNull(laid.get(shape.id()));
+      if (count != shape.demand()) {
+        String code = count < shape.demand() ? "lay-too-few" : "lay-too-many";
+        Finding.Builder finding = Finding.fail(code, shape.id());
+        finding.with("laid", Argument.of(count)).with("wanted", Argument.of(shape.demand()));
+        objections.add(new Objection(-1, finding.build()));
+      }
+    }
     return objections;
   }
 
-  private void addOverlaps(List<PlacedOutline> placed, List<Objection> objections) {
-    List<PlacedOutline> byX = new ArrayList<>(placed);
-    byX.sort(Comparator.comparingLong(outline -> outline.minX));
+  /** A placed outline and its place in the layout's list. */
+  private record Laid(int at, PlacedOutline outline) {}
+
+  private void addOverlaps(List<Laid> placed, List<Objection> objections) {
+    List<Laid> byX = new ArrayList<>(placed);
+    byX.sort(Comparator.comparingLong(laid -> laid.outline.minX));
     for (int i = 0; i < byX.size(); i++) {
-      PlacedOutline a = byX.get(i);
-      for (int k = i + 1; k < byX.size() && byX.get(k).minX < a.maxX; k++) {
-        PlacedOutline b = byX.get(k);
+      PlacedOutline a = byX.get(i).outline;
+      for (int k = i + 1; k < byX.size() && byX.get(k).outline.minX < a.maxX; k++) {
+        PlacedOutline b = byX.get(k).outline;
         if (b.minY < a.maxY && a.minY < b.maxY && new Penetration(touch).exceeds(a, b)) {
-          objections.add(
-              new Objection(
-                  Objection.Kind.OVERLAP, where(a.placement) + " overlaps " + where(b.placement)));
+          boolean inOrder = byX.get(i).at < byX.get(k).at;
+          Laid first = byX.get(inOrder ? i : k);
+          Placement other = byX.get(inOrder ? k : i).outline.placement;
+          Finding.Builder finding = about("lay-overlap", first.outline.placement);
+          finding.with("other", other.id()).with("other_place", place(other));
+          objections.add(new Objection(first.at, finding.build()));
         }
       }
     }
   }
 
-  private boolean inside(LooseShape shape, PlacedOutline o, double length) {
+  /** How far an outline stands over the strip, its length or its nearest lane, in grid steps. */
+  private double overhang(LooseShape shape, PlacedOutline o, double length) {
     double unit = problem.stripWidth() / STEPS;
-    boolean onStrip =
-        o.minX >= -touch
-            && o.maxX <= length / unit + touch
-            && o.minY >= -touch
-            && o.maxY <= STEPS + touch;
-    return onStrip
-        && (shape.lanes().isEmpty()
-            || shape.lanes().stream().anyMatch(lane -> inLane(lane, o, unit)));
+    double overEnds = Math.max((double) -o.minX, o.maxX - length / unit);
+    double over = Math.max(overEnds, Math.max((double) -o.minY, o.maxY - STEPS));
+    if (shape.lanes().isEmpty()) {
+      return over;
+    }
+    double overLane = Double.POSITIVE_INFINITY;
+    for (Lane lane : shape.lanes()) {
+      overLane = Math.min(overLane, overLane(lane, o, unit));
+    }
+    return Math.max(over, overLane);
   }
 
-  private boolean inLane(Lane lane, PlacedOutline o, double unit) {
+  private static double overLane(Lane lane, PlacedOutline o, double unit) {
     if (lane instanceof Lane.Between between) {
-      return o.minY >= between.low() / unit - touch && o.maxY <= between.high() / unit + touch;
+      return Math.max(between.low() / unit - o.minY, o.maxY - between.high() / unit);
     }
-    return lane instanceof Lane.Line line && Math.abs(o.placement.y() - line.y()) / unit <= touch;
+    return lane instanceof Lane.Line line
+        ? Math.abs(o.placement.y() - line.y()) / unit
+        : Double.POSITIVE_INFINITY;
+  }
+
+  private static Finding turned(LooseShape shape, Placement placement) {
+    return about("lay-turn", placement)
+        .with("turn", words(placement.turn()))
+        .with("turns", Argument.of(shape.turns().stream().map(LayoutChecker::words).toList()))
+        .build();
+  }
+
+  private static String words(Turn turn) {
+    double degrees = turn.degrees();
+    String number =
+        degrees == Math.rint(degrees) ? Long.toString((long) degrees) : Double.toString(degrees);
+    return turn.mirrored() ? number + " mirrored" : number;
   }
 
   private static boolean allowed(LooseShape shape, Turn turn) {
@@ -137,7 +161,11 @@ public final class LayoutChecker {
             });
   }
 
-  private static String where(Placement p) {
-    return "shape " + p.id() + " at " + p.x() + ", " + p.y();
+  private static Finding.Builder about(String code, Placement placement) {
+    return Finding.fail(code, placement.id()).with("place", place(placement));
+  }
+
+  private static String place(Placement p) {
+    return p.x() + ", " + p.y();
   }
 }

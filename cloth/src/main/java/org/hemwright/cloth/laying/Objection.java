@@ -1,22 +1,18 @@
 package org.hemwright.cloth.laying;
 
+import org.hemwright.pattern.finding.Finding;
+
 /**
  * A reason to refuse a layout.
  *
- * @param kind what sort of fault it is
- * @param message what is wrong, with the values and the place
+ * @param placement the place in the layout's list of the placement that it is about, or −1 where it
+ *     is about a count
+ * @param finding what is wrong; {@link Laying#messages} has its sentence and what would mend it
  */
-public record Objection(Kind kind, String message) {
+public record Objection(int placement, Finding finding) {
 
-  /** The sorts of fault that a layout can have. */
-  public enum Kind {
-    /** A shape is laid more or fewer times than demanded, or is not in the problem. */
-    COUNT,
-    /** A shape lies in a turn that it is not allowed. */
-    TURN,
-    /** A shape stands over the edge of the strip, its lane or the stated length. */
-    OUTSIDE,
-    /** Two shapes overlap. */
-    OVERLAP
+  /** The finding's code, such as {@code lay-overlap}. */
+  public String code() {
+    return finding.code();
   }
 }

@@ -2,6 +2,8 @@ package org.hemwright.cloth.laying;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
 
 /**
  * What keeps one shape from being laid: no area, an outline that meets itself, or no turn in which
@@ -11,46 +13,57 @@ final class ShapeFaults {
 
   private ShapeFaults() {}
 
-  static List<String> of(LooseShape shape, double stripWidth, StripGrid grid) {
-    List<String> faults = new ArrayList<>();
+  /** What can be said before the shape is laid on the grid: too many corners, or one far off. */
+  static List<Finding> ofSize(LooseShape shape, double stripWidth) {
+    if (shape.outline().size() > StripProblem.MOST_CORNERS) {
+      return List.of(
+          fault("lay-corners-many", shape)
+              .with("count", Argument.of(shape.outline().size()))
+              .with("most", Argument.of(StripProblem.MOST_CORNERS))
+              .build());
+    }
+    double far = StripProblem.MOST_WIDTHS * stripWidth;
+    for (Spot corner : shape.outline()) {
+      if (Math.max(Math.abs(corner.x()), Math.abs(corner.y())) > far) {
+        return List.of(
+            fault("lay-corner-far", shape)
+                .with("place", corner.x() + ", " + corner.y())
+                .with("width", Double.toString(stripWidth))
+                .build());
+      }
+    }
+    return List.of();
+  }
+
+  static List<Finding> of(LooseShape shape, double stripWidth, StripGrid grid) {
     GridOutline outline = GridOutline.of(shape.outline(), Turn.AS_DRAWN, grid);
     if (outline.size() < 3 || flat(outline)) {
-      faults.add(
-          "shape " + shape.id() + " has no area; give it at least three corners not in line");
-      return faults;
+      return List.of(fault("lay-flat", shape).build());
     }
+    List<Finding> faults = new ArrayList<>();
     String meeting = meeting(outline, grid);
     if (!meeting.isEmpty()) {
-      faults.add(
-          "the outline of shape "
-              + shape.id()
-              + " meets itself near "
-              + meeting
-              + "; it must go round once without crossing or touching");
+      faults.add(fault("lay-crossing", shape).with("place", meeting).build());
     }
     for (Lane lane : shape.lanes()) {
       if (lane instanceof Lane.Between between
           && (between.low() < 0 || between.high() > stripWidth)) {
         faults.add(
-            "shape "
-                + shape.id()
-                + " is held between "
-                + between.low()
-                + " and "
-                + between.high()
-                + ", beyond the strip of "
-                + stripWidth);
+            fault("lay-lane", shape)
+                .with("low", Double.toString(between.low()))
+                .with("high", Double.toString(between.high()))
+                .with("width", Double.toString(stripWidth))
+                .build());
       }
     }
     if (faults.isEmpty() && !fits(shape, grid)) {
-      faults.add(
-          "shape "
-              + shape.id()
-              + " fits the strip of "
-              + stripWidth
-              + " in none of its turns; allow another turn or take a wider strip");
+      faults.add(fault("lay-fits-none", shape).with("width", Double.toString(stripWidth)).build());
     }
     return faults;
+  }
+
+  private static Finding.Builder fault(String code, LooseShape shape) {
+    return Finding.fail(code, shape.id());
   }
 
   private static boolean fits(LooseShape shape, StripGrid grid) {

@@ -5,6 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Wording;
 
 /**
  * What is to be laid, and on what: the question that {@link Laying} answers.
@@ -24,6 +27,9 @@ public record StripProblem(String name, double stripWidth, List<LooseShape> shap
   /** Coordinates, and all copies laid in a row, stay below this many strip widths. */
   public static final double MOST_WIDTHS = 0x1p16;
 
+  private static final double LEAST_WIDTH = 1e-100;
+  private static final double MOST_WIDTH = 1e100;
+
   /**
    * Checks the problem.
    *
@@ -34,8 +40,11 @@ public record StripProblem(String name, double stripWidth, List<LooseShape> shap
     shapes = List.copyOf(shapes);
     List<Fault> faults = faults(stripWidth, shapes);
     if (!faults.isEmpty()) {
+      Wording wording = Wording.of(Laying.messages());
       throw new IllegalArgumentException(
-          faults.stream().map(Fault::message).collect(Collectors.joining("; ")));
+          faults.stream()
+              .map(fault -> wording.message(fault.finding()))
+              .collect(Collectors.joining(" ")));
     }
   }
 
@@ -43,10 +52,10 @@ public record StripProblem(String name, double stripWidth, List<LooseShape> shap
    * Something that keeps shapes from being laid.
    *
    * @param shape the place in the list of the shape that it is about, or −1 where it is about the
-   *     strip
-   * @param message what is wrong, with the values, and what would mend it
+   *     strip or about all shapes together
+   * @param finding what is wrong; {@link Laying#messages} has its sentence and what would mend it
    */
-  public record Fault(int shape, String message) {}
+  public record Fault(int shape, Finding finding) {}
 
   /** How many copies there are over all shapes. */
   public int copies() {
@@ -71,11 +80,14 @@ public record StripProblem(String name, double stripWidth, List<LooseShape> shap
    * nothing does.
    */
   public static List<Fault> faults(double stripWidth, List<LooseShape> shapes) {
-    if (!(stripWidth > 0) || stripWidth < 1e-100 || stripWidth > 1e100) {
-      return List.of(new Fault(-1, "the strip's width is " + stripWidth + "; it must be above 0"));
+    if (!(stripWidth >= LEAST_WIDTH && stripWidth <= MOST_WIDTH)) {
+      return List.of(
+          new Fault(
+              -1,
+              strip("lay-width").with("width", Argument.of(Double.toString(stripWidth))).build()));
     }
     if (shapes.isEmpty()) {
-      return List.of(new Fault(-1, "there is no shape to lay; give at least one"));
+      return List.of(new Fault(-1, strip("lay-nothing").build()));
     }
     List<Fault> faults = new ArrayList<>();
     Set<String> ids = new HashSet<>();
@@ -84,65 +96,39 @@ public record StripProblem(String name, double stripWidth, List<LooseShape> shap
     for (int i = 0; i < shapes.size(); i++) {
       LooseShape shape = shapes.get(i);
       if (!ids.add(shape.id())) {
-        faults.add(new Fault(i, "two shapes have the id " + shape.id() + "; give each its own"));
+        faults.add(new Fault(i, Finding.fail("lay-id-twice", shape.id()).build()));
       }
-      for (String message : sizeFaults(stripWidth, shape)) {
-        faults.add(new Fault(i, message));
+      for (Finding finding : ShapeFaults.ofSize(shape, stripWidth)) {
+        faults.add(new Fault(i, finding));
       }
       copies += shape.demand();
       row += shape.demand() * reach(shape);
     }
     if (copies > MOST_COPIES) {
-      faults.add(
-          new Fault(
-              -1,
-              "there are " + copies + " copies to lay; at most " + MOST_COPIES + " go on a strip"));
+      Finding finding =
+          strip("lay-copies")
+              .with("count", Argument.of(copies))
+              .with("most", Argument.of(MOST_COPIES))
+              .build();
+      faults.add(new Fault(-1, finding));
     }
     if (faults.isEmpty() && row > MOST_WIDTHS * stripWidth) {
-      faults.add(
-          new Fault(
-              -1,
-              "laid in a row the shapes are more than "
-                  + (long) MOST_WIDTHS
-                  + " times as long as the strip is wide; check the units"));
+      Finding finding = strip("lay-row").with("most", Argument.of((long) MOST_WIDTHS)).build();
+      faults.add(new Fault(-1, finding));
     }
     if (faults.isEmpty()) {
       StripGrid grid = StripGrid.of(stripWidth, shapes);
       for (int i = 0; i < shapes.size(); i++) {
-        for (String message : ShapeFaults.of(shapes.get(i), stripWidth, grid)) {
-          faults.add(new Fault(i, message));
+        for (Finding finding : ShapeFaults.of(shapes.get(i), stripWidth, grid)) {
+          faults.add(new Fault(i, finding));
         }
       }
     }
     return faults;
   }
 
-  private static List<String> sizeFaults(double stripWidth, LooseShape shape) {
-    if (shape.outline().size() > MOST_CORNERS) {
-      return List.of(
-          "shape "
-              + shape.id()
-              + " has "
-              + shape.outline().size()
-              + " corners; simplify it to "
-              + MOST_CORNERS
-              + " or fewer");
-    }
-    for (Spot corner : shape.outline()) {
-      if (Math.max(Math.abs(corner.x()), Math.abs(corner.y())) > MOST_WIDTHS * stripWidth) {
-        return List.of(
-            "shape "
-                + shape.id()
-                + " has a corner at "
-                + corner.x()
-                + ", "
-                + corner.y()
-                + ", far outside any strip "
-                + stripWidth
-                + " wide; check the units");
-      }
-    }
-    return List.of();
+  private static Finding.Builder strip(String code) {
+    return Finding.fail(code, "strip");
   }
 
   /** An upper bound of the shape's length in any turn. */

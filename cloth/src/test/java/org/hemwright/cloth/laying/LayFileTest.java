@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
+import org.hemwright.pattern.finding.Wording;
 import org.junit.jupiter.api.Test;
 
 class LayFileTest {
@@ -81,39 +82,142 @@ class LayFileTest {
 
   @Test
   void hostileInputEndsInPlainProblemsWithTheirPlaces() {
-    refused("", "f.json:1:1: the file must be one JSON object");
-    refused("[]", "the file must be one JSON object");
-    refused("{\"stripWidth\": 4, \"items\": [", "this is not JSON");
-    refused("{\"stripWidth\": NaN, \"items\": []}", "this is not JSON");
-    refused("{\"stripWidth\": 1, \"stripWidth\": 2, \"items\": []}", "this is not JSON");
-    refused("{\"stripWidth\": 4, \"items\": []}", "there is no shape to lay");
-    refused("{\"items\": []}", "stripWidth is missing");
-    refused("{\"stripWidth\": 4}", "items is missing");
-    refused("{\"stripWidth\": \"4\", \"items\": []}", "stripWidth must be a number");
-    refused("{\"stripWidth\": 1e999, \"items\": []}", "larger than any number");
-    refused("{\"stripWidth\": -4, \"items\": [" + item("[[0,0],[1,0],[0,1]]") + "]}", "above 0");
-    refused("{\"stripWidth\": 4, \"items\": {}} ", "items must be a list");
-    refused("{\"stripWidth\": 4, \"items\": [1, null]}", "each of the items must be an object");
-    refused("[".repeat(100_000), "the file must be one JSON object");
-    refused("{\"a\":" + "[".repeat(100_000), "this is not JSON");
-    refused(file("[[0,0],[1,0]]"), "has 2 corners; it needs at least three");
-    refused(file("[[0,0],[1,0],[2,0]]"), "has no area");
-    refused(file("[[0,0],[1,0],[2]]"), "this corner has 1 numbers; it needs two");
-    refused(file("[[0,0],[1,0],[\"x\",2]]"), "a coordinate must be a number");
-    refused(file("[[0,0],[1,0],[1e300,2]]"), "check the units");
-    refused(file("[[0,0],[1,1],[1,0],[0,1]]"), "meets itself");
-    refused(file("[[0,0],[2,0],[2,2],[1,0],[0,2]]"), "meets itself");
-    refused(file("[[0,0],[2,0],[1,0],[1,1]]"), "meets itself");
-    refused(file("[[0,0],[5,0],[5,5],[0,5]]"), "fits the strip of 4.0 in none of its turns");
-    refused(file("[[0,0],[1,0],[0,1]]").replace("\"demand\":1", "\"demand\":0"), "demand is 0");
-    refused(file("[[0,0],[1,0],[0,1]]").replace("\"demand\":1", "\"demand\":1.5"), "demand is 1.5");
-    refused(file("[[0,0],[1,0],[0,1]]").replace("\"demand\":1", "\"demand\":1e9"), "demand is 1e9");
-    refused(file("[[0,0],[1,0],[0,1]]").replace("\"id\":1", "\"id\":null"), "an id must be");
-    refused(file("[[0,0],[1,0],[0,1]]").replace("[0]", "[]"), "names no rotation");
-    refused(file("[[0,0],[1,0],[0,1]]") + "1", "there is more after the end");
     String one = item("[[0,0],[1,0],[0,1]]");
     refused(
-        "{\"stripWidth\": 4, \"items\": [" + one + "," + one + "]}", "two shapes have the id 1");
+        "", "1:1", "The file holds no JSON object. Write one object, with stripWidth and items.");
+    refused("[]", "1:1", "The file holds no JSON object.");
+    refused(
+        "{\"stripWidth\": 4, \"items\": [", "1:29", "This is not JSON: unexpected end-of-input");
+    refused(
+        "{\"stripWidth\": NaN, \"items\": []}",
+        "1:19",
+        "This is not JSON: non-standard token 'NaN'. Write it as JSON from here on.");
+    refused("{\"stripWidth\": 1, \"stripWidth\": 2}", "1:31", "This is not JSON: duplicate");
+    refused(
+        "{\"stripWidth\": 4, \"items\": []}",
+        "1:1",
+        "There is no shape to lay. Give at least one.");
+    refused("{\"items\": []}", "1:13", "stripWidth is missing. Give the strip's width.");
+    refused("{\"stripWidth\": 4}", "1:17", "items is missing. Give the shapes to lay.");
+    refused(
+        "{\"stripWidth\": \"4\", \"items\": []}",
+        "1:16",
+        "stripWidth is no number. Write a number.");
+    refused(
+        "{\"stripWidth\": 1e999, \"items\": []}",
+        "1:16",
+        "stripWidth is larger than any number that can be worked with. Look for a slip in it.");
+    refused(
+        "{\"stripWidth\": -4, \"items\": [" + one + "]}",
+        "1:1",
+        "The strip is -4.0 wide. Give a width above 0, in the unit of the shapes.");
+    refused(
+        "{\"stripWidth\": 4, \"items\": {}} ", "1:28", "items is no list. Write a list of shapes.");
+    refused(
+        "{\"stripWidth\": 4, \"items\": [1]}",
+        "1:29",
+        "This is no shape. Write an object with id, demand, allowedRotationsDegrees and shape.");
+    refused("[".repeat(100_000), "1:1", "The file holds no JSON object.");
+    refused("{\"a\":" + "[".repeat(100_000), "1:", "This is not JSON");
+    refused(file("[[0,0],[1,0]]"), "1:29", "Shape 1 has 2 corners. Give it at least three.");
+    refused(
+        file("[[0,0],[1,0],[2,0]]"),
+        "1:29",
+        "Shape 1 has no area. Give it at least three corners that are not in line.");
+    refused(file("[[0,0],[1,0],[2]]"), "1:", "This corner has 1 number. Give it two: x and y.");
+    refused(file("[[0,0],[1,0],{}]"), "1:", "This is no corner. Write a list of two numbers.");
+    refused(file("[[0,0],[1,0],[\"x\",2]]"), "1:", "a coordinate is no number. Write a number.");
+    refused(
+        file("[[0,0],[1,0],[1e300,2]]"),
+        "1:29",
+        "Shape 1 has a corner at 1.0E300, 2.0, far outside any strip 4.0 wide."
+            + " Look whether the shape and the strip are in one unit.");
+    refused(
+        file("[[0,0],[1,1],[1,0],[0,1]]"),
+        "1:29",
+        "The outline of shape 1 meets itself near 1.0, 0.0."
+            + " Let it go round once without crossing or touching itself.");
+    refused(file("[[0,0],[2,0],[2,2],[1,0],[0,2]]"), "1:29", "meets itself near");
+    refused(file("[[0,0],[2,0],[1,0],[1,1]]"), "1:29", "meets itself near");
+    refused(
+        file("[[0,0],[5,0],[5,5],[0,5]]"),
+        "1:29",
+        "Shape 1 fits the strip of 4.0 in none of its turns."
+            + " Allow it another turn, or take a wider strip.");
+    refused(
+        file("[[0,0],[1,0],[0,1]]").replace("\"demand\":1", "\"demand\":0"),
+        "1:",
+        "demand is 0. Write a whole number from 1 to 2000.");
+    refused(
+        file("[[0,0],[1,0],[0,1]]").replace("\"demand\":1", "\"demand\":1.5"),
+        "1:",
+        "demand is 1.5.");
+    refused(
+        file("[[0,0],[1,0],[0,1]]").replace("\"demand\":1", "\"demand\":1e9"),
+        "1:",
+        "demand is 1e9.");
+    refused(
+        file("[[0,0],[1,0],[0,1]]").replace("\"id\":1", "\"id\":null"),
+        "1:35",
+        "This is no id. Write a whole number, or a text of 1 to 200 letters.");
+    refused(
+        file("[[0,0],[1,0],[0,1]]").replace("\"id\":1,", ""),
+        "1:29",
+        "This shape has no id. Give it one that no other shape has.");
+    refused(
+        file("[[0,0],[1,0],[0,1]]").replace("[0]", "[]"),
+        "1:",
+        "allowedRotationsDegrees names no rotation. Give at least 0.");
+    refused(
+        file("[[0,0],[1,0],[0,1]]").replace("[0]", "{}"),
+        "1:",
+        "allowedRotationsDegrees is no list. Write a list of numbers.");
+    refused(
+        file("[[0,0],[1,0],[0,1]]") + "1",
+        "1:",
+        "There is more after the end of the object. Take it out.");
+    refused(
+        "{\"stripWidth\": 4, \"items\": [" + one + "," + one + "]}",
+        "1:",
+        "Two shapes have the id 1. Give each its own.");
+  }
+
+  @Test
+  void whatIsTooMuchForOneStripIsSaid() {
+    String square = file("[[0,0],[1,0],[1,1],[0,1]]");
+    refused(
+        square
+            .replace("\"demand\":1", "\"demand\":1500")
+            .replace(
+                "]}]}",
+                "]},"
+                    + item("[[0,0],[1,0],[0,1]]")
+                        .replace("\"id\":1", "\"id\":2")
+                        .replace("\"demand\":1", "\"demand\":1500")
+                    + "]}"),
+        "1:1",
+        "There are 3000 copies to lay. Lay at most 2000 on one strip.");
+    refused(
+        square.replace("\"demand\":1", "\"demand\":2000").replace("[1,", "[1000,"),
+        "1:1",
+        "Laid in a row the shapes are more than 65536 times as long as the strip is wide."
+            + " Look whether shapes and strip are in one unit.");
+    StringBuilder round = new StringBuilder("[");
+    for (int i = 0; i <= 1000; i++) {
+      double angle = 2 * Math.PI * i / 1001;
+      round.append(i == 0 ? "" : ",").append("[" + Math.cos(angle) + "," + Math.sin(angle) + "]");
+    }
+    refused(file(round + "]"), "1:29", "Shape 1 has 1001 corners. Simplify it to 1000 or fewer.");
+  }
+
+  @Test
+  void aLaneBeyondTheStripIsSaid() {
+    LooseShape shape =
+        new LooseShape(
+            "front", 1, LooseShapes.FIXED, LooseShapes.box(1, 1), List.of(new Lane.Between(3, 5)));
+    assertThatThrownBy(() -> new StripProblem("p", 4, List.of(shape)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("Shape front is held between 3.0 and 5.0, beyond the strip of 4.0.");
   }
 
   @Test
@@ -124,16 +228,9 @@ class LayFileTest {
             + ",\n  "
             + item("[[0,0],[true,0]]").replace("\"id\":1", "\"id\":2")
             + "]}";
-    assertThatThrownBy(() -> LayFile.read("f.json", text))
-        .isInstanceOfSatisfying(
-            LayFileRefused.class,
-            refused -> {
-              assertThat(refused.problems()).hasSize(2);
-              assertThat(refused.problems().get(0)).startsWith("f.json:3:3: shape 1 has 2 corners");
-              assertThat(refused.problems().get(1))
-                  .startsWith("f.json:4:")
-                  .contains("must be a number");
-            });
+    assertThat(problems(text)).hasSize(2);
+    assertThat(problems(text).get(0)).startsWith("f.json:3:3: Shape 1 has 2 corners.");
+    assertThat(problems(text).get(1)).startsWith("f.json:4:").contains("is no number.");
   }
 
   private static String item(String shape) {
@@ -144,15 +241,21 @@ class LayFileTest {
     return "{\"stripWidth\": 4, \"items\": [" + item(shape) + "]}";
   }
 
-  private static void refused(String text, String problem) {
-    assertThatThrownBy(() -> LayFile.read("f.json", text))
+  private static void refused(String text, String place, String problem) {
+    assertThat(problems(text))
         .as(text.length() > 200 ? text.substring(0, 200) : text)
-        .isInstanceOfSatisfying(
-            LayFileRefused.class,
-            e ->
-                assertThat(e.problems())
-                    .allMatch(p -> p.startsWith("f.json:"))
-                    .anyMatch(p -> p.contains(problem)));
+        .allMatch(line -> line.startsWith("f.json:"))
+        .anyMatch(line -> line.startsWith("f.json:" + place) && line.contains(problem));
+  }
+
+  private static List<String> problems(String text) {
+    try {
+      LayFile.read("f.json", text);
+      return List.of();
+    } catch (LayFileRefused refused) {
+      Wording wording = Wording.of(Laying.messages());
+      return refused.problems().stream().map(wording::line).toList();
+    }
   }
 
   @Test

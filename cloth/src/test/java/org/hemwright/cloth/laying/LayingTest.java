@@ -114,9 +114,33 @@ class LayingTest {
     StripProblem problem = LooseShapes.random(42);
     int[] calls = new int[1];
     LayResult result =
-        new Laying(problem).lay(new LayBudget(1_000_000_000_000L, 1), progress -> ++calls[0] < 3);
+        new Laying(problem)
+            .lay(
+                new LayBudget(1_000_000_000_000L, 1),
+                progress -> ++calls[0] < 3 ? LayWatcher.Wish.GO_ON : LayWatcher.Wish.STOP);
     assertThat(result.complete()).isFalse();
     assertThat(calls[0]).isEqualTo(3);
+    accepted(problem, result);
+  }
+
+  @Test
+  void comesToAnEndWhenTold() {
+    StripProblem problem = LooseShapes.random(42);
+    long[] work = new long[2];
+    LayResult result =
+        new Laying(problem)
+            .lay(
+                new LayBudget(1_000_000_000_000L, 1),
+                progress -> {
+                  work[1] = progress.work();
+                  if (progress.work() < 3_000_000) {
+                    return LayWatcher.Wish.GO_ON;
+                  }
+                  work[0] = work[0] == 0 ? progress.work() : work[0];
+                  return LayWatcher.Wish.COME_TO_AN_END;
+                });
+    assertThat(result.complete()).isFalse();
+    assertThat(work[1]).isGreaterThan(work[0]).isLessThan(2 * work[0]);
     accepted(problem, result);
   }
 
@@ -133,7 +157,7 @@ class LayingTest {
               assertThat(progress.work()).isLessThanOrEqualTo(progress.ofWork());
               last[0] = progress.length();
               last[1] = progress.work();
-              return true;
+              return LayWatcher.Wish.GO_ON;
             });
     assertThat(last[0]).isFinite();
   }

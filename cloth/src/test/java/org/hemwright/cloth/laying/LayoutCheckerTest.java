@@ -38,7 +38,7 @@ class LayoutCheckerTest {
         Layout pushed = pushedIntoNeighbour(problem, layout, i);
         assertThat(new LayoutChecker(problem).objections(pushed))
             .as("%s, placement %d", name, i)
-            .anyMatch(o -> o.kind() == Objection.Kind.OVERLAP);
+            .anyMatch(o -> o.code().equals("lay-overlap"));
       }
     }
   }
@@ -103,22 +103,21 @@ class LayoutCheckerTest {
   @Test
   void touchingIsPenetrationOfAtMostOneTenMillionthOfTheWidth() {
     StripProblem problem = squares(4, 2, List.of());
-    assertThat(kinds(problem, 2, at(0, 0), at(1, 0))).isEmpty();
-    assertThat(kinds(problem, 2, at(0, 0), at(1 - 3.9e-7, 0))).isEmpty();
-    assertThat(kinds(problem, 2, at(0, 0), at(1 - 4.1e-7, 0)))
-        .containsExactly(Objection.Kind.OVERLAP);
+    assertThat(codes(problem, 2, at(0, 0), at(1, 0))).isEmpty();
+    assertThat(codes(problem, 2, at(0, 0), at(1 - 3.9e-7, 0))).isEmpty();
+    assertThat(codes(problem, 2, at(0, 0), at(1 - 4.1e-7, 0))).containsExactly("lay-overlap");
     // corner to corner: the depth is the lesser of the two
-    assertThat(kinds(problem, 2, at(0, 0), at(1 - 3.9e-7, 0.5))).isEmpty();
-    assertThat(kinds(problem, 2, at(0, 0), at(1 - 4.1e-7, 1 - 4.1e-7)))
-        .containsExactly(Objection.Kind.OVERLAP);
-    assertThat(kinds(problem, 2, at(0, 0), at(0.5, 1 - 3.9e-7))).isEmpty();
+    assertThat(codes(problem, 2, at(0, 0), at(1 - 3.9e-7, 0.5))).isEmpty();
+    assertThat(codes(problem, 2, at(0, 0), at(1 - 4.1e-7, 1 - 4.1e-7)))
+        .containsExactly("lay-overlap");
+    assertThat(codes(problem, 2, at(0, 0), at(0.5, 1 - 3.9e-7))).isEmpty();
   }
 
   @Test
   void seesShapesThatCoincideOrLieInsideEachOther() {
     StripProblem two = squares(4, 2, List.of());
-    assertThat(kinds(two, 2, at(0, 0), at(0, 0))).containsExactly(Objection.Kind.OVERLAP);
-    assertThat(kinds(two, 2, at(0, 0), at(1e-8, 1e-8))).containsExactly(Objection.Kind.OVERLAP);
+    assertThat(codes(two, 2, at(0, 0), at(0, 0))).containsExactly("lay-overlap");
+    assertThat(codes(two, 2, at(0, 0), at(1e-8, 1e-8))).containsExactly("lay-overlap");
     List<Spot> large = List.of(new Spot(0, 0), new Spot(3, 0), new Spot(3, 3), new Spot(0, 3));
     StripProblem nested =
         new StripProblem(
@@ -174,29 +173,28 @@ class LayoutCheckerTest {
   @Test
   void refusesWrongCountsTurnsAndEdges() {
     StripProblem problem = squares(4, 2, List.of());
-    assertThat(kinds(problem, 2, at(0, 0))).containsExactly(Objection.Kind.COUNT);
-    assertThat(kinds(problem, 3, at(0, 0), at(1, 0), at(2, 0)))
-        .containsExactly(Objection.Kind.COUNT);
-    assertThat(kinds(problem, 2, at(0, 0), new Placement("other", Turn.AS_DRAWN, 1, 0)))
-        .containsExactlyInAnyOrder(Objection.Kind.COUNT, Objection.Kind.COUNT);
-    assertThat(kinds(problem, 2, at(0, 0), new Placement("s", Turn.HALF, 2, 1)))
-        .containsExactly(Objection.Kind.TURN);
-    assertThat(kinds(problem, 2, at(0, 0), at(1, -1e-5))).containsExactly(Objection.Kind.OUTSIDE);
-    assertThat(kinds(problem, 2, at(0, 0), at(1, 3.00001))).containsExactly(Objection.Kind.OUTSIDE);
-    assertThat(kinds(problem, 2, at(0, 0), at(1.00001, 0))).containsExactly(Objection.Kind.OUTSIDE);
-    assertThat(kinds(problem, 2, at(-1e-5, 0), at(1, 0))).containsExactly(Objection.Kind.OUTSIDE);
-    assertThat(kinds(problem, 2, at(0, 0), at(1e300, 0))).containsExactly(Objection.Kind.OUTSIDE);
+    assertThat(codes(problem, 2, at(0, 0))).containsExactly("lay-too-few");
+    assertThat(codes(problem, 3, at(0, 0), at(1, 0), at(2, 0))).containsExactly("lay-too-many");
+    assertThat(codes(problem, 2, at(0, 0), new Placement("other", Turn.AS_DRAWN, 1, 0)))
+        .containsExactlyInAnyOrder("lay-stranger", "lay-too-few");
+    assertThat(codes(problem, 2, at(0, 0), new Placement("s", Turn.HALF, 2, 1)))
+        .containsExactly("lay-turn");
+    assertThat(codes(problem, 2, at(0, 0), at(1, -1e-5))).containsExactly("lay-outside");
+    assertThat(codes(problem, 2, at(0, 0), at(1, 3.00001))).containsExactly("lay-outside");
+    assertThat(codes(problem, 2, at(0, 0), at(1.00001, 0))).containsExactly("lay-outside");
+    assertThat(codes(problem, 2, at(-1e-5, 0), at(1, 0))).containsExactly("lay-outside");
+    assertThat(codes(problem, 2, at(0, 0), at(1e300, 0))).containsExactly("lay-far");
   }
 
   @Test
   void holdsShapesToTheirLanes() {
     StripProblem fold = squares(4, 1, List.of(new Lane.Line(0), new Lane.Line(3)));
-    assertThat(kinds(fold, 1, at(0, 0))).isEmpty();
-    assertThat(kinds(fold, 1, at(0, 3))).isEmpty();
-    assertThat(kinds(fold, 1, at(0, 1))).containsExactly(Objection.Kind.OUTSIDE);
+    assertThat(codes(fold, 1, at(0, 0))).isEmpty();
+    assertThat(codes(fold, 1, at(0, 3))).isEmpty();
+    assertThat(codes(fold, 1, at(0, 1))).containsExactly("lay-outside");
     StripProblem layer = squares(4, 1, List.of(new Lane.Between(1, 2.5)));
-    assertThat(kinds(layer, 1, at(0, 1.2))).isEmpty();
-    assertThat(kinds(layer, 1, at(0, 0.9))).containsExactly(Objection.Kind.OUTSIDE);
+    assertThat(codes(layer, 1, at(0, 1.2))).isEmpty();
+    assertThat(codes(layer, 1, at(0, 0.9))).containsExactly("lay-outside");
   }
 
   private static StripProblem squares(double width, int count, List<Lane> lanes) {
@@ -210,10 +208,9 @@ class LayoutCheckerTest {
     return new Placement("s", Turn.AS_DRAWN, x, y);
   }
 
-  private static List<Objection.Kind> kinds(
-      StripProblem problem, double length, Placement... placements) {
+  private static List<String> codes(StripProblem problem, double length, Placement... placements) {
     return new LayoutChecker(problem)
-        .objections(new Layout(length, List.of(placements))).stream().map(Objection::kind).toList();
+        .objections(new Layout(length, List.of(placements))).stream().map(Objection::code).toList();
   }
 
   /**

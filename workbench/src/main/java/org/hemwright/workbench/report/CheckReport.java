@@ -42,6 +42,17 @@ public final class CheckReport {
         .build();
   }
 
+  /** What was found of one layout, as {@code lay --check --json} gives it. */
+  public static String layout(List<Finding> found, Wording wording) {
+    FindingJson findings = new FindingJson(wording);
+    return JsonText.of(
+        json -> {
+          json.writeStartObject();
+          findings.write(json, "checks", found);
+          json.writeEndObject();
+        });
+  }
+
   /** Input that cannot be worked with, as every command gives it: {@code {"problems": [...]}}. */
   public static String problems(List<Finding> problems, Wording wording) {
     FindingJson findings = new FindingJson(wording);
