@@ -1,0 +1,252 @@
+package org.hemwright.workbench.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.compare.Change;
+import org.hemwright.pattern.compare.ChangeWords;
+import org.hemwright.pattern.compare.Changed;
+import org.hemwright.pattern.compare.Comparison;
+import org.hemwright.pattern.finding.Wording;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Changes planted in documents are told, with their millimetres, and nothing else is. */
+class ComparisonTest {
+  private static final String SKIRT = Documents.text("eddy-skirt");
+  private static final String CHART = Documents.chart("eddy-skirt");
+  private static final SizeRun OLD = Documents.run(SKIRT, CHART);
+
+  private static Comparison after(UnaryOperator<String> change) {
+    return Comparison.of(OLD, Documents.run(change.apply(SKIRT), CHART));
+  }
+
+  private static UnaryOperator<String> with(String passage, String other) {
+    return text -> Documents.with(text, passage, other);
+  }
+
+  private static List<String> told(Comparison comparison, SizeRun now) {
+    Wording wording =
+        Wording.of(Comparison.messages())
+            .overSizes(now.pattern().chart().sizes().stream().map(Size::name).toList());
+    return comparison.changes().stream()
+        .flatMap(change -> new ChangeWords(wording).of(change).stream())
+        .toList();
+  }
+
+  private static List<String> told(UnaryOperator<String> change) {
+    SizeRun now = Documents.run(change.apply(SKIRT), CHART);
+    return told(Comparison.of(OLD, now), now);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers"})
+  void identityGivesNothing(String example) {
+    SizeRun run = Documents.run(Documents.text(example), Documents.chart(example));
+    SizeRun again =
+        Documents.run("# a note of hers\n\n" + Documents.text(example), Documents.chart(example));
+    Comparison comparison = Comparison.of(run, again);
+    assertThat(comparison.changes()).isEmpty();
+    assertThat(comparison.nothingChanged()).isTrue();
+    assertThat(comparison.pieces()).isNotEmpty();
+  }
+
+  /** Half a circle's sector of 45°: the hem grows with its radius, r · 45° (school geometry). */
+  @Test
+  void aLongerSkirtHasItsHemMovedAndItsWaistNot() {
+    Comparison comparison = after(with("short_length  = 48 cm", "short_length  = 50 cm"));
+
+    assertThat(comparison.changes())
+        .extracting(change -> change.changed() + " " + change.subject())
+        .containsExactly(
+            "DIAL_VALUE dial short_length",
+            "CUT_LINE short_panel",
+            "EDGE_LENGTH short_panel.centre",
+            "EDGE_LENGTH short_panel.hem",
+            "EDGE_LENGTH short_panel.side");
+    Change cut = change(comparison, Changed.CUT_LINE, "short_panel");
+    Change side = change(comparison, Changed.EDGE_LENGTH, "short_panel.side");
+    Change hem = change(comparison, Changed.EDGE_LENGTH, "short_panel.hem");
+    assertThat(cut.sizes()).hasSize(20);
+    for (String size : cut.sizes()) {
+      assertThat(value(cut, size).apart()).as("cut line " + size).isBetween(19.9, 20.5);
+      assertThat(value(side, size).is() - value(side, size).was()).isCloseTo(20, within(0.01));
+      assertThat(value(hem, size).is() - value(hem, size).was())
+          .isCloseTo(20 * Math.toRadians(45), within(0.02));
+    }
+  }
+
+  @Test
+  void changesAreToldInWords() {
+    assertThat(told(with("short_length  = 48 cm", "short_length  = 50 cm")))
+        .contains(
+            "dial short_length stands at 50 cm; it was 48 cm.",
+            "The cut line of short_panel lies 20 mm from where it was in every size.",
+            "short_panel.side is 20 mm longer in every size: 48 cm became 50 cm.");
+    assertThat(told(with("cut 2 of main, mirrored", "cut 2 of main")))
+        .containsExactly(
+            "pocket is cut 2 of main; it was 2 of main, mirrored.",
+            "The copies of pocket are 1, 2; they were 1, 2 (mirrored).");
+  }
+
+  @Test
+  void oneSizeChangedIsToldInThatSizeAlone() {
+    Comparison comparison =
+        after(
+            with(
+                "let width = 13 cm, then 14 cm from size 18",
+                "let width = 13 cm, then 13.3 cm from size 16, then 14 cm from size 18"));
+    assertThat(comparison.changes()).isNotEmpty();
+    assertThat(comparison.changes())
+        .filteredOn(change -> !change.changed().isNote())
+        .allSatisfy(change -> assertThat(change.sizes()).containsExactly("16"))
+        .extracting(Change::subject)
+        .contains("pocket", "pocket.upper", "pocket.base", "pocket.left", "pocket.right");
+    Change upper = change(comparison, Changed.EDGE_LENGTH, "pocket.upper");
+    assertThat(value(upper, "16").was()).isCloseTo(130, within(1e-6));
+    assertThat(value(upper, "16").is()).isCloseTo(133, within(1e-6));
+  }
+
+  @Test
+  void aPieceDrawnElsewhereIsToldAndIsNoChange() {
+    Comparison moved =
+        after(
+            with(
+                "part flare\n  point apex         at 0 cm, 0 cm",
+                "part flare\n  point apex         at 7 cm, -3 cm"));
+    assertThat(moved.changes()).extracting(Change::changed).containsOnly(Changed.PIECE_MOVED);
+    assertThat(moved.changes())
+        .extracting(Change::subject)
+        .containsExactly("short_panel", "long_panel");
+    assertThat(moved.nothingChanged()).isTrue();
+  }
+
+  @Test
+  void aRenumberedPieceIsToldAsSuch() {
+    UnaryOperator<String> numbers = with("\"Waistband\" number 4", "\"Waistband\" number 5");
+    assertThat(told(numbers)).containsExactly("band has the number 5; it was 4.");
+  }
+
+  @Test
+  void aPieceOfAnotherNameIsFoundByItsShape() {
+    Comparison comparison =
+        after(
+            text ->
+                text.replace("pocket.", "pouch.")
+                    .replace("piece pocket ", "piece pouch ")
+                    .replace("long_panel, pocket, band", "long_panel, pouch, band"));
+    assertThat(comparison.changes())
+        .extracting(change -> change.changed() + " " + change.subject())
+        .containsExactly("PIECE_RENAMED pouch");
+  }
+
+  @Test
+  void anEdgeOfAnotherNameIsFoundByItsPlace() {
+    Comparison comparison =
+        after(
+            text ->
+                text.replace("short_panel.side", "short_panel.flank")
+                    .replaceFirst("side is straight", "flank is straight")
+                    .replaceFirst("notch side at", "notch flank at"));
+    assertThat(comparison.changes())
+        .extracting(change -> change.changed() + " " + change.subject())
+        .containsExactly("EDGE_RENAMED short_panel.flank");
+  }
+
+  @Test
+  void eachPlantedChangeIsToldAsItself() {
+    planted(Changed.VERSION, "version 1.0", "version 1.1");
+    planted(Changed.DATED, "dated 2026-11-25", "dated 2026-12-01");
+    planted(Changed.TITLE, "pattern \"Eddy skirt\"", "pattern \"Eddy flared skirt\"");
+    planted(Changed.SPELLING, "spelling British", "spelling American");
+    planted(Changed.UNITS, "units centimetres", "units inches");
+    planted(Changed.FABRIC_TITLE, "Ponte or firm jersey", "Ponte");
+    planted(Changed.FABRIC_KIND, "fabric main knit", "fabric main woven");
+    planted(Changed.FABRIC_WIDTHS, "115 cm, 150 cm, 180 cm", "150 cm, 180 cm");
+    planted(Changed.FABRIC_STRETCH_ACROSS, "at least 45%", "at least 50%");
+    planted(Changed.FABRIC_NAP, "nap one way", "nap either way");
+    planted(Changed.DIAL_RANGE, "from 36 cm to 60 cm", "from 36 cm to 65 cm");
+    planted(Changed.VIEW_TITLE, "Above the knee", "Short");
+    planted(Changed.VIEW_PIECES, "pieces short_panel, band", "pieces short_panel, pocket, band");
+    planted(Changed.PAPER_GROUPS, "groups 4 to 20, 18 to 34", "groups 4 to 18, 18 to 34");
+    planted(Changed.PAPER_STITCH_LINES, "stitch lines hidden", "stitch lines shown");
+    planted(Changed.PIECE_TITLE, "\"Waistband\"", "\"Band\"");
+    planted(Changed.PIECE_CUTS, "cut 2 of main, mirrored", "cut 2 of main");
+    planted(Changed.PIECE_COPIES, "copies front, back", "copies front, rear");
+    planted(Changed.EDGE_ALLOWANCE, "allowance 1 cm, upper 2.5 cm", "allowance 1 cm, upper 3 cm");
+    planted(Changed.EDGE_HEM, "upper 2.5 cm turned back", "upper 2.5 cm");
+    planted(
+        Changed.GRAIN_TURNED, "grain up\n  stretch across", "grain at 45 deg\n  stretch across");
+    planted(Changed.MARK_WORDS, "\"Pocket, view B\"", "\"Pocket\"");
+    planted(Changed.MARK_REMOVED, "  drill pocket_corner at pocket_at\n", "");
+    planted(Changed.MARK_MOVED, "away from apex 9 cm", "away from apex 9.2 cm");
+    planted(
+        Changed.NOTCH_REMOVED,
+        "  notch lower at quarters\n  grain along end_left",
+        "  grain along end_left");
+    planted(Changed.SEAM_REMOVED, "seam band_fold     band.lower with band.upper\n", "");
+    planted(
+        Changed.SEAM_EASE,
+        "seam band_ring     band.end_right with band.end_left",
+        "seam band_ring     band.end_right with band.end_left, ease 0 mm to 3 mm");
+    planted(
+        Changed.SEAM_MARKS,
+        "with every short_panel.waist, quarters at sides and centres",
+        "with every short_panel.waist");
+    planted(Changed.ELASTIC_LENGTH, "length 90% of waist", "length 92% of waist");
+    planted(Changed.ELASTIC_OVERLAP, "overlap 2.5 cm", "overlap 2 cm");
+  }
+
+  private static void planted(Changed expected, String passage, String other) {
+    assertThat(
+            after(text -> text.replaceFirst(java.util.regex.Pattern.quote(passage), other))
+                .changes())
+        .as(passage + " made " + other)
+        .extracting(Change::changed)
+        .contains(expected);
+  }
+
+  @Test
+  void theChartIsComparedToo() {
+    String other = CHART.replaceFirst("(?m)^8,", "8A,").replaceFirst("(?m)^6,66,", "6,66.5,");
+    SizeRun now = Documents.run(SKIRT, other);
+    List<String> told = told(Comparison.of(OLD, now), now);
+    assertThat(told)
+        .startsWith(
+            "size 8A is new.",
+            "size 8 is gone.",
+            "The body's waist is 5 mm larger in size 6: 66 cm became 66.5 cm.");
+    assertThat(told.stream().filter(line -> line.contains("cut line")))
+        .isNotEmpty()
+        .allMatch(line -> line.contains(" in size 6."));
+  }
+
+  @Test
+  void everythingThatCanChangeHasASentence() {
+    Set<String> missing = new java.util.TreeSet<>();
+    for (Changed changed : EnumSet.allOf(Changed.class)) {
+      if (!Comparison.messages().sentences().containsKey(changed.code() + ".message")) {
+        missing.add(changed.code());
+      }
+    }
+    assertThat(missing).isEmpty();
+  }
+
+  private static Change change(Comparison comparison, Changed changed, String subject) {
+    return comparison.changes().stream()
+        .filter(each -> each.changed() == changed && each.subject().equals(subject))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Change.Values value(Change change, String size) {
+    return java.util.Objects.requireNonNull(change.values().get(size));
+  }
+}
