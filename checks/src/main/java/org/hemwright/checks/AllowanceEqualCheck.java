@@ -46,7 +46,7 @@ record AllowanceEqualCheck(CheckSettings settings) implements EachSizeCheck {
         double from = Math.max(here.from(), there.from() * scale);
         double to = Math.min(here.to(), there.to() * scale);
         double shorter = Math.min(here.length(), there.length() * scale);
-        if (to - from > Math.min(shorter / 2, 5 * settings.seamFail())) {
+        if (to - from > Math.min(shorter / 2, 5 * settings.sewing().seamFail())) {
           compare(seam, here, there, findings);
         }
       }
@@ -59,7 +59,7 @@ record AllowanceEqualCheck(CheckSettings settings) implements EachSizeCheck {
     double apart = Math.abs(first.width() - second.width());
     if (first instanceof Allowance.TurnedBack
         || second instanceof Allowance.TurnedBack
-        || apart <= settings.allowanceWarn()) {
+        || apart <= settings.sewing().allowanceWarn()) {
       return;
     }
     findings.add(
@@ -73,7 +73,7 @@ record AllowanceEqualCheck(CheckSettings settings) implements EachSizeCheck {
             .at(middle(here))
             .at(middle(there))
             .build()
-            .as(apart > settings.allowanceFail() ? Status.FAIL : Status.WARN));
+            .as(apart > settings.sewing().allowanceFail() ? Status.FAIL : Status.WARN));
   }
 
   private static Place middle(SewnStretch stretch) {

@@ -45,7 +45,7 @@ record ClothWidthCheck(CheckSettings settings) implements EachSizeCheck {
       return;
     }
     double widest = fabric.widths().get(fabric.widths().size() - 1);
-    double usable = widest - 2 * settings.selvedge();
+    double usable = widest - 2 * settings.making().selvedge();
     Optional<Double> across = across(piece, piece.grain().get().direction().left());
     if (across.isPresent() && across.get() > usable + Tolerance.DRAWN_LENGTH) {
       findings.add(

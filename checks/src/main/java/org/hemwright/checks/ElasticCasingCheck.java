@@ -43,9 +43,10 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
 
   private void depth(Elastic elastic, Piece piece, Casing casing, List<Finding> findings) {
     double clearance = casing.depth() - elastic.width();
-    boolean low = clearance < settings.casingLeast() - Tolerance.DRAWN_LENGTH;
-    if (low || clearance > settings.casingMost() + Tolerance.DRAWN_LENGTH) {
-      double wanted = elastic.width() + (low ? settings.casingLeast() : settings.casingMost());
+    boolean low = clearance < settings.wear().casingLeast() - Tolerance.DRAWN_LENGTH;
+    if (low || clearance > settings.wear().casingMost() + Tolerance.DRAWN_LENGTH) {
+      double wanted =
+          elastic.width() + (low ? settings.wear().casingLeast() : settings.wear().casingMost());
       findings.add(
           problem(low ? "casing-shallow" : "casing-deep", elastic, piece)
               .with("depth", Argument.mm(casing.depth()))
@@ -65,8 +66,8 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
     OptionalDouble hip = BodyMeasurement.of("hip", sized, pattern);
     double finished = elastic.finished();
     if (waist.isPresent()) {
-      boolean loose = finished > waist.getAsDouble() + settings.seamWarn();
-      double least = waist.getAsDouble() * settings.elasticLeast();
+      boolean loose = finished > waist.getAsDouble() + settings.sewing().seamWarn();
+      double least = waist.getAsDouble() * settings.wear().elasticLeast();
       if (loose || finished < least) {
         double wanted = loose ? waist.getAsDouble() : least;
         findings.add(
@@ -80,15 +81,15 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
                 .as(loose ? Status.FAIL : Status.WARN));
       }
     }
-    if (hip.isPresent() && finished * (1 + settings.elasticStretch()) < hip.getAsDouble()) {
+    if (hip.isPresent() && finished * (1 + settings.wear().elasticStretch()) < hip.getAsDouble()) {
       double needed = hip.getAsDouble() / finished - 1;
       findings.add(
           problem("elastic-reach", elastic, piece)
               .with("finished", Argument.mm(finished))
               .with("hip", Argument.mm(hip.getAsDouble()))
               .with("needed", Argument.of(Quantity.ratio(needed)))
-              .with("stretch", Argument.of(Quantity.ratio(settings.elasticStretch())))
-              .values(100 * needed, 100 * settings.elasticStretch(), "%")
+              .with("stretch", Argument.of(Quantity.ratio(settings.wear().elasticStretch())))
+              .values(100 * needed, 100 * settings.wear().elasticStretch(), "%")
               .at(elastic.origin())
               .build());
     }

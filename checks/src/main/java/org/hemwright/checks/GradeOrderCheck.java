@@ -79,13 +79,13 @@ record GradeOrderCheck(CheckSettings settings) implements Check {
       return;
     }
     double overall = edges.get(edges.size() - 1).path().length() - edges.get(0).path().length();
-    int sense = overall < -settings.gradeBack() ? -1 : 1;
+    int sense = overall < -settings.grade().back() ? -1 : 1;
     for (int i = 1; i < edges.size(); i++) {
       double was = edges.get(i - 1).path().length();
       double is = edges.get(i).path().length();
       Size smaller = drawn.get(i - 1).size();
       Size larger = drawn.get(i).size();
-      if (sense * (was - is) > settings.gradeBack() && rises(chart, smaller, larger)) {
+      if (sense * (was - is) > settings.grade().back() && rises(chart, smaller, larger)) {
         Edge edge = edges.get(i);
         findings.add(
             problem(
@@ -116,7 +116,7 @@ record GradeOrderCheck(CheckSettings settings) implements Check {
         boolean risesAfter = i + 1 >= sizes.size() || girths.get(i + 1) >= is;
         Size smaller = chart.size(sizes.get(i - 1)).orElseThrow();
         Size larger = chart.size(sizes.get(i)).orElseThrow();
-        if (is < was - settings.gradeBack()
+        if (is < was - settings.grade().back()
             && roseBefore
             && risesAfter
             && rises(chart, smaller, larger)) {

@@ -112,7 +112,7 @@ record JunctionCheck(CheckSettings settings) implements EachSizeCheck {
       }
       double sum = first.interior() + second.interior();
       double off = Math.abs(sum - Math.PI);
-      if (off <= settings.angleWarn()) {
+      if (off <= settings.sewing().angleWarn()) {
         return;
       }
       findings.add(
@@ -127,7 +127,7 @@ record JunctionCheck(CheckSettings settings) implements EachSizeCheck {
               .at(Place.on(seam.origin(), first.piece().name(), first.point()))
               .at(Place.on(second.beside().drawn().origin(), second.piece().name(), second.point()))
               .build()
-              .as(off > settings.angleFail() ? Status.FAIL : Status.WARN));
+              .as(off > settings.sewing().angleFail() ? Status.FAIL : Status.WARN));
     }
   }
 }

@@ -65,7 +65,7 @@ record OpeningPassesCheck(CheckSettings settings) implements EachSizeCheck {
       stretch = Math.min(stretch, stretch(piece, pattern));
     }
     double reach = length * (1 + stretch);
-    double wanted = stretch == 0 ? body + settings.passWoven() : body;
+    double wanted = stretch == 0 ? body + settings.wear().passWoven() : body;
     if (reach >= wanted - Tolerance.DRAWN_LENGTH) {
       return;
     }

@@ -13,7 +13,11 @@ import org.hemwright.pattern.measure.LayerWalk;
 import org.hemwright.pattern.measure.SeamWalk;
 import org.hemwright.pattern.seam.Seam;
 
-/** The layers of a seam, ease deducted, are as long as each other, from notch to notch too. */
+/**
+ * The layers of a seam, ease deducted, are as long as each other (handbook section 1, "Trueing and
+ * walking"): what is out is told between the notches where it lies. Layers that are equal as a
+ * whole and differ between notches have a notch out of place, which is another check's to tell.
+ */
 record SeamLengthCheck(CheckSettings settings) implements EachSizeCheck {
   @Override
   public String id() {
@@ -35,9 +39,9 @@ record SeamLengthCheck(CheckSettings settings) implements EachSizeCheck {
 
   private Status judged(double beyond) {
     double by = Math.abs(beyond);
-    return by > settings.seamFail()
+    return by > settings.sewing().seamFail()
         ? Status.FAIL
-        : by > settings.seamWarn() ? Status.WARN : Status.OK;
+        : by > settings.sewing().seamWarn() ? Status.WARN : Status.OK;
   }
 
   /** One layer walked along the first. */
@@ -56,6 +60,11 @@ record SeamLengthCheck(CheckSettings settings) implements EachSizeCheck {
       this.walk = SeamWalk.of(seam, join, layer, sized);
     }
 
+    /** Whether the notches of equal layers tell themselves where they are out. */
+    private boolean notchesTell(Status ofWhole) {
+      return ofWhole == Status.OK && seam.even().isEmpty() && seam.ease().equals(Seam.Ease.NONE);
+    }
+
     /** The stretches that are out where they tell the worst of it, else the whole. */
     List<Finding> findings() {
       SeamWalk.Interval whole =
@@ -63,7 +72,7 @@ record SeamLengthCheck(CheckSettings settings) implements EachSizeCheck {
       EaseRange ease = EaseRange.of(seam.ease(), whole.second());
       Status ofWhole = judged(ease.beyond(whole.first() - whole.second()));
       List<Finding> parts = new ArrayList<>();
-      if (walk.intervals().size() > 1) {
+      if (walk.intervals().size() > 1 && !notchesTell(ofWhole)) {
         for (int i = 0; i < walk.intervals().size(); i++) {
           SeamWalk.Interval part = walk.intervals().get(i);
           EaseRange own =

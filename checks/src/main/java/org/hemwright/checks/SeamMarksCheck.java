@@ -48,7 +48,8 @@ record SeamMarksCheck(CheckSettings settings) implements EachSizeCheck {
           walk.stops().stream()
               .anyMatch(
                   stop ->
-                      stop.isNotch() && Math.abs(stop.distance() - mark) <= settings.seamWarn());
+                      stop.isNotch()
+                          && Math.abs(stop.distance() - mark) <= settings.sewing().seamWarn());
       missing += there ? 0 : 1;
     }
     if (missing > 0) {

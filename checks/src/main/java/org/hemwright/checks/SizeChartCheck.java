@@ -111,7 +111,7 @@ record SizeChartCheck(CheckSettings settings) implements Check {
       OptionalDouble hip = value(chart, "hip", i);
       if (waist.isPresent()
           && hip.isPresent()
-          && waist.getAsDouble() > hip.getAsDouble() * settings.waistOverHip()) {
+          && waist.getAsDouble() > hip.getAsDouble() * settings.grade().waistOverHip()) {
         findings.add(
             problem("chart-waist", chart, chart.column("waist").orElseThrow(), i, hip.getAsDouble())
                 .build());

@@ -37,7 +37,7 @@ record SquareAtFoldCheck(CheckSettings settings) implements EachSizeCheck {
 
   private void judge(EdgeTip fold, List<Finding> findings) {
     double angle = fold.interior();
-    if (Math.abs(angle - Math.PI / 2) > settings.angleWarn()) {
+    if (Math.abs(angle - Math.PI / 2) > settings.sewing().angleWarn()) {
       Edge edge = fold.beside().drawn();
       findings.add(
           Finding.warn(id(), fold.beside().text())

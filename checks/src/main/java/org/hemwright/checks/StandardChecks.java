@@ -20,6 +20,8 @@ public final class StandardChecks {
         new SeamMarksCheck(settings),
         new AllowanceEqualCheck(settings),
         new NotchMatesCheck(settings),
+        new LoopMarksCheck(settings),
+        new CapEaseCheck(settings),
         new JunctionCheck(settings),
         new SquareAtFoldCheck(settings),
         new EdgeUsedCheck(),
@@ -27,6 +29,8 @@ public final class StandardChecks {
         new OpeningPassesCheck(settings),
         new SizeChartCheck(settings),
         new GradeOrderCheck(settings),
+        new NestAlikeCheck(),
+        new GradeEvenCheck(settings),
         new StretchArrowCheck(),
         new ClothWidthCheck(settings));
   }

@@ -1,0 +1,89 @@
+package org.hemwright.checks.fault;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.hemwright.checks.CheckSettings;
+import org.hemwright.checks.StandardChecks;
+import org.hemwright.pattern.Check;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.finding.Finding;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every fault, planted at every place where it applies in three sizes of every example, is told by
+ * the check that is meant for it, in the right size and about the right thing. Run with {@code
+ * -Dwrite.docs=true} the test writes {@code docs/fault-bench.md}; without, it holds it.
+ */
+class FaultBenchTest {
+  private static final Path PAGE = Path.of("../docs/fault-bench.md");
+  private static final List<Check> CHECKS = StandardChecks.with(CheckSettings.HANDBOOK);
+
+  /** One planted fault in so many is shown to all the checks, in all sizes. */
+  private static final int SAMPLE = 53;
+
+  /** Faults that no check can tell, and why. */
+  private static final Map<String, String> REASONS = Map.of();
+
+  @Test
+  void everyFaultIsToldByTheCheckMeantForIt() throws IOException {
+    List<FaultTable.Row> rows = new ArrayList<>();
+    List<Garment> garments = Garment.all();
+    for (Fault fault : Faults.ALL) {
+      FaultTable.Row row = new FaultTable.Row(fault.words());
+      for (Garment garment : garments) {
+        fault.plant().apply(garment).forEach(planted -> row.add(planted, isTold(fault, planted)));
+      }
+      rows.add(row);
+      if (Boolean.getBoolean("bench.show")) {
+        System.out.println(row);
+      }
+    }
+    assertThat(rows).as("every fault applies somewhere").allMatch(row -> row.planted() > 0);
+    assertThat(rows.stream().flatMap(row -> row.survivors().stream()))
+        .as("survivors without a reason")
+        .allMatch(REASONS::containsKey);
+    String made = FaultTable.page(rows, REASONS);
+    if (Boolean.getBoolean("write.docs")) {
+      Files.writeString(PAGE, made);
+    }
+    assertThat(Files.readString(PAGE)).isEqualTo(made);
+  }
+
+  private static boolean isTold(Fault fault, Planted planted) {
+    SizeRun run = planted.run();
+    SizeRun looked =
+        fault.reach() == Fault.Reach.ALL_SIZES
+            ? run
+            : new SizeRun(run.pattern(), run.size(planted.sizes().get(0)).stream().toList());
+    return CHECKS.stream()
+        .filter(check -> check.id().equals(planted.check()))
+        .flatMap(check -> check.check(looked).stream())
+        .anyMatch(planted::isToldBy);
+  }
+
+  /** Among all the other findings of the whole run, too; and no other size is blamed. */
+  @Test
+  void aFaultIsToldWhereAllChecksRun() {
+    int count = 0;
+    for (Garment garment : Garment.all()) {
+      for (Fault fault : Faults.ALL) {
+        for (Planted planted : fault.plant().apply(garment).toList()) {
+          if (count++ % SAMPLE == 0) {
+            List<Finding> findings =
+                CHECKS.stream().flatMap(check -> check.check(planted.run()).stream()).toList();
+            assertThat(findings).as(planted.where()).anyMatch(planted::isToldBy);
+            assertThat(findings)
+                .as(planted.where())
+                .allMatch(finding -> planted.sizes().containsAll(finding.sizes()));
+          }
+        }
+      }
+    }
+  }
+}
