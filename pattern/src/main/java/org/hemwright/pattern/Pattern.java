@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.make.Making;
 import org.hemwright.pattern.piece.PieceCard;
 
 /**
@@ -19,6 +20,7 @@ import org.hemwright.pattern.piece.PieceCard;
  * @param pieces a card for each piece; two of one name have separate size ranges
  * @param paper what the designer decides about the printed pattern
  * @param acceptances the findings that the designer has judged, in the order of the document
+ * @param making how it is made; {@link Making#NONE} where the document does not say
  */
 public record Pattern(
     Details details,
@@ -29,13 +31,28 @@ public record Pattern(
     List<View> views,
     List<PieceCard> pieces,
     PaperChoices paper,
-    List<Acceptance> acceptances) {
+    List<Acceptance> acceptances,
+    Making making) {
   public Pattern {
     fabrics = List.copyOf(fabrics);
     dials = List.copyOf(dials);
     views = List.copyOf(views);
     pieces = List.copyOf(pieces);
     acceptances = List.copyOf(acceptances);
+  }
+
+  /** A pattern that does not say how it is made. */
+  public Pattern(
+      Details details,
+      SizeChart chart,
+      Size base,
+      List<Fabric> fabrics,
+      List<Dial> dials,
+      List<View> views,
+      List<PieceCard> pieces,
+      PaperChoices paper,
+      List<Acceptance> acceptances) {
+    this(details, chart, base, fabrics, dials, views, pieces, paper, acceptances, Making.NONE);
   }
 
   /** A pattern in which no finding is accepted. */
@@ -49,6 +66,11 @@ public record Pattern(
       List<PieceCard> pieces,
       PaperChoices paper) {
     this(details, chart, base, fabrics, dials, views, pieces, paper, List.of());
+  }
+
+  /** The view of that name. */
+  public Optional<View> view(String name) {
+    return views.stream().filter(view -> view.name().equals(name)).findFirst();
   }
 
   /** The fabric of that name. */

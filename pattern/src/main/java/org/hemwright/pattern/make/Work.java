@@ -1,0 +1,73 @@
+package org.hemwright.pattern.make;
+
+import java.util.Optional;
+
+/** What a step is done to, by the document's names. */
+public sealed interface Work {
+  /** As the document writes it. */
+  String text();
+
+  /** All that a seam brings together. */
+  record OfSeam(String seam) implements Work {
+    @Override
+    public String text() {
+      return seam;
+    }
+  }
+
+  /**
+   * An edge of a piece.
+   *
+   * @param copy the one cut copy that is meant; every copy when absent
+   */
+  record OfEdge(String piece, Optional<String> copy, String edge) implements Work {
+    @Override
+    public String text() {
+      return piece + copy.map(name -> "." + name).orElse("") + "." + edge;
+    }
+  }
+
+  /**
+   * A whole piece.
+   *
+   * @param copy the one cut copy that is meant; every copy when absent
+   */
+  record OfPiece(String piece, Optional<String> copy) implements Work {
+    @Override
+    public String text() {
+      return piece + copy.map(name -> "." + name).orElse("");
+    }
+  }
+
+  /** Something drawn on a piece: a placement line, an inner line, a drill mark. */
+  record OfMark(String piece, String mark) implements Work {
+    @Override
+    public String text() {
+      return piece + "." + mark;
+    }
+  }
+
+  /** An elastic. */
+  record OfElastic(String elastic) implements Work {
+    @Override
+    public String text() {
+      return elastic;
+    }
+  }
+
+  /** A cord or drawstring. */
+  record OfCord(String cord) implements Work {
+    @Override
+    public String text() {
+      return cord;
+    }
+  }
+
+  /** An opening that an earlier step left. */
+  record OfOpening(String opening) implements Work {
+    @Override
+    public String text() {
+      return opening;
+    }
+  }
+}
