@@ -2,6 +2,7 @@ package org.hemwright.paper.arrange;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /** Finds where things lie on a sheet of pages. */
 public final class Arranger {
   /** The side of a cell that the search moves by, about (mm): on pages, and on large paper. */
-  private static final double CELL = 8;
+  private static final double CELL = 5;
 
   private static final double LARGE_CELL = 12;
   private static final double LARGE = 500;
@@ -20,6 +21,7 @@ public final class Arranger {
   private static final double HANDY = 1.7;
   private static final int MORE_COLUMNS = 6;
   private static final int MOST_ROWS = 40;
+  private static final int MOST_ORDERS = 24;
 
   private final TileGrid grid;
   private final Rules rules;
@@ -76,10 +78,7 @@ public final class Arranger {
   /** A thing's place in cells, and how many pages it needs that were not in use. */
   private record Spot(int thing, Laid laid, int column, int row, int fresh) {
     void use(int[] used, int cellsAcross, int cellsDown) {
-      int[] pages = laid.pages(column, row);
-      for (int i = 0; i < pages.length; i++) {
-        used[row / cellsDown + i] |= pages[i] << (column / cellsAcross);
-      }
+      laid.stretch(column, row).use(used, column / cellsAcross, row / cellsDown);
     }
   }
 
@@ -144,7 +143,10 @@ public final class Arranger {
     return quarters ? turns : List.of(turns.get(0), turns.get(2));
   }
 
-  /** Orders of laying: by area, by the longer side, by height, each from the largest. */
+  /**
+   * Orders of laying: by area, by the longer side, by height, by width, each from the largest; then
+   * the same with two neighbours exchanged, and so on. Of four things or fewer these are all.
+   */
   private List<List<Integer>> orders() {
     List<Comparator<Integer>> sorts =
         List.of(
@@ -158,6 +160,15 @@ public final class Arranger {
       List<Integer> order = IntStream.range(0, things.size()).boxed().sorted(sort).toList();
       if (!orders.contains(order)) {
         orders.add(order);
+      }
+    }
+    for (int i = 0; i < orders.size() && orders.size() < MOST_ORDERS; i++) {
+      for (int k = 1; k < things.size() && orders.size() < MOST_ORDERS; k++) {
+        List<Integer> other = new ArrayList<>(orders.get(i));
+        Collections.swap(other, k - 1, k);
+        if (!orders.contains(other)) {
+          orders.add(List.copyOf(other));
+        }
       }
     }
     return orders;
@@ -211,7 +222,7 @@ public final class Arranger {
     private final CellSheet sheet;
     private final int[] used;
     private final boolean whole;
-    private final long[] blocked;
+    private final long[] open;
     private @Nullable Spot best;
     private int fewest = Integer.MAX_VALUE;
     private int lowest = Integer.MAX_VALUE;
@@ -221,7 +232,7 @@ public final class Arranger {
       this.sheet = sheet;
       this.used = used;
       this.whole = whole;
-      blocked = new long[sheet.words()];
+      open = new long[sheet.words()];
     }
 
     void among(Laid laid, int lastRow) {
@@ -232,33 +243,57 @@ public final class Arranger {
         if (fewest == 0 && foot >= lowest) {
           return;
         }
-        Arrays.fill(blocked, 0);
-        laid.mask().block(sheet, row, blocked);
-        for (int w = 0; w < blocked.length; w++) {
-          for (long free = ~blocked[w]; free != 0; free &= free - 1) {
-            int column = 64 * w + Long.numberOfTrailingZeros(free);
-            if (column >= places) {
-              break;
+        if (worthwhile(laid, row, places) && laid.mask().leaveFree(sheet, row, open)) {
+          for (int w = 0; w < open.length; w++) {
+            for (long free = open[w]; free != 0; free &= free - 1) {
+              at(laid, 64 * w + Long.numberOfTrailingZeros(free), row);
             }
-            at(laid, column, row, foot);
           }
         }
       }
     }
 
-    private void at(Laid laid, int column, int row, int foot) {
-      int[] pages = laid.pages(column, row);
-      if (whole && (pages.length > 1 || pages[0] != 1)) {
-        return;
+    /** Opens the places of a row that would be better than the best; answers whether any is. */
+    private boolean worthwhile(Laid laid, int row, int places) {
+      Arrays.fill(open, 0);
+      boolean any = false;
+      int most = most(row + laid.mask().rows());
+      Laid.Stretch[] stretches = laid.stretches(row);
+      for (int page = 0; page * cellsAcross < places; page++) {
+        for (int i = 0; i < stretches.length; i++) {
+          Laid.Stretch stretch = stretches[i];
+          boolean barred = whole && !stretch.isOnePage();
+          if (!barred && stretch.fresh(used, page, row / cellsDown) <= most) {
+            int from = page * cellsAcross + stretch.from();
+            int next = i + 1 < stretches.length ? stretches[i + 1].from() : cellsAcross;
+            int to = Math.min(places, page * cellsAcross + next);
+            if (from < to) {
+              open(from, to);
+              any = true;
+            }
+          }
+        }
       }
-      int most = foot < lowest ? fewest : fewest - 1;
-      int fresh = 0;
-      int right = column / cellsAcross;
-      int down = row / cellsDown;
-      for (int i = 0; i < pages.length; i++) {
-        fresh += Integer.bitCount(pages[i] << right & ~used[down + i]);
+      return any;
+    }
+
+    private void open(int from, int to) {
+      for (int w = from / 64; w <= (to - 1) / 64; w++) {
+        long above = w == from / 64 ? -1L << (from % 64) : -1L;
+        long below = w == (to - 1) / 64 ? -1L >>> (63 - (to - 1) % 64) : -1L;
+        open[w] |= above & below;
       }
-      if (fresh <= most) {
+    }
+
+    /** The most new pages that a place may need which is to be better than the best. */
+    private int most(int foot) {
+      return foot < lowest ? fewest : fewest - 1;
+    }
+
+    private void at(Laid laid, int column, int row) {
+      int foot = row + laid.mask().rows();
+      int fresh = laid.stretch(column, row).fresh(used, column / cellsAcross, row / cellsDown);
+      if (fresh <= most(foot)) {
         best = new Spot(thing, laid, column, row, fresh);
         fewest = fresh;
         lowest = foot;

@@ -1,6 +1,8 @@
 package org.hemwright.paper.arrange;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Point;
@@ -20,6 +22,10 @@ final class CellMask {
   /** A bit for each cell, rows from the top. */
   private final long[] bits;
 
+  /** The same with all cells next to them: a row and a column more on each side. */
+  private final long[] grown;
+
+  private final int grownWords;
   private final int[] runs;
 
   /** Where the footprint's own origin lies from the mask's upper left corner (mm). */
@@ -40,6 +46,8 @@ final class CellMask {
       inside(area, cellWidth, cellHeight);
     }
     runs = runs();
+    grownWords = (columns + 2 + 63) / 64;
+    grown = grow();
   }
 
   private void edge(List<Point> area, double cellWidth, double cellHeight) {
@@ -112,6 +120,28 @@ final class CellMask {
     return (bits[row * words + column / 64] & 1L << (column % 64)) != 0;
   }
 
+  private long[] grow() {
+    long[] more = new long[(rows + 2) * grownWords];
+    for (int i = 0; i < runs.length; i += 3) {
+      for (int row = runs[i]; row <= runs[i] + 2; row++) {
+        for (int column = runs[i + 1]; column < runs[i + 1] + runs[i + 2] + 2; column++) {
+          more[row * grownWords + column / 64] |= 1L << (column % 64);
+        }
+      }
+    }
+    return more;
+  }
+
+  /** How many words hold a row of the grown mask. */
+  int grownWords() {
+    return grownWords;
+  }
+
+  /** 64 cells of the grown mask, whose first row and column lie before the mask's own. */
+  long grown(int row, int word) {
+    return grown[row * grownWords + word];
+  }
+
   double originRight() {
     return originRight;
   }
@@ -139,21 +169,24 @@ final class CellMask {
   }
 
   /**
-   * Marks the columns of a sheet at which it would lie on a taken cell, its upper row on a row of
-   * the sheet.
+   * Leaves open those columns of a sheet at which it would lie on no taken cell, its upper row on a
+   * row of the sheet.
    *
-   * @param blocked a bit for each column, none set
+   * @param open a bit for each column that is asked about
+   * @return whether any is left
    */
-  void block(CellSheet sheet, int row, long[] blocked) {
+  boolean leaveFree(CellSheet sheet, int row, long[] open) {
     for (int i = 0; i < runs.length; i += 3) {
-      sheet.block(blocked, row + runs[i], runs[i + 1], runs[i + 2]);
+      if (!sheet.leaveFree(open, row + runs[i], runs[i + 1], runs[i + 2])) {
+        return false;
+      }
     }
+    return true;
   }
 
-  /** The stretches of cells that are set: row, first column and length of each. */
+  /** The runs of cells that are set, the longest first: row, first column and length of each. */
   private int[] runs() {
-    int[] found = new int[3 * rows * (columns + 1) / 2 + 3];
-    int count = 0;
+    List<int[]> found = new ArrayList<>();
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
         if (isSet(column, row)) {
@@ -161,12 +194,11 @@ final class CellMask {
           while (column < columns && isSet(column, row)) {
             column++;
           }
-          found[count++] = row;
-          found[count++] = from;
-          found[count++] = column - from;
+          found.add(new int[] {row, from, column - from});
         }
       }
     }
-    return Arrays.copyOf(found, count);
+    found.sort(Comparator.comparingInt(run -> -run[2]));
+    return found.stream().flatMapToInt(Arrays::stream).toArray();
   }
 }

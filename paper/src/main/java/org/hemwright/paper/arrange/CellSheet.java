@@ -42,23 +42,25 @@ final class CellSheet {
 
   /** Takes a mask's cells and those next to them. */
   void take(CellMask mask, int column, int row) {
-    for (int r = 0; r < mask.rows(); r++) {
-      for (int c = 0; c < mask.columns(); c++) {
-        if (mask.isSet(c, r)) {
-          around(column + c, row + r);
-        }
-      }
-    }
     for (int r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + mask.rows()); r++) {
+      for (int w = 0; w < mask.grownWords(); w++) {
+        take(r, column - 1 + 64 * w, mask.grown(r - row + 1, w));
+      }
       rerun(r);
     }
   }
 
-  private void around(int column, int row) {
-    for (int r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
-      for (int c = Math.max(0, column - 1); c <= Math.min(columns - 1, column + 1); c++) {
-        runs[0][r * words + c / 64] |= 1L << (c % 64);
-      }
+  /**
+   * Takes the cells of 64 columns of a row that are set, the first of them perhaps off the sheet.
+   */
+  private void take(int row, int column, long cells) {
+    int word = Math.floorDiv(column, 64);
+    int bit = Math.floorMod(column, 64);
+    if (word >= 0 && word < words) {
+      runs[0][row * words + word] |= cells << bit;
+    }
+    if (bit != 0 && word + 1 < words) {
+      runs[0][row * words + word + 1] |= cells >>> (64 - bit);
     }
   }
 
@@ -88,19 +90,25 @@ final class CellSheet {
   }
 
   /**
-   * Marks the columns at which a run of cells, somewhere to the right of them, would meet a taken
-   * cell.
+   * Leaves open those columns at which a run of cells, somewhere to the right of them, would meet
+   * no taken cell.
    *
-   * @param blocked a bit for each column; those already set stay
+   * @param open a bit for each column that is asked about
    * @param from how far right of the column the run begins
    * @param length of the run, 1 or more
+   * @return whether any is left
    */
-  void block(long[] blocked, int row, int from, int length) {
+  boolean leaveFree(long[] open, int row, int from, int length) {
     int power = Math.min(log(length), runs.length - 1);
     long[] part = runs[power];
     int last = from + length - (1 << power);
+    long any = 0;
     for (int w = 0; w < words; w++) {
-      blocked[w] |= shifted(part, row, w, from) | shifted(part, row, w, last);
+      if (open[w] != 0) {
+        open[w] &= ~(shifted(part, row, w, from) | shifted(part, row, w, last));
+        any |= open[w];
+      }
     }
+    return any != 0;
   }
 }

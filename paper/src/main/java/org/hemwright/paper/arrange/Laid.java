@@ -1,5 +1,9 @@
 package org.hemwright.paper.arrange;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * A mask that may be laid on a sheet, with the pages it would need wherever it is put: these depend
  * only on where it starts within a page.
@@ -10,10 +14,54 @@ final class Laid {
   private final int cellsAcross;
   private final int cellsDown;
 
-  /** By phase; empty where not yet asked for, since a mask needs one page at least. */
-  private final int[][] byPhase;
+  /**
+   * By the row within a page; empty where not yet asked for, since a page has one stretch at least.
+   */
+  private final Stretch[][] byRow;
 
   private final int[] sums;
+
+  /** Columns of a page, side by side, from which the mask needs the same pages. */
+  static final class Stretch {
+    private final int from;
+
+    /**
+     * For each row of pages from the one that holds the mask's upper left cell, a bit for each
+     * column of pages from the one that holds it.
+     */
+    private final int[] pages;
+
+    private Stretch(int from, int[] pages) {
+      this.from = from;
+      this.pages = pages;
+    }
+
+    /** The first of the columns, counted from the page's left edge. */
+    int from() {
+      return from;
+    }
+
+    /** Marks the pages as used, the upper left cell lying on a page. */
+    void use(int[] used, int pageColumn, int pageRow) {
+      for (int i = 0; i < pages.length; i++) {
+        used[pageRow + i] |= pages[i] << pageColumn;
+      }
+    }
+
+    /** How many of the pages are not in use yet, the upper left cell lying on a page. */
+    int fresh(int[] used, int pageColumn, int pageRow) {
+      int fresh = 0;
+      for (int i = 0; i < pages.length; i++) {
+        fresh += Integer.bitCount((pages[i] << pageColumn) & ~used[pageRow + i]);
+      }
+      return fresh;
+    }
+
+    /** Whether it is one page alone. */
+    boolean isOnePage() {
+      return pages.length == 1 && pages[0] == 1;
+    }
+  }
 
   Laid(CellMask mask, int turn, int cellsAcross, int cellsDown) {
     this.mask = mask;
@@ -21,7 +69,7 @@ final class Laid {
     this.cellsAcross = cellsAcross;
     this.cellsDown = cellsDown;
     sums = mask.sums();
-    byPhase = new int[cellsAcross * cellsDown][0];
+    byRow = new Stretch[cellsDown][0];
   }
 
   CellMask mask() {
@@ -36,18 +84,36 @@ final class Laid {
     return mask.columns() <= cellsAcross && mask.rows() <= cellsDown;
   }
 
-  /**
-   * The pages needed with the mask's upper left cell at a place: for each row of pages from the one
-   * that holds it, a bit for each column from the one that holds it.
-   */
-  int[] pages(int column, int row) {
-    int phase = row % cellsDown * cellsAcross + column % cellsAcross;
-    int[] known = byPhase[phase];
-    if (known.length == 0) {
-      known = pagesFrom(column % cellsAcross, row % cellsDown);
-      byPhase[phase] = known;
+  /** The stretches of a page's columns, left to right, with the upper left cell on a row. */
+  Stretch[] stretches(int row) {
+    int phase = row % cellsDown;
+    if (byRow[phase].length == 0) {
+      byRow[phase] = stretchesFrom(phase);
     }
-    return known;
+    return byRow[phase];
+  }
+
+  /** The stretch that holds a place of the upper left cell. */
+  Stretch stretch(int column, int row) {
+    Stretch[] stretches = stretches(row);
+    int at = stretches.length - 1;
+    while (stretches[at].from() > column % cellsAcross) {
+      at--;
+    }
+    return stretches[at];
+  }
+
+  private Stretch[] stretchesFrom(int phaseRow) {
+    List<Stretch> stretches = new ArrayList<>();
+    int[] last = {};
+    for (int column = 0; column < cellsAcross; column++) {
+      int[] pages = pagesFrom(column, phaseRow);
+      if (!Arrays.equals(pages, last)) {
+        stretches.add(new Stretch(column, pages));
+        last = pages;
+      }
+    }
+    return stretches.toArray(Stretch[]::new);
   }
 
   private int[] pagesFrom(int phaseColumn, int phaseRow) {

@@ -60,6 +60,7 @@ public record PieceDrawing(
     lines.draw(stitchLines);
     marks.draw();
     canvas.draw(CutDrawing.of(nest, speech, canvas.lines(), seams));
+    nest.shapes().forEach(shape -> canvas.keepOff(shape.cutLine()));
     marks.words();
     lines.words();
     PieceWords words =

@@ -83,7 +83,7 @@ final class KeyPanel {
     leaf.text(
         COLUMN + ONE_INCH + 4,
         top + 17.5,
-        "from outside edge to outside edge",
+        "from\u00a0outside\u00a0edge to\u00a0outside\u00a0edge",
         Face.REGULAR,
         TEXT,
         WIDTH - COLUMN - ONE_INCH - 4);

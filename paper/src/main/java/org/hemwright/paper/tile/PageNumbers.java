@@ -54,9 +54,7 @@ record PageNumbers(Speech speech, int all, Optional<String> proof) {
       items.add(words(mark, x + design.width() + AFTER_DESIGN, y));
     }
     SetLine page =
-        Face.REGULAR.set(
-            "%s\u00a0\u00a0\u00a0\u00a0Page %d of %d".formatted(speech.sizes(sizes), number, all),
-            POINTS);
+        Face.REGULAR.set("%s · Page %d of %d".formatted(speech.sizes(sizes), number, all), POINTS);
     items.add(words(page, window.maxX() - page.width(), y));
     return items;
   }
