@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       MeasureCommand.class,
       DrawCommand.class,
       PaperCommand.class,
+      CompareCommand.class,
       LayCommand.class,
       CompletionCommand.class
     },

@@ -50,7 +50,7 @@ public final class Printing {
     List<Paper.Job> jobs = new ArrayList<>();
     if (options.groups()) {
       for (PageFormat format : formats(nests)) {
-        jobs.add(pdf(nests, format, names.file(format.fileName(), "pdf")));
+        jobs.add(pdf(nests, format, fileName(format)));
       }
       if (options.svg()) {
         for (GroupDrawing group : nests.groups()) {
@@ -114,20 +114,38 @@ public final class Printing {
     return List.copyOf(findings);
   }
 
+  /** The papers that hold some group at least, in the order of their files. */
+  public List<PageFormat> formats() {
+    return formats(nests);
+  }
+
+  /** The name of the file of all groups on a paper. */
+  public String fileName(PageFormat format) {
+    return names.file(format.fileName(), "pdf");
+  }
+
+  /** The pages of that file, drawn now. */
+  public PatternPages pages(PageFormat format) {
+    return pages(nests, format);
+  }
+
+  private PatternPages pages(Edition edition, PageFormat format) {
+    return PatternPages.of(
+        new PatternPages.Content(
+            edition.run(),
+            format.isLarge() ? edition.groups() : edition.withoutRectangles(),
+            format.isLarge() ? List.of() : edition.rectangles(),
+            edition.stitchLines(),
+            options.overlap(),
+            options.proof()),
+        format);
+  }
+
   private Paper.Job pdf(Edition edition, PageFormat format, String name) {
     return new Paper.Job(
         name,
         () -> {
-          PatternPages pages =
-              PatternPages.of(
-                  new PatternPages.Content(
-                      edition.run(),
-                      format.isLarge() ? edition.groups() : edition.withoutRectangles(),
-                      format.isLarge() ? List.of() : edition.rectangles(),
-                      edition.stitchLines(),
-                      options.overlap(),
-                      options.proof()),
-                  format);
+          PatternPages pages = pages(edition, format);
           DocumentFacts facts =
               edition.facts(edition.sizesInWords(), ", for " + format.title() + " paper");
           byte[] bytes = PdfWriter.write(facts, pages.sheets());

@@ -25,4 +25,9 @@ public record Details(
     AMERICAN,
     BRITISH
   }
+
+  /** The same, called another version of another day. */
+  public Details versioned(String otherVersion, LocalDate otherDay) {
+    return new Details(title, otherVersion, otherDay, by, units, spelling);
+  }
 }

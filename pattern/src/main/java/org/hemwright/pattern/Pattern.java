@@ -73,6 +73,12 @@ public record Pattern(
     return views.stream().filter(view -> view.name().equals(name)).findFirst();
   }
 
+  /** The same pattern, saying something else of itself. */
+  public Pattern with(Details other) {
+    return new Pattern(
+        other, chart, base, fabrics, dials, views, pieces, paper, acceptances, making);
+  }
+
   /** The fabric of that name. */
   public Optional<Fabric> fabric(String name) {
     return fabrics.stream().filter(fabric -> fabric.name().equals(name)).findFirst();

@@ -26,6 +26,7 @@ import org.hemwright.pattern.Check;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.compare.Comparison;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.finding.Messages;
@@ -135,6 +136,11 @@ public final class Workbench {
             FolderReading.messages(),
             Messages.beside(Workbench.class, "workbench.properties"));
     return run.map(known -> wording.overSizes(sizeNames(known))).orElse(wording);
+  }
+
+  /** Makes sentences of what changed between two versions, over the sizes of the new. */
+  public static Wording compareWording(SizeRun now) {
+    return Wording.of(Comparison.messages()).overSizes(sizeNames(now));
   }
 
   private static List<String> sizeNames(SizeRun run) {

@@ -23,11 +23,13 @@ import org.hemwright.pattern.piece.PieceCard;
  * pages; or, on large paper, a sheet for each group with the key lying among the pieces.
  *
  * @param sheets the pages
+ * @param names what each page is called, one for each sheet
  * @param groups how many pages each group takes
  */
-public record PatternPages(List<Sheet> sheets, List<GroupCount> groups) {
+public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupCount> groups) {
   public PatternPages {
     sheets = List.copyOf(sheets);
+    names = List.copyOf(names);
     groups = List.copyOf(groups);
   }
 
@@ -55,6 +57,11 @@ public record PatternPages(List<Sheet> sheets, List<GroupCount> groups) {
       groups = List.copyOf(groups);
       rectangles = List.copyOf(rectangles);
     }
+  }
+
+  /** Page numbers as a printing dialogue takes them: "2–5, 7, 9". */
+  public static String ranges(List<Integer> pages) {
+    return PageNumbers.ranges(pages);
   }
 
   /** The pieces of a nest list that can be cut by measure. */
@@ -114,20 +121,25 @@ public record PatternPages(List<Sheet> sheets, List<GroupCount> groups) {
         KeyFacts.ofPages(speech, content.groups(), content.stitchLines(), format, contents));
     Box frame = Leaf.frame(format);
     pages.add(key.on(format, numbers.header(frame, Optional.empty(), sizes, 1)));
+    List<PageName> names = new ArrayList<>();
+    names.add(new PageName(PageName.Kind.KEY, sizes, ""));
     for (Leaf table : tables) {
       List<Item> header = numbers.header(frame, Optional.empty(), sizes, pages.size() + 1);
       pages.add(table.on(format, header));
+      names.add(new PageName(PageName.Kind.TABLE, sizes, Integer.toString(names.size())));
     }
     List<GroupCount> counts = new ArrayList<>();
     for (GroupSheet sheet : laid) {
-      List<String> names = sheet.group().sizeNames();
+      List<String> group = sheet.group().sizeNames();
       Leaf map = new Leaf();
       MapPage.draw(map, sheet, speech, pages.size() + 2, frame.height());
-      pages.add(map.on(format, numbers.header(frame, Optional.empty(), names, pages.size() + 1)));
+      pages.add(map.on(format, numbers.header(frame, Optional.empty(), group, pages.size() + 1)));
+      names.add(new PageName(PageName.Kind.MAP, group, ""));
       pages.addAll(new TilePages(sheet, List.of(), format, numbers).sheets(pages.size() + 1));
+      names.addAll(tiles(sheet));
       counts.add(count(sheet));
     }
-    return new PatternPages(pages, counts);
+    return new PatternPages(pages, names, counts);
   }
 
   private static PatternPages large(Content content, PageFormat format) {
@@ -142,13 +154,22 @@ public record PatternPages(List<Sheet> sheets, List<GroupCount> groups) {
     int all = laid.stream().mapToInt(sheet -> sheet.tiles().size()).sum();
     PageNumbers numbers = new PageNumbers(speech, all, content.proof());
     List<Sheet> pages = new ArrayList<>();
+    List<PageName> names = new ArrayList<>();
     List<GroupCount> counts = new ArrayList<>();
     for (GroupSheet sheet : laid) {
       List<Inked> key = key(sheet, speech, content.stitchLines());
       pages.addAll(new TilePages(sheet, key, format, numbers).sheets(pages.size() + 1));
+      names.addAll(tiles(sheet));
       counts.add(count(sheet));
     }
-    return new PatternPages(pages, counts);
+    return new PatternPages(pages, names, counts);
+  }
+
+  /** What the pages with pieces are called, row by row. */
+  private static List<PageName> tiles(GroupSheet sheet) {
+    return sheet.tiles().stream()
+        .map(tile -> new PageName(PageName.Kind.PIECES, sheet.group().sizeNames(), tile.name()))
+        .toList();
   }
 
   /** The key where it lies on a large sheet. */
