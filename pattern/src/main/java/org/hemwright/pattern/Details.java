@@ -1,6 +1,8 @@
 package org.hemwright.pattern;
 
 import java.time.LocalDate;
+import java.util.Optional;
+import org.hemwright.pattern.body.Wearers;
 
 /**
  * Who made the pattern and how its papers speak.
@@ -11,9 +13,22 @@ import java.time.LocalDate;
  * @param by the pattern house
  * @param units which unit stands first on paper
  * @param spelling American or British words for the maker
+ * @param wearers whom the size chart is for, where the document says so
  */
 public record Details(
-    String title, String version, LocalDate dated, String by, Units units, Spelling spelling) {
+    String title,
+    String version,
+    LocalDate dated,
+    String by,
+    Units units,
+    Spelling spelling,
+    Optional<Wearers> wearers) {
+  /** Details that do not say whom the chart is for. */
+  public Details(
+      String title, String version, LocalDate dated, String by, Units units, Spelling spelling) {
+    this(title, version, dated, by, units, spelling, Optional.empty());
+  }
+
   /** Which unit stands first where both are shown. */
   public enum Units {
     CENTIMETRES,
@@ -28,6 +43,6 @@ public record Details(
 
   /** The same, called another version of another day. */
   public Details versioned(String otherVersion, LocalDate otherDay) {
-    return new Details(title, otherVersion, otherDay, by, units, spelling);
+    return new Details(title, otherVersion, otherDay, by, units, spelling, wearers);
   }
 }

@@ -8,6 +8,7 @@ import org.hemwright.draft.syntax.Span;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.body.Wearers;
 
 /** Reads the lines that say who made the pattern and how its papers speak. */
 final class HeadingReader {
@@ -36,7 +37,8 @@ final class HeadingReader {
         dated.map(Statement.Dated::date).orElse(LocalDate.EPOCH),
         by.map(Statement.By::house).orElse("Unknown"),
         inches ? Details.Units.INCHES : Details.Units.CENTIMETRES,
-        british ? Details.Spelling.BRITISH : Details.Spelling.AMERICAN);
+        british ? Details.Spelling.BRITISH : Details.Spelling.AMERICAN,
+        optional(Statement.For.class).map(said -> new Wearers(said.people(), said.builds())));
   }
 
   /** The base size; the first of the chart where none is named. */

@@ -10,9 +10,12 @@ import static org.hemwright.draft.syntax.Where.SEAM;
 import static org.hemwright.draft.syntax.Where.VIEW;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.hemwright.pattern.body.Wearers;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.Argument;
 
@@ -87,6 +90,15 @@ final class HeadingForms {
                   "spelling British",
                   "How the maker's words are spelled.",
                   m -> new Statement.Spelling(m.said("British"), m.span()))
+              .onlyOnce(),
+          row(
+                  "for",
+                  LEFT_EDGE,
+                  "for (women | men | adults | teenagers | children | babies)"
+                      + " {, (plus | petite | tall | maternity)}",
+                  "for women",
+                  "Whom the size chart is for; `check` tells what share of such people it serves.",
+                  HeadingForms::wearers)
               .onlyOnce(),
           row(
                   "fabric",
@@ -252,6 +264,21 @@ final class HeadingForms {
     }
     return new Statement.Accept(
         m.text("check"), m.text("subject"), sizes(m), reason.strip(), m.span());
+  }
+
+  private static Statement wearers(Match m) {
+    Wearers.People people =
+        Arrays.stream(Wearers.People.values())
+            .filter(who -> said(m, who))
+            .findFirst()
+            .orElseThrow();
+    List<Wearers.Build> builds =
+        Arrays.stream(Wearers.Build.values()).filter(build -> said(m, build)).toList();
+    return new Statement.For(people, builds, m.span());
+  }
+
+  private static boolean said(Match m, Enum<?> word) {
+    return m.said(word.name().toLowerCase(Locale.ROOT));
   }
 
   private static Statement widths(Match m) {

@@ -2,6 +2,7 @@ package org.hemwright.draft.syntax;
 
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.pattern.body.Wearers;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.piece.Notch;
 
@@ -66,6 +67,13 @@ public sealed interface Statement {
 
   /** {@code spelling British}, {@code spelling American}. */
   record Spelling(boolean british, Span span) implements Heading {}
+
+  /** {@code for women}, {@code for women, petite}: whom the chart is for. */
+  record For(Wearers.People people, List<Wearers.Build> builds, Span span) implements Heading {
+    public For {
+      builds = List.copyOf(builds);
+    }
+  }
 
   // --- numbers --------------------------------------------------------------------------------
 

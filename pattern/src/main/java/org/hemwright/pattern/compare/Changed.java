@@ -10,6 +10,7 @@ public enum Changed {
   HOUSE,
   UNITS,
   SPELLING,
+  WEARERS,
   BASE_SIZE,
   SIZE_ADDED,
   SIZE_REMOVED,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +18,7 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.body.Wearers;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.quantity.Quantity;
@@ -69,10 +71,26 @@ record PatternComparing(SizeRun old, SizeRun now, Renaming names, List<Change> c
     said(Changed.HOUSE, "pattern", Argument.of(was.by()), Argument.of(is.by()));
     said(Changed.UNITS, "pattern", term(was.units()), term(is.units()));
     said(Changed.SPELLING, "pattern", term(was.spelling()), term(is.spelling()));
+    said(Changed.WEARERS, "pattern", wearers(was.wearers()), wearers(is.wearers()));
+  }
+
+  /** As the document says it: {@code women, petite}. */
+  private static Argument wearers(Optional<Wearers> wearers) {
+    if (wearers.isEmpty()) {
+      return new Argument.Term("unsaid");
+    }
+    List<String> words = new ArrayList<>();
+    words.add(lower(wearers.get().people()));
+    wearers.get().builds().forEach(build -> words.add(lower(build)));
+    return Argument.of(String.join(", ", words));
+  }
+
+  private static String lower(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static Argument term(Enum<?> value) {
-    return new Argument.Term(value.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+    return new Argument.Term(lower(value));
   }
 
   private void said(Changed changed, String subject, Argument was, Argument is) {
