@@ -61,7 +61,7 @@ record GradedValue(
       double[] across = stray.of(values.get(k));
       double[] up = stray.of(values.get(k + 1));
       for (int i = 0; i < worst.length; i++) {
-        worst[i] = Math.max(worst[i], Math.hypot(across[i], up[i]));
+        worst[i] = Math.max(worst[i], StrictMath.hypot(across[i], up[i]));
       }
     }
     return worst;
