@@ -86,6 +86,13 @@ abstract class FolderCommand implements Callable<Integer> {
     return folder.map(path -> path.resolve("out")).orElse(Path.of("out"));
   }
 
+  /**
+   * Where layings are kept between runs: in the pattern's folder; beside the output for the demo.
+   */
+  final Path keptFolder() {
+    return folder.map(path -> path.resolve(".hemwright")).orElseGet(() -> Path.of("out"));
+  }
+
   final PrintWriter messages() {
     return spec.commandLine().getErr();
   }

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       MeasureCommand.class,
       DrawCommand.class,
+      ClothCommand.class,
       PaperCommand.class,
       CompareCommand.class,
       LayCommand.class,

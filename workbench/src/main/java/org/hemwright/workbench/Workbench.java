@@ -9,6 +9,10 @@ import org.hemwright.checks.Acceptances;
 import org.hemwright.checks.CheckSettings;
 import org.hemwright.checks.StandardChecks;
 import org.hemwright.cloth.laying.Laying;
+import org.hemwright.cloth.yardage.LayingStore;
+import org.hemwright.cloth.yardage.YardageFindings;
+import org.hemwright.cloth.yardage.YardageRequest;
+import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.draft.Drafted;
 import org.hemwright.draft.Drafting;
 import org.hemwright.draft.syntax.Document;
@@ -40,6 +44,7 @@ import org.hemwright.workbench.report.CheckAnswer;
  *
  * <pre>
  *   folder ─► document + chart ─► SizeRun ─┬─► checks ─► findings
+ *                                          ├─► cloth  ─► layings and what to buy
  *                                          └─► paper  ─► files
  * </pre>
  */
@@ -123,6 +128,20 @@ public final class Workbench {
     return new PrintedPattern(files, printing.findings());
   }
 
+  /** Lays every view on every cloth; see {@link YardageTable}. */
+  public static YardageTable yardage(
+      SizeRun run, YardageRequest request, LayingStore store, Progress progress) {
+    return YardageTable.of(
+        run,
+        request,
+        store,
+        (done, of) -> {
+          synchronized (progress) {
+            progress.step("", done, of);
+          }
+        });
+  }
+
   /** Makes sentences of every finding that any stage may give. */
   public static Wording wording(Optional<SizeRun> run) {
     Wording wording =
@@ -132,6 +151,7 @@ public final class Workbench {
             Drafting.messages(),
             StandardChecks.messages(),
             Laying.messages(),
+            YardageFindings.messages(),
             Paper.messages(),
             FolderReading.messages(),
             Messages.beside(Workbench.class, "workbench.properties"));

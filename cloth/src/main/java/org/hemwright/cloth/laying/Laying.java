@@ -43,6 +43,14 @@ public final class Laying {
     this(problem, SearchRules.STANDARD, WORKERS);
   }
 
+  /**
+   * The same laying, searched by the caller's thread alone in place of two at once: for many
+   * problems side by side. The layout is the same.
+   */
+  public static Laying onOneThread(StripProblem problem) {
+    return new Laying(problem, SearchRules.STANDARD, 1);
+  }
+
   Laying(StripProblem problem, SearchRules rules, int threads) {
     this.task = new LayTask(problem);
     this.rules = rules;

@@ -1,0 +1,80 @@
+package org.hemwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hemwright.cloth.yardage.YardageFindings;
+import org.hemwright.cloth.yardage.YardageRequest;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.out.KeptLayings;
+import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.report.YardageCsv;
+import org.hemwright.workbench.report.YardageHtml;
+import org.hemwright.workbench.report.YardageReport;
+import org.hemwright.workbench.report.YardageText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How much cloth to buy, and the cutting layouts. */
+@Command(
+    name = "cloth",
+    description = "Lay every size on every cloth, and say how much to buy.",
+    footer = {
+      "",
+      "Examples:",
+      "  hemwright cloth my-skirt                       every view, cloth, size and width",
+      "  hemwright cloth my-skirt --size 14 --json      one size, each fold, for a program",
+      "  hemwright cloth my-skirt --width 135cm         on cloth of a width she found",
+      "  hemwright cloth my-skirt --fabric main --shrink 5%%   cloth that shrinks before it is cut",
+      "  hemwright cloth my-skirt --fit-in 1.4m         which sizes can be cut from 1.4 m?",
+      "",
+      "A length is rounded up to 0.1 m and to 1/8 yd, each from the exact length. Tables and layouts",
+      "are written to the folder's out/cloth. Layings are kept, so that the next time is quick."
+    })
+final class ClothCommand extends FolderCommand {
+  @Mixin private ClothQuestions questions = new ClothQuestions();
+
+  @Option(names = "--out", paramLabel = "DIR", description = "Where to put the files.")
+  private Optional<Path> out = Optional.empty();
+
+  @Override
+  int work(Job job) throws IOException {
+    List<String> problems = new ArrayList<>();
+    Optional<YardageRequest> request = questions.request(job.run(), sizesChosen(), problems);
+    if (request.isEmpty()) {
+      problems.forEach(messages()::println);
+      return ExitCode.INPUT_WRONG;
+    }
+    SizeRun whole = job.evaluated().run().orElseThrow();
+    KeptLayings kept = KeptLayings.in(keptFolder());
+    YardageTable table =
+        ProgressLine.during(
+            "Laying", json(), progress -> Workbench.yardage(whole, request.get(), kept, progress));
+    kept.keep();
+    List<Finding> findings = YardageFindings.of(whole, table);
+    OptionalDouble owned = questions.owned();
+    Path folder = out.orElseGet(() -> defaultOut().resolve("cloth"));
+    OutFolder files = new OutFolder(folder);
+    files.replace("yardage.csv", utf8(YardageCsv.of(table)));
+    files.replace("yardage.html", utf8(YardageHtml.of(whole, table)));
+    if (json()) {
+      answer(YardageReport.json(table, findings, owned, job.tell().wording()));
+    } else {
+      job.tell().all(findings);
+      answer(YardageText.of(whole, table, owned) + "\nWritten to " + folder + "\n");
+    }
+    return ExitCode.ALL_WELL;
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,170 @@
+package org.hemwright.cloth.rule;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hemwright.cloth.laying.Lane;
+import org.hemwright.cloth.laying.Layout;
+import org.hemwright.cloth.laying.LayoutChecker;
+import org.hemwright.cloth.laying.LooseShape;
+import org.hemwright.cloth.laying.Placement;
+import org.hemwright.cloth.laying.Spot;
+import org.hemwright.cloth.laying.StripProblem;
+import org.hemwright.cloth.laying.Turn;
+import org.hemwright.geometry.Tolerance;
+import org.hemwright.pattern.fabric.Fabric;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/**
+ * Holds a laying against the rules, from what comes off the cloth: it is unfolded, and the copies
+ * that are then cut must be those of the pattern, lefts and rights, clear of one another and of the
+ * selvedges, all pointing the same way where the cloth has a nap. It believes nothing of the plan,
+ * and uses the pieces' own outlines, not those of the search.
+ */
+public final class LayingRules {
+  /** Wide enough for the checker's allowance for touching to come to {@link Tolerance}. */
+  private static final double WIDE = Tolerance.DRAWN_LENGTH / LayoutChecker.TOUCH;
+
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  private final List<ClothPiece> pieces;
+  private final Fabric.Nap nap;
+
+  /** The rules for these pieces on cloth with this nap. */
+  public LayingRules(List<ClothPiece> pieces, Fabric.Nap nap) {
+    this.pieces = List.copyOf(pieces);
+    this.nap = nap;
+  }
+
+  /** Everything that speaks against a laying; empty: a person can cut by it. */
+  public List<String> objections(ClothLaying laying) {
+    List<String> objections = new ArrayList<>();
+    addFoldFaults(laying, objections);
+    ClothLaying flat = laying.unfolded();
+    addCountFaults(flat, objections);
+    if (nap == Fabric.Nap.ONE_WAY && flat.pieces().stream().anyMatch(LaidPiece::turned)) {
+      objections.add("a piece lies against the nap");
+    }
+    addPlaceFaults(flat, objections);
+    if (laying.sheet().settings().gap() > 0) {
+      addGapFaults(flat, objections);
+    }
+    return objections;
+  }
+
+  private static void addFoldFaults(ClothLaying laying, List<String> objections) {
+    for (LaidPiece laid : laying.pieces()) {
+      boolean doubled = laid.item().layers() != ClothItem.Layers.SINGLE;
+      if (laid.open() && doubled) {
+        objections.add(laid.item().id() + " is doubled where the cloth is open");
+      }
+      if (laid.item().layers() == ClothItem.Layers.ON_FOLD) {
+        double y = laid.origin().y();
+        boolean onFold =
+            laying.sheet().folds().stream()
+                .anyMatch(fold -> Math.abs(fold - y) <= Tolerance.DRAWN_LENGTH);
+        if (!onFold || !laid.piece().evenSided()) {
+          objections.add(laid.item().id() + " does not lie on a fold");
+        }
+      } else if (doubled) {
+        boolean inside =
+            laying.sheet().doubled().stream()
+                .anyMatch(
+                    part ->
+                        laid.covered().low() >= part.low() - Tolerance.DRAWN_LENGTH
+                            && laid.covered().high() <= part.high() + Tolerance.DRAWN_LENGTH);
+        if (!inside) {
+          objections.add(laid.item().id() + " leaves the doubled cloth");
+        }
+      }
+      boolean alongside = !laid.open() && !doubled && laying.sheet().foldsAlong();
+      if (alongside
+          && laid.covered().low() < laying.sheet().beside().low() - Tolerance.DRAWN_LENGTH) {
+        objections.add(laid.item().id() + " lies on two layers and is cut from one");
+      }
+      if (!laid.open() && laid.covered().right() > laying.openFrom() + Tolerance.DRAWN_LENGTH) {
+        objections.add(laid.item().id() + " reaches into the opened cloth");
+      }
+      if (laid.open()
+          && laying.pieces().stream().anyMatch(other -> !other.open())
+          && laid.covered().left() < laying.openFrom() - Tolerance.DRAWN_LENGTH) {
+        objections.add(laid.item().id() + " reaches into the folded cloth");
+      }
+    }
+  }
+
+  private void addCountFaults(ClothLaying flat, List<String> objections) {
+    for (ClothPiece piece : pieces) {
+      int asDrawn = 0;
+      int mirrored = 0;
+      for (LaidPiece laid : flat.pieces()) {
+        if (laid.piece().id().equals(piece.id())) {
+          asDrawn += laid.motion().isMirror() ? 0 : 1;
+          mirrored += laid.motion().isMirror() ? 1 : 0;
+        }
+      }
+      boolean right =
+          piece.ownMirror(nap)
+              ? asDrawn + mirrored == piece.count()
+              : asDrawn == piece.asDrawn() && mirrored == piece.asMirrored();
+      if (!right) {
+        objections.add(
+            piece.id() + " is cut " + asDrawn + " times as drawn and " + mirrored + " mirrored");
+      }
+    }
+  }
+
+  private static void addPlaceFaults(ClothLaying flat, List<String> objections) {
+    double selvedge = flat.sheet().settings().selvedge();
+    Lane lane = new Lane.Between(selvedge, flat.sheet().width() - selvedge);
+    List<Turn> turns = new ArrayList<>();
+    for (double degrees : new double[] {0, 180}) {
+      turns.add(new Turn(degrees, false));
+      turns.add(new Turn(degrees, true));
+    }
+    Map<String, LooseShape> shapes = new LinkedHashMap<>();
+    List<Placement> placements = new ArrayList<>();
+    for (LaidPiece laid : flat.pieces()) {
+      String id = laid.piece().id();
+      LooseShape known = shapes.get(id);
+      int demand = known == null ? 1 : known.demand() + 1;
+      List<Spot> corners = laid.piece().shape().corners();
+      shapes.put(id, new LooseShape(id, demand, turns, corners, List.of(lane)));
+      Turn turn = new Turn(laid.turned() ? 180 : 0, laid.motion().isMirror());
+      placements.add(new Placement(id, turn, laid.origin().x(), laid.origin().y()));
+    }
+    StripProblem problem = new StripProblem("flat", WIDE, List.copyOf(shapes.values()));
+    new LayoutChecker(problem)
+        .objections(new Layout(flat.length(), placements))
+        .forEach(objection -> objections.add(objection.toString()));
+  }
+
+  private static void addGapFaults(ClothLaying flat, List<String> objections) {
+    double gap = flat.sheet().settings().gap();
+    List<Geometry> outlines = flat.pieces().stream().map(LayingRules::outline).toList();
+    for (int i = 0; i < outlines.size(); i++) {
+      for (int k = i + 1; k < outlines.size(); k++) {
+        double apart = outlines.get(i).distance(outlines.get(k));
+        if (apart < gap - Tolerance.DRAWN_LENGTH) {
+          objections.add(
+              flat.pieces().get(i).item().id()
+                  + " and "
+                  + flat.pieces().get(k).item().id()
+                  + " lie "
+                  + apart
+                  + " mm apart");
+        }
+      }
+    }
+  }
+
+  private static Geometry outline(LaidPiece laid) {
+    List<Coordinate> ring = new ArrayList<>();
+    laid.covered().corners().forEach(corner -> ring.add(new Coordinate(corner.x(), corner.y())));
+    ring.add(ring.get(0));
+    return FACTORY.createPolygon(ring.toArray(Coordinate[]::new));
+  }
+}

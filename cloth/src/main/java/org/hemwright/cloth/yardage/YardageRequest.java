@@ -1,0 +1,62 @@
+package org.hemwright.cloth.yardage;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.hemwright.cloth.rule.ClothSettings;
+import org.hemwright.cloth.rule.Fold;
+
+/**
+ * What a table is to show.
+ *
+ * @param settings what is lost of the cloth besides the pieces
+ * @param folds which ways of folding
+ * @param fabrics only these fabrics, by name; all where none is named
+ * @param widths these widths (mm) in place of those that a fabric is sold in; none: its own
+ * @param sizes only these sizes, by name; all where none is named
+ * @param shrinkAlong how much the cloth shrinks along before it is cut, as a share from 0, below 1
+ * @param shrinkAcross the same across
+ * @param work how many places the search looks at for one laying
+ * @param threads how many layings are searched at once; changes nothing but the time
+ */
+public record YardageRequest(
+    ClothSettings settings,
+    Set<Fold> folds,
+    List<String> fabrics,
+    List<Double> widths,
+    List<String> sizes,
+    double shrinkAlong,
+    double shrinkAcross,
+    long work,
+    int threads) {
+  private static final long USUAL_WORK = 400_000;
+  private static final int CORES = 2;
+
+  public YardageRequest {
+    folds = Collections.unmodifiableSet(EnumSet.copyOf(folds));
+    fabrics = List.copyOf(fabrics);
+    widths = widths.stream().sorted().distinct().toList();
+    sizes = List.copyOf(sizes);
+    if (!(shrinkAlong >= 0 && shrinkAlong < 1) || !(shrinkAcross >= 0 && shrinkAcross < 1)) {
+      throw new IllegalArgumentException("cloth shrinks by a share from 0 to below 1");
+    }
+    if (threads < 1 || work < 1) {
+      throw new IllegalArgumentException("a table needs work and a thread to do it");
+    }
+  }
+
+  /** Every fabric in the widths it is sold in, every fold, every size. */
+  public static YardageRequest everything() {
+    return new YardageRequest(
+        ClothSettings.HANDBOOK,
+        EnumSet.allOf(Fold.class),
+        List.of(),
+        List.of(),
+        List.of(),
+        0,
+        0,
+        USUAL_WORK,
+        CORES);
+  }
+}

@@ -1,0 +1,221 @@
+package org.hemwright.cloth.yardage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.hemwright.cloth.rule.Fold;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.View;
+import org.hemwright.pattern.fabric.Fabric;
+
+/**
+ * How much cloth each view takes of each fabric, in every size, width and fold.
+ *
+ * @param rows by view, fabric, nap, width and size; of each of these the best fold first
+ */
+public record YardageTable(List<YardageRow> rows) {
+  public YardageTable {
+    rows = List.copyOf(rows);
+  }
+
+  /** Is told how far the work has come; by several threads. */
+  @FunctionalInterface
+  public interface Watcher {
+    /** Tells nobody. */
+    Watcher SILENT = (done, of) -> {};
+
+    /**
+     * One more laying is done.
+     *
+     * @param done how many
+     * @param of how many there are
+     */
+    void laid(int done, int of);
+  }
+
+  /**
+   * Lays everything that a request asks for.
+   *
+   * @param run every size of the pattern, also where only some are asked for: sizes lean on their
+   *     neighbours
+   * @param store where layings are kept
+   */
+  public static YardageTable of(
+      SizeRun run, YardageRequest request, LayingStore store, Watcher watcher) {
+    List<Integer> wanted = new ArrayList<>();
+    for (int i = 0; i < run.sizes().size(); i++) {
+      String name = run.sizes().get(i).size().name();
+      if (request.sizes().isEmpty() || request.sizes().contains(name)) {
+        wanted.add(i);
+      }
+    }
+    List<ClothSeries> all = series(run, request);
+    lay(all, wanted, request.threads(), store, watcher);
+    CarryOver.among(all);
+    return new YardageTable(rows(run, request, all, wanted));
+  }
+
+  private static List<ClothSeries> series(SizeRun run, YardageRequest request) {
+    List<SizedPattern> sizes = run.sizes();
+    int base = 0;
+    for (int i = 0; i < sizes.size(); i++) {
+      base = sizes.get(i).size().equals(run.pattern().base()) ? i : base;
+    }
+    List<ClothSeries> all = new ArrayList<>();
+    for (GarmentCloth cloth : GarmentCloth.of(run, request.settings().gap())) {
+      Fabric fabric = cloth.fabric();
+      if (request.fabrics().isEmpty() || request.fabrics().contains(fabric.name())) {
+        for (Fabric.Nap nap : naps(fabric)) {
+          for (double width : widths(fabric, request)) {
+            for (Fold fold : folds(request)) {
+              all.add(new ClothSeries(cloth, nap, width, fold, request, base));
+            }
+          }
+        }
+      }
+    }
+    return all;
+  }
+
+  /** The nap that the pattern asks for; where it asks for none, cloth with a nap as well. */
+  private static List<Fabric.Nap> naps(Fabric fabric) {
+    return fabric.nap() == Fabric.Nap.ONE_WAY
+        ? List.of(Fabric.Nap.ONE_WAY)
+        : List.of(Fabric.Nap.EITHER_WAY, Fabric.Nap.ONE_WAY);
+  }
+
+  private static List<Double> widths(Fabric fabric, YardageRequest request) {
+    List<Double> widths = new ArrayList<>(fabric.widths());
+    widths.addAll(request.widths());
+    return widths.stream().sorted().distinct().toList();
+  }
+
+  private static List<Fold> folds(YardageRequest request) {
+    List<Fold> folds = new ArrayList<>(request.folds());
+    return folds;
+  }
+
+  private static void lay(
+      List<ClothSeries> all, List<Integer> sizes, int threads, LayingStore store, Watcher watcher) {
+    AtomicInteger done = new AtomicInteger();
+    int of = all.size() * sizes.size();
+    ExecutorService pool = Executors.newFixedThreadPool(threads, YardageTable::thread);
+    try {
+      List<Future<?>> running = new ArrayList<>();
+      for (ClothSeries each : all) {
+        running.add(
+            pool.submit(
+                () -> each.lay(sizes, store, size -> watcher.laid(done.incrementAndGet(), of))));
+      }
+      for (Future<?> one : running) {
+        one.get();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("the table was interrupted", e);
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("a laying failed: " + e.getCause(), e.getCause());
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(work, "yardage");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private static List<YardageRow> rows(
+      SizeRun run, YardageRequest request, List<ClothSeries> all, List<Integer> sizes) {
+    List<YardageRow> rows = new ArrayList<>();
+    for (View view : run.pattern().views()) {
+      for (Fabric fabric : run.pattern().fabrics()) {
+        for (Fabric.Nap nap : naps(fabric)) {
+          List<ClothSeries> own =
+              all.stream()
+                  .filter(each -> each.cloth().views().contains(view))
+                  .filter(each -> each.cloth().fabric().equals(fabric) && each.nap() == nap)
+                  .toList();
+          for (double width : shown(fabric, request)) {
+            for (int size : sizes) {
+              rows.addAll(bestFirst(folds(run, request, own, view, width, size)));
+            }
+          }
+        }
+      }
+    }
+    return rows;
+  }
+
+  private static List<Double> shown(Fabric fabric, YardageRequest request) {
+    return request.widths().isEmpty() ? fabric.widths() : request.widths();
+  }
+
+  private static List<YardageRow> folds(
+      SizeRun run,
+      YardageRequest request,
+      List<ClothSeries> own,
+      View view,
+      double width,
+      int size) {
+    List<YardageRow> rows = new ArrayList<>();
+    for (ClothSeries each : own) {
+      ClothSeries.Answer answer = each.answer(size);
+      if (each.width() == width && answer.isOfUse()) {
+        double least = leastOfWider(own, each, size);
+        Optional<Need> need =
+            answer.laying().map(laying -> Need.of(laying, least, request.shrinkAlong()));
+        rows.add(
+            new YardageRow(
+                view,
+                each.cloth().fabric(),
+                each.nap(),
+                run.sizes().get(size).size(),
+                width,
+                each.fold(),
+                need,
+                answer.misfits(),
+                false));
+      }
+    }
+    return rows;
+  }
+
+  /**
+   * What a wider cloth is said to need: a width that is only asked about may not need less, also
+   * where its own laying would be shorter, since it is not among those that the wider one had.
+   */
+  private static double leastOfWider(List<ClothSeries> own, ClothSeries one, int size) {
+    double least = 0;
+    for (ClothSeries other : own) {
+      if (other.cloth().is(one.cloth())
+          && other.fold() == one.fold()
+          && other.width() > one.width()
+          && other.answer(size).laying().isPresent()) {
+        least = Math.max(least, other.answer(size).laying().get().length());
+      }
+    }
+    return least;
+  }
+
+  private static List<YardageRow> bestFirst(List<YardageRow> folds) {
+    List<YardageRow> sorted = new ArrayList<>(folds);
+    sorted.sort(
+        Comparator.comparing((YardageRow row) -> row.fits() ? 0 : 1)
+            .thenComparing(row -> row.need().map(need -> need.buy().tenths()).orElse(0))
+            .thenComparing(row -> row.need().map(need -> need.buy().eighths()).orElse(0))
+            .thenComparing(YardageRow::fold));
+    if (!sorted.isEmpty() && sorted.get(0).fits()) {
+      sorted.set(0, sorted.get(0).asBest());
+    }
+    return sorted;
+  }
+}

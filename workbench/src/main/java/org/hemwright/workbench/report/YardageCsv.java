@@ -1,0 +1,71 @@
+package org.hemwright.workbench.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.cloth.yardage.Need;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.pattern.fabric.Fabric;
+
+/**
+ * Every row of a yardage table for a spreadsheet: RFC 4180, with a heading, lines ended by CRLF.
+ */
+public final class YardageCsv {
+  private static final List<String> HEADINGS =
+      List.of(
+          "view",
+          "fabric",
+          "nap",
+          "size",
+          "width (mm)",
+          "fold",
+          "best",
+          "length (mm)",
+          "density",
+          "buy (m)",
+          "buy (yd)",
+          "does not fit");
+
+  private YardageCsv() {}
+
+  /** The file. */
+  public static String of(YardageTable table) {
+    StringBuilder text = new StringBuilder();
+    line(text, HEADINGS);
+    for (YardageRow row : table.rows()) {
+      Optional<Need> need = row.need();
+      List<String> cells = new ArrayList<>();
+      cells.add(row.view().name());
+      cells.add(row.fabric().name());
+      cells.add(row.nap() == Fabric.Nap.ONE_WAY ? "one way" : "either way");
+      cells.add(row.size().name());
+      cells.add(number(row.width(), 2));
+      cells.add(row.fold().word());
+      cells.add(row.best() ? "yes" : "");
+      cells.add(need.map(each -> number(each.length(), 2)).orElse(""));
+      cells.add(need.map(each -> number(each.density(), 4)).orElse(""));
+      cells.add(need.map(each -> number(each.buy().metres(), 1)).orElse(""));
+      cells.add(need.map(each -> number(each.buy().yards(), 3)).orElse(""));
+      cells.add(String.join("; ", row.misfits().stream().map(misfit -> misfit.piece()).toList()));
+      line(text, cells);
+    }
+    return text.toString();
+  }
+
+  private static String number(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
+  }
+
+  private static void line(StringBuilder text, List<String> cells) {
+    text.append(String.join(",", cells.stream().map(YardageCsv::quoted).toList())).append("\r\n");
+  }
+
+  /** A cell that a spreadsheet would take for a formula is given a quote before it. */
+  private static String quoted(String cell) {
+    String plain = cell.matches("[=+\\-@\\t].*") ? "'" + cell : cell;
+    return plain.matches("[^\",\\r\\n]*") ? plain : '"' + plain.replace("\"", "\"\"") + '"';
+  }
+}

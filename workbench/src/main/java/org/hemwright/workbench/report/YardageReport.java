@@ -1,0 +1,84 @@
+package org.hemwright.workbench.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hemwright.cloth.rule.Misfit;
+import org.hemwright.cloth.yardage.Need;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Wording;
+
+/**
+ * How much cloth to buy, as {@code cloth --json} gives it: {@code {"rows":[{"view", "fabric",
+ * "size", "width_mm", "fold", "length_mm", "density", "fits", "variant", "nap", "buy":{"m", "yd"},
+ * "best", "bought_mm", "area_left_mm2", "misfits"}], "findings"}}.
+ */
+public final class YardageReport {
+  private YardageReport() {}
+
+  /**
+   * The report.
+   *
+   * @param owned a length of cloth that is there already (mm): each row then says whether it does
+   */
+  public static String json(
+      YardageTable table, List<Finding> findings, OptionalDouble owned, Wording wording) {
+    FindingJson told = new FindingJson(wording);
+    return JsonText.of(
+        json -> {
+          json.writeStartObject();
+          json.writeArrayFieldStart("rows");
+          for (YardageRow row : table.rows()) {
+            write(json, row, owned);
+          }
+          json.writeEndArray();
+          told.write(json, "findings", findings);
+          json.writeEndObject();
+        });
+  }
+
+  private static void write(JsonGenerator json, YardageRow row, OptionalDouble owned)
+      throws IOException {
+    Optional<Need> need = row.need();
+    json.writeStartObject();
+    json.writeStringField("view", row.view().name());
+    json.writeStringField("fabric", row.fabric().name());
+    json.writeStringField("size", row.size().name());
+    JsonText.number(json, "width_mm", row.width());
+    json.writeStringField("fold", row.fold().word());
+    JsonText.number(json, "length_mm", YardageWords.number(need.map(Need::length)));
+    JsonText.number(json, "density", YardageWords.number(need.map(Need::density)));
+    json.writeBooleanField("fits", row.fits());
+    json.writeNullField("variant");
+    json.writeBooleanField("nap", row.nap() == Fabric.Nap.ONE_WAY);
+    if (need.isPresent()) {
+      json.writeObjectFieldStart("buy");
+      JsonText.number(json, "m", need.get().buy().metres());
+      JsonText.number(json, "yd", need.get().buy().yards());
+      json.writeEndObject();
+    } else {
+      json.writeNullField("buy");
+    }
+    json.writeBooleanField("best", row.best());
+    JsonText.number(json, "bought_mm", YardageWords.number(need.map(Need::bought)));
+    JsonText.number(json, "area_left_mm2", YardageWords.number(need.map(Need::areaLeft)));
+    if (owned.isPresent()) {
+      json.writeBooleanField("enough", row.isCutFrom(owned.getAsDouble()));
+    }
+    json.writeArrayFieldStart("misfits");
+    for (Misfit misfit : row.misfits()) {
+      json.writeStartObject();
+      json.writeStringField("piece", misfit.piece());
+      JsonText.number(json, "across_mm", misfit.across());
+      JsonText.number(json, "room_mm", misfit.room());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+}

@@ -1,0 +1,109 @@
+package org.hemwright.workbench.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.yardage.YardageGroup;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.finding.SizeWords;
+
+/** How much cloth to buy, as tables for a person: sizes that buy the same share a row. */
+public final class YardageText {
+  private final SizeRun run;
+  private final YardageWords words;
+  private final StringBuilder text = new StringBuilder();
+
+  private YardageText(SizeRun run) {
+    this.run = run;
+    words = new YardageWords(run);
+  }
+
+  /**
+   * The tables, one below the other.
+   *
+   * @param owned a length of cloth that is there already (mm)
+   */
+  public static String of(SizeRun run, YardageTable table, OptionalDouble owned) {
+    YardageText text = new YardageText(run);
+    YardageGroup.of(table).forEach(text::add);
+    owned.ifPresent(length -> text.addCutFrom(table, length));
+    return text.text.toString();
+  }
+
+  private void add(YardageGroup.Heading heading, List<YardageGroup> groups) {
+    if (!text.isEmpty()) {
+      text.append('\n');
+    }
+    text.append(words.heading(heading)).append('\n');
+    List<Double> widths = groups.get(0).widths();
+    List<TextTable.Column> columns = new ArrayList<>();
+    for (int i = 0; i < widths.size(); i++) {
+      int width = i;
+      columns.add(
+          new TextTable.Column(
+              words.length(widths.get(i)),
+              groups.stream().map(group -> words.buy(group.buy(width))).toList()));
+    }
+    List<String> sizes = groups.stream().map(g -> YardageWords.sizes(g.sizes())).toList();
+    text.append(new TextTable("size", sizes, columns).text());
+    for (int i = 0; i < widths.size(); i++) {
+      addFolds(groups, i);
+    }
+  }
+
+  /** Which fold each size of one width is best cut from. */
+  private void addFolds(List<YardageGroup> groups, int width) {
+    Map<Fold, List<String>> folds = new LinkedHashMap<>();
+    for (YardageGroup group : groups) {
+      for (Optional<YardageRow> row : group.best().get(width)) {
+        row.ifPresent(
+            best ->
+                folds
+                    .computeIfAbsent(best.fold(), unused -> new ArrayList<>())
+                    .add(best.size().name()));
+      }
+    }
+    if (!folds.isEmpty()) {
+      List<String> parts = new ArrayList<>();
+      SizeWords chart =
+          new SizeWords(run.sizes().stream().map(sized -> sized.size().name()).toList());
+      folds.forEach((fold, sizes) -> parts.add(YardageWords.fold(fold) + " in " + chart.of(sizes)));
+      text.append("  ")
+          .append(words.length(groups.get(0).widths().get(width)))
+          .append(": ")
+          .append(String.join("; ", parts))
+          .append('\n');
+    }
+  }
+
+  private void addCutFrom(YardageTable table, double owned) {
+    Map<String, List<String>> enough = new LinkedHashMap<>();
+    for (YardageRow row : table.rows()) {
+      String heading =
+          words.heading(new YardageGroup.Heading(row.view(), row.fabric(), row.nap()))
+              + ", "
+              + words.length(row.width())
+              + " wide";
+      List<String> sizes = enough.computeIfAbsent(heading, unused -> new ArrayList<>());
+      if (row.best() && row.isCutFrom(owned)) {
+        sizes.add(row.size().name());
+      }
+    }
+    SizeWords chart =
+        new SizeWords(run.sizes().stream().map(sized -> sized.size().name()).toList());
+    text.append("\nFrom a length of ").append(words.length(owned)).append(":\n");
+    enough.forEach(
+        (heading, sizes) ->
+            text.append("  ")
+                .append(heading)
+                .append(": ")
+                .append(sizes.isEmpty() ? "no size" : chart.of(sizes))
+                .append('\n'));
+  }
+}
