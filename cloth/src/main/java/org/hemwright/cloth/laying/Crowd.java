@@ -8,13 +8,13 @@ import java.util.List;
  * how much each overlap counts. A place is that of the box's lower left corner, in grid steps,
  * whole.
  *
- * <p>To find a copy's neighbours quickly the strip is divided along its length into bins, each
- * listing the copies whose boxes reach into it.
+ * <p>To find a copy's neighbours quickly the strip is divided along and across into bands. For each
+ * band the copies are known, as bits, that begin in it or before, and that end in it or after; the
+ * copies whose boxes may meet a box are those that four such sets have in common.
  */
 final class Crowd {
 
-  private static final int MOST_BINS = 128;
-  private static final double BINS_PER_COPY_WIDTH = 1.5;
+  private static final int BANDS = 128;
 
   /** A weight above this grows no further. */
   private static final float MOST_WEIGHT = 1e12f;
@@ -31,42 +31,49 @@ final class Crowd {
   final double[] height;
 
   private final int[] formOfCut;
-  private final NoFit[][] noFits;
+  private final DepthTable depths;
   private final int[] cut;
   private final int[] form;
-
-  /** Left, right, lower and upper end of each copy's box. */
-  private final double[] box;
-
+  private final double[] left;
+  private final double[] lower;
   private final float[] weight;
   private final double[] overlap;
   private double length;
-  private final int[][] bins = new int[MOST_BINS][];
-  private final int[] inBin = new int[MOST_BINS];
-  private final double meanWidth;
-  private double binsPerStep;
+
+  /** How many words of 64 copies make a set. */
+  private final int words;
+
+  /** By band, the copies whose box begins there or before, or ends there or after. */
+  private final long[] beginsAlong;
+
+  private final long[] endsAlong;
+  private final long[] beginsAcross;
+  private final long[] endsAcross;
+  private double bandsPerStepAlong;
+  private final double bandsPerStepAcross;
   private long work;
 
-  Crowd(Forms forms, NoFitTable table, int[] shapeOf) {
+  Crowd(LayTask task) {
+    Forms forms = task.forms;
+    depths = task.table.depths;
+    shapeOf = task.shapeOf.clone();
     size = shapeOf.length;
-    this.shapeOf = shapeOf.clone();
     List<Cut> cuts = forms.cuts();
     width = cuts.stream().mapToDouble(Cut::width).toArray();
     height = cuts.stream().mapToDouble(Cut::height).toArray();
     formOfCut = cuts.stream().mapToInt(Cut::form).toArray();
-    noFits = new NoFit[cuts.size()][];
-    for (int c = 0; c < noFits.length; c++) {
-      noFits[c] = table.ofMoving(formOfCut[c]);
-    }
-    meanWidth = Arrays.stream(width).average().orElseThrow();
-    for (int bin = 0; bin < MOST_BINS; bin++) {
-      bins[bin] = new int[size];
-    }
     cut = new int[size];
     form = new int[size];
-    box = new double[4 * size];
+    left = new double[size];
+    lower = new double[size];
     weight = new float[size * size];
     overlap = new double[size * size];
+    words = (size + Long.SIZE - 1) / Long.SIZE;
+    beginsAlong = new long[BANDS * words];
+    endsAlong = new long[BANDS * words];
+    beginsAcross = new long[BANDS * words];
+    endsAcross = new long[BANDS * words];
+    bandsPerStepAcross = BANDS / (task.grid.width() + 1.0);
     forgetWeights();
   }
 
@@ -79,11 +86,11 @@ final class Crowd {
   }
 
   double x(int copy) {
-    return box[4 * copy];
+    return left[copy];
   }
 
   double y(int copy) {
-    return box[4 * copy + 2];
+    return lower[copy];
   }
 
   /** How many places were looked at so far. */
@@ -94,9 +101,11 @@ final class Crowd {
   /** Lays all copies anew on a strip of a given length. */
   void arrange(double newLength, int[] cuts, double[] xs, double[] ys) {
     length = newLength;
-    double count = Math.rint(length / meanWidth * BINS_PER_COPY_WIDTH);
-    binsPerStep = Math.max(1, Math.min(MOST_BINS, count)) / (length + 1);
-    Arrays.fill(inBin, 0);
+    bandsPerStepAlong = BANDS / (length + 1);
+    Arrays.fill(beginsAlong, 0);
+    Arrays.fill(endsAlong, 0);
+    Arrays.fill(beginsAcross, 0);
+    Arrays.fill(endsAcross, 0);
     for (int copy = 0; copy < size; copy++) {
       put(copy, cuts[copy], xs[copy], ys[copy]);
     }
@@ -105,20 +114,9 @@ final class Crowd {
     }
   }
 
-  /** Takes a copy's box off the strip, so that it meets nothing until it is put again. */
+  /** Takes a copy off the strip, so that it meets nothing until it is put again. */
   void lift(int copy) {
-    int last = bin(box[4 * copy + 1]);
-    for (int bin = bin(box[4 * copy]); bin <= last; bin++) {
-      int[] list = bins[bin];
-      int at = 0;
-      while (list[at] != copy) {
-        at++;
-      }
-      inBin[bin]--;
-      System.arraycopy(list, at + 1, list, at, inBin[bin] - at);
-    }
-    box[4 * copy] = Double.POSITIVE_INFINITY;
-    box[4 * copy + 1] = Double.NEGATIVE_INFINITY;
+    mark(copy, false);
   }
 
   /**
@@ -128,18 +126,35 @@ final class Crowd {
   void put(int copy, int newCut, double x, double y) {
     cut[copy] = newCut;
     form[copy] = formOfCut[newCut];
-    box[4 * copy] = x;
-    box[4 * copy + 1] = x + width[newCut];
-    box[4 * copy + 2] = y;
-    box[4 * copy + 3] = y + height[newCut];
-    int last = bin(box[4 * copy + 1]);
-    for (int bin = bin(x); bin <= last; bin++) {
-      bins[bin][inBin[bin]++] = copy;
+    left[copy] = x;
+    lower[copy] = y;
+    mark(copy, true);
+  }
+
+  private void mark(int copy, boolean present) {
+    int own = cut[copy];
+    double x = left[copy];
+    double y = lower[copy];
+    int word = copy / Long.SIZE;
+    long bit = 1L << copy;
+    mark(beginsAlong, along(x), BANDS - 1, word, bit, present);
+    mark(endsAlong, 0, along(x + width[own]), word, bit, present);
+    mark(beginsAcross, across(y), BANDS - 1, word, bit, present);
+    mark(endsAcross, 0, across(y + height[own]), word, bit, present);
+  }
+
+  private void mark(long[] sets, int first, int last, int word, long bit, boolean present) {
+    for (int at = first * words + word; at <= last * words + word; at += words) {
+      sets[at] = present ? sets[at] | bit : sets[at] & ~bit;
     }
   }
 
-  private int bin(double x) {
-    return Math.max(0, Math.min(MOST_BINS - 1, (int) (x * binsPerStep)));
+  private int along(double x) {
+    return Math.max(0, Math.min(BANDS - 1, (int) (x * bandsPerStepAlong)));
+  }
+
+  private int across(double y) {
+    return Math.max(0, Math.min(BANDS - 1, (int) (y * bandsPerStepAcross)));
   }
 
   /**
@@ -149,30 +164,27 @@ final class Crowd {
    */
   double weightedOverlap(int copy, int newCut, double x, double y, double enough) {
     work++;
-    double right = x + width[newCut];
-    double upper = y + height[newCut];
-    NoFit[] moving = noFits[newCut];
-    double sum = 0;
+    int begin = along(x + width[newCut]) * words;
+    int end = along(x) * words;
+    int beginAcross = across(y + height[newCut]) * words;
+    int endAcross = across(y) * words;
     int row = copy * size;
-    int first = bin(x);
-    int last = bin(right);
-    for (int bin = first; bin <= last; bin++) {
-      int[] list = bins[bin];
-      int count = inBin[bin];
-      for (int i = 0; i < count; i++) {
-        int other = list[i];
-        int b = 4 * other;
-        if (y < box[b + 3]
-            && upper > box[b + 2]
-            && x < box[b + 1]
-            && right > box[b]
-            && bin == Math.max(first, bin(box[b]))) {
-          double depth = moving[form[other]].depth(x - box[b], y - box[b + 2]);
-          if (depth > 0) {
-            sum += weight[row + other] * depth;
-            if (sum >= enough) {
-              return sum;
-            }
+    int pairs = depths.pair(formOfCut[newCut], 0);
+    double sum = 0;
+    for (int word = 0; word < words; word++) {
+      long near =
+          beginsAlong[begin + word]
+              & endsAlong[end + word]
+              & beginsAcross[beginAcross + word]
+              & endsAcross[endAcross + word];
+      while (near != 0) {
+        int other = word * Long.SIZE + Long.numberOfTrailingZeros(near);
+        near &= near - 1;
+        double depth = depths.depth(pairs + form[other], x - left[other], y - lower[other]);
+        if (depth > 0) {
+          sum += weight[row + other] * depth;
+          if (sum >= enough) {
+            return sum;
           }
         }
       }
@@ -182,18 +194,12 @@ final class Crowd {
 
   /** Takes note of what a copy overlaps where it now lies. */
   void note(int copy) {
-    int b = 4 * copy;
-    NoFit[] moving = noFits[cut[copy]];
+    int pairs = depths.pair(form[copy], 0);
+    double x = left[copy];
+    double y = lower[copy];
     for (int other = 0; other < size; other++) {
-      int o = 4 * other;
-      double depth = 0;
-      if (other != copy
-          && box[b] < box[o + 1]
-          && box[b + 1] > box[o]
-          && box[b + 2] < box[o + 3]
-          && box[b + 3] > box[o + 2]) {
-        depth = moving[form[other]].depth(box[b] - box[o], box[b + 2] - box[o + 2]);
-      }
+      double depth =
+          other == copy ? 0 : depths.depth(pairs + form[other], x - left[other], y - lower[other]);
       overlap[copy * size + other] = depth;
       overlap[other * size + copy] = depth;
     }

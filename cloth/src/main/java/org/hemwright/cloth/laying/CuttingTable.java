@@ -59,7 +59,7 @@ final class CuttingTable {
   private double[] touching(int moving, int fixed) {
     double[] stretches = touching[moving][fixed];
     if (stretches == null) {
-      stretches = task.table.ofMoving(moving)[fixed].touching();
+      stretches = task.table.touching(moving, fixed);
       touching[moving][fixed] = stretches;
     }
     return stretches;
@@ -69,16 +69,10 @@ final class CuttingTable {
   boolean clear(int moved, double px, double py) {
     tested++;
     Cut m = task.forms.cuts().get(moved);
-    NoFit[] noFits = task.table.ofMoving(m.form());
+    DepthTable depths = task.table.depths;
     for (int i = 0; i < laid; i++) {
-      Cut f = task.forms.cuts().get(cut[i]);
-      double dx = px - x[i];
-      double dy = py - y[i];
-      if (dx < f.width()
-          && dx > -m.width()
-          && dy < f.height()
-          && dy > -m.height()
-          && noFits[f.form()].depth(dx, dy) > 0) {
+      int pair = depths.pair(m.form(), task.forms.cuts().get(cut[i]).form());
+      if (depths.depth(pair, px - x[i], py - y[i]) > 0) {
         return false;
       }
     }

@@ -4,25 +4,27 @@ import java.util.Arrays;
 
 /**
  * How deep points lie inside a {@link NoFitRegion}, prepared on a grid of square cells: the least
- * distance that the second outline must move to be clear of the first. {@link NoFit} looks it up.
+ * distance that the second outline must move to be clear of the first. {@link DepthTable} looks it
+ * up.
  *
- * <p>In a cell that the boundary crosses the depth is exact, taken from the few stretches of the
- * boundary that can be nearest. In a cell wholly inside it is the plane that has the depth and
- * slope of the cell's middle.
+ * <p>Most cells hold a plane. Where a single stretch of the boundary can be nearest the plane is
+ * exact, to a few grid steps; deeper inside it has the depth and slope of the cell's middle. A cell
+ * in which several stretches can be nearest lists them, and the depth is then exact.
  */
 final class DepthField {
 
   /**
-   * Floats kept of each cell: its kind, then depth at the middle and its slopes per cell along x
-   * and y.
+   * Floats kept of each cell: the depth at its middle and its slopes per cell along x and y, below
+   * 0 outside; the last is not used. In a cell with a list the depth is NaN and the next float
+   * holds the list's place as raw bits.
    */
   static final int STRIDE = 4;
 
-  /** Kind of a cell outside the region. */
-  static final float OUTSIDE = -1;
+  /** Doubles kept of each stretch in a list; the list begins with how many there are. */
+  static final int LISTED = NoFitRegion.STRIDE;
 
-  /** Kind of a cell wholly inside; any kind from 0 up is a place in {@link #near}. */
-  static final float INSIDE = -2;
+  /** A plane in a cell of at most this side, in steps, is true to {@link DepthTable#TOUCHING}. */
+  private static final double LARGEST_EXACT_SIDE = 0x1p25;
 
   /** Cells a side of the blocks that are looked at first. */
   private static final int BLOCK = 8;
@@ -34,10 +36,10 @@ final class DepthField {
   final float[] cells;
 
   /**
-   * For each cell on the boundary how many stretches can be nearest, and where they are in {@link
-   * #boundary}.
+   * For each cell with a list how many stretches can be nearest, then these, their starts seen from
+   * the field's lower left corner.
    */
-  final int[] near;
+  final double[] near;
 
   final double[] boundary;
 
@@ -46,7 +48,7 @@ final class DepthField {
   private final int[] candidates;
   private final double[] distances;
   private int candidateCount;
-  private int[] lists = new int[256];
+  private double[] lists = new double[256];
   private int used;
 
   /**
@@ -95,7 +97,7 @@ final class DepthField {
     for (int row = firstRow; row < Math.min(rows, firstRow + BLOCK); row++) {
       for (int column = firstColumn; column < Math.min(columns, firstColumn + BLOCK); column++) {
         if (allOutside) {
-          cells[(row * columns + column) * STRIDE] = OUTSIDE;
+          cells[(row * columns + column) * STRIDE] = -1;
         } else {
           fillCell(row, column, allInside);
         }
@@ -120,32 +122,61 @@ final class DepthField {
       if (knownInside || region.contains(px, py, 0)) {
         setInside(at, candidates[nearest], px, py, least);
       } else {
-        cells[at] = OUTSIDE;
+        cells[at] = -1;
       }
       return;
     }
-    if (used + candidateCount + 1 > lists.length) {
-      lists = Arrays.copyOf(lists, 2 * lists.length + candidateCount + 1);
-    }
-    cells[at] = used;
+    listNear(at, least + 2 * radius, nearest, px, py);
+  }
+
+  private void listNear(int at, double within, int nearest, double px, double py) {
     int listed = 0;
     for (int c = 0; c < candidateCount; c++) {
-      if (distances[c] <= least + 2 * radius) {
-        listed++;
-        lists[used + listed] = candidates[c];
+      listed += distances[c] <= within ? 1 : 0;
+    }
+    if (listed == 1 && side <= LARGEST_EXACT_SIDE) {
+      int s = candidates[nearest];
+      setPlane(
+          at,
+          (py - boundary[s + 1]) * boundary[s + 2] - (px - boundary[s]) * boundary[s + 3],
+          -boundary[s + 3],
+          boundary[s + 2]);
+      return;
+    }
+    int needed = used + 1 + listed * LISTED;
+    if (needed > lists.length) {
+      lists = Arrays.copyOf(lists, 2 * needed);
+    }
+    cells[at] = Float.NaN;
+    cells[at + 1] = Float.intBitsToFloat(used);
+    lists[used++] = listed;
+    for (int c = 0; c < candidateCount; c++) {
+      if (distances[c] <= within) {
+        int s = candidates[c];
+        lists[used] = boundary[s] - minX;
+        lists[used + 1] = boundary[s + 1] - minY;
+        lists[used + 2] = boundary[s + 2];
+        lists[used + 3] = boundary[s + 3];
+        lists[used + 4] = boundary[s + 4];
+        used += LISTED;
       }
     }
-    lists[used] = listed;
-    used += 1 + listed;
   }
 
   private void setInside(int at, int s, double px, double py, double depth) {
     double along = (px - boundary[s]) * boundary[s + 2] + (py - boundary[s + 1]) * boundary[s + 3];
     double held = Math.max(0, Math.min(boundary[s + 4], along));
-    cells[at] = INSIDE;
-    cells[at + 1] = (float) depth;
-    cells[at + 2] = (float) ((px - boundary[s] - held * boundary[s + 2]) / depth * side);
-    cells[at + 3] = (float) ((py - boundary[s + 1] - held * boundary[s + 3]) / depth * side);
+    setPlane(
+        at,
+        depth,
+        (px - boundary[s] - held * boundary[s + 2]) / depth,
+        (py - boundary[s + 1] - held * boundary[s + 3]) / depth);
+  }
+
+  private void setPlane(int at, double depth, double slopeX, double slopeY) {
+    cells[at] = (float) depth;
+    cells[at + 1] = (float) (slopeX * side);
+    cells[at + 2] = (float) (slopeY * side);
   }
 
   private double distance(int s, double px, double py) {

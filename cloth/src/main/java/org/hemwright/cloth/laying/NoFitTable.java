@@ -1,11 +1,11 @@
 package org.hemwright.cloth.laying;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
-/** The {@link NoFit} of every ordered pair of forms. */
+/** The no-fit regions of every ordered pair of forms, and the {@link DepthTable} made of them. */
 final class NoFitTable {
 
   /** Cells over all fields together; a pair's share is held between the least and the most. */
@@ -14,12 +14,15 @@ final class NoFitTable {
   private static final int MOST_CELLS = 1024;
   private static final int LEAST_CELLS = 256;
 
+  final DepthTable depths;
+
   private final Forms forms;
   private final List<List<ConvexPart>> parts = new ArrayList<>();
   private final int[] halfTurned;
   private final int cells;
   private final double meanArea;
-  private final NoFit[][] table;
+  private final List<DepthField> fields;
+  private final DepthTable.View[] views;
 
   NoFitTable(Forms forms) {
     this.forms = forms;
@@ -31,22 +34,32 @@ final class NoFitTable {
       parts.add(ConvexParts.of(forms.outline(form)));
     }
     cells = (int) Math.max(LEAST_CELLS, Math.min(MOST_CELLS, CELLS / ((long) n * n)));
-    ConcurrentHashMap<Integer, DepthField> fields = new ConcurrentHashMap<>();
-    IntStream.range(0, n * n)
-        .parallel()
-        .filter(pair -> pair == key(pair / n, pair % n))
-        .forEach(pair -> fields.put(pair, field(pair / n, pair % n)));
-    table = new NoFit[n][n];
+    int[] keys =
+        IntStream.range(0, n * n).filter(pair -> pair == key(pair / n, pair % n)).toArray();
+    fields = IntStream.of(keys).parallel().mapToObj(pair -> field(pair / n, pair % n)).toList();
+    views = new DepthTable.View[n * n];
     for (int fixed = 0; fixed < n; fixed++) {
       for (int moving = 0; moving < n; moving++) {
-        table[moving][fixed] = view(fixed, moving, fields);
+        views[moving * n + fixed] = view(fixed, moving, keys);
       }
     }
+    depths = new DepthTable(n, fields, views);
   }
 
-  /** For each fixed form, how deep the moving one is inside it. */
-  NoFit[] ofMoving(int moving) {
-    return table[moving];
+  /**
+   * The boundary of a pair's region by differences of corners, {@link NoFitRegion#STRIDE} doubles a
+   * stretch: on it the forms touch, and to the left of each stretch they overlap.
+   */
+  double[] touching(int moving, int fixed) {
+    DepthTable.View view = views[moving * forms.count() + fixed];
+    double[] stretches = fields.get(view.field()).boundary.clone();
+    for (int s = 0; s < stretches.length; s += NoFitRegion.STRIDE) {
+      stretches[s] = view.sign() * (stretches[s] - view.moveX());
+      stretches[s + 1] = view.sign() * (stretches[s + 1] - view.moveY());
+      stretches[s + 2] *= view.sign();
+      stretches[s + 3] *= view.sign();
+    }
+    return stretches;
   }
 
   /** The region of a pair, made anew. */
@@ -72,24 +85,27 @@ final class NoFitTable {
     return key;
   }
 
-  private NoFit view(int fixed, int moving, ConcurrentHashMap<Integer, DepthField> fields) {
+  private DepthTable.View view(int fixed, int moving, int[] keys) {
     int n = forms.count();
     int key = key(fixed, moving);
-    DepthField field = java.util.Objects.requireNonNull(fields.get(key));
-    if (key == fixed * n + moving) {
-      return new NoFit(field, 1, 0, 0, weight(fixed, moving));
-    }
-    if (key == moving * n + fixed) {
-      return new NoFit(field, -1, 0, 0, weight(fixed, moving));
-    }
+    int field = Arrays.binarySearch(keys, key);
     GridOutline a = forms.outline(fixed);
     GridOutline b = forms.outline(moving);
     double wider = (double) (b.maxX() - a.maxX());
     double higher = (double) (b.maxY() - a.maxY());
-    if (key == halfTurned[fixed] * n + halfTurned[moving]) {
-      return new NoFit(field, -1, -wider, -higher, weight(fixed, moving));
+    double weight = weight(fixed, moving);
+    double spanX = (double) (a.maxX() + b.maxX());
+    double spanY = (double) (a.maxY() + b.maxY());
+    if (key == fixed * n + moving) {
+      return new DepthTable.View(field, 1, 0, 0, weight, spanX, spanY);
     }
-    return new NoFit(field, 1, wider, higher, weight(fixed, moving));
+    if (key == moving * n + fixed) {
+      return new DepthTable.View(field, -1, 0, 0, weight, spanX, spanY);
+    }
+    if (key == halfTurned[fixed] * n + halfTurned[moving]) {
+      return new DepthTable.View(field, -1, -wider, -higher, weight, spanX, spanY);
+    }
+    return new DepthTable.View(field, 1, wider, higher, weight, spanX, spanY);
   }
 
   /**

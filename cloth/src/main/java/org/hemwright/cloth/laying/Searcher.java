@@ -58,7 +58,7 @@ final class Searcher {
     this.task = task;
     this.rules = rules;
     chance = new Chance(seed);
-    crowd = new Crowd(task.forms, task.table, task.shapeOf);
+    crowd = new Crowd(task);
     PlaceSearch search = new PlaceSearch(crowd, task.room, chance, rules);
     separation = new Separation(crowd, search, chance, rules);
     shrinkage = new Shrinkage(crowd, task.room, chance);

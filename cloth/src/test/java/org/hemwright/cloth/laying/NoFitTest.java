@@ -43,15 +43,18 @@ class NoFitTest {
         if (dx <= -b.maxX() || dx >= a.maxX() || dy <= -b.maxY() || dy >= a.maxY()) {
           continue;
         }
-        boolean deep = task.table.ofMoving(moving)[fixed].depth(dx, dy) > 0;
+        DepthTable depths = task.table.depths;
+        boolean deep = depths.depth(depths.pair(moving, fixed), dx, dy) > 0;
         PlacedOutline first = placed(a, 0, 0);
         PlacedOutline second = placed(b, dx, dy);
-        // A touch of up to one step is none; the checker itself is true to a step.
+        // A touch of a few steps is none; the checker itself is true to a step.
         if (deep) {
           assertThat(new Penetration(0).exceeds(first, second)).as("%s %s", dx, dy).isTrue();
           overlapping++;
         } else {
-          assertThat(new Penetration(4).exceeds(first, second)).as("%s %s", dx, dy).isFalse();
+          assertThat(new Penetration(DepthTable.TOUCHING + 8).exceeds(first, second))
+              .as("%s %s", dx, dy)
+              .isFalse();
           clear++;
         }
       }
@@ -81,14 +84,16 @@ class NoFitTest {
                 LooseShapes.rectangle("c", 1, 2, 4)));
     LayTask task = new LayTask(problem);
     double step = task.grid.width() / 8.0;
-    NoFit[] moving = task.table.ofMoving(1);
-    double unit = moving[0].depth(step, 1.9 * step) / 0.1;
-    assertThat(moving[0].depth(3.5 * step, 0.25 * step) / unit).isCloseTo(0.5, within(1e-6));
-    assertThat(moving[0].depth(-1.875 * step, 0) / unit).isCloseTo(0.125, within(1e-6));
-    assertThat(moving[0].depth(step, 0) / unit).isCloseTo(2, within(0.1));
-    assertThat(moving[0].depth(4 * step, 0)).isZero();
-    assertThat(moving[0].depth(4 * step - 1, 0)).isZero();
-    assertThat(moving[0].depth(4 * step - 2, 0)).isPositive();
+    DepthTable depths = task.table.depths;
+    int pair = depths.pair(1, 0);
+    double unit = depths.depth(pair, step, 1.9 * step) / 0.1;
+    assertThat(depths.depth(pair, 3.5 * step, 0.25 * step) / unit).isCloseTo(0.5, within(1e-6));
+    assertThat(depths.depth(pair, -1.875 * step, 0) / unit).isCloseTo(0.125, within(1e-6));
+    assertThat(depths.depth(pair, step, 0) / unit).isCloseTo(2, within(0.1));
+    assertThat(depths.depth(pair, 4 * step, 0)).isZero();
+    assertThat(depths.depth(pair, 5 * step, 0)).isZero();
+    assertThat(depths.depth(pair, 4 * step - 2, 0)).isZero();
+    assertThat(depths.depth(pair, 4 * step - 2 * DepthTable.TOUCHING, 0)).isPositive();
   }
 
   /**
@@ -107,10 +112,11 @@ class NoFitTest {
                 LooseShapes.rectangle("s", 1, 1, 1)));
     LayTask task = new LayTask(problem);
     double step = task.grid.width() / 4.0;
-    NoFit square = task.table.ofMoving(1)[0];
-    assertThat(square.depth(step, step)).isZero();
-    assertThat(square.depth(2.5 * step, step)).isZero();
-    assertThat(square.depth(2.5 * step, step + 10)).isPositive();
-    assertThat(square.depth(step - 10, step)).isPositive();
+    DepthTable depths = task.table.depths;
+    int square = depths.pair(1, 0);
+    assertThat(depths.depth(square, step, step)).isZero();
+    assertThat(depths.depth(square, 2.5 * step, step)).isZero();
+    assertThat(depths.depth(square, 2.5 * step, step + 20)).isPositive();
+    assertThat(depths.depth(square, step - 20, step)).isPositive();
   }
 }

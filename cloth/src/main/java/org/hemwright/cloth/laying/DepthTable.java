@@ -1,0 +1,153 @@
+package org.hemwright.cloth.laying;
+
+import java.util.List;
+
+/**
+ * How deep each form is inside each other one, by the place of the moving form's lower left corner
+ * seen from the fixed one's: all {@link DepthField}s in a few flat arrays, since the search asks
+ * nothing else so often. Pairs that are each other's reflection share one field.
+ */
+final class DepthTable {
+
+  /** A depth up to this counts as none, in grid steps: planes are held in single precision. */
+  static final double TOUCHING = 8;
+
+  /** Two squared distances that differ by less than this share, or by one, count as equal. */
+  private static final double SAME = 1e-9;
+
+  /** Doubles and integers kept of each pair. */
+  private static final int REALS = 8;
+
+  private static final int WHOLES = 4;
+
+  private final int forms;
+  private final double[] reals;
+  private final int[] wholes;
+  private final float[] cells;
+  private final double[] near;
+
+  /**
+   * A field as one pair of forms sees it: the field's point for a difference d of corners is sign ·
+   * d + (moveX, moveY).
+   *
+   * @param field which of the fields
+   * @param weight by what a depth is multiplied
+   * @param spanX the field's extent along x, both forms' widths together
+   * @param spanY likewise along y
+   */
+  record View(
+      int field,
+      double sign,
+      double moveX,
+      double moveY,
+      double weight,
+      double spanX,
+      double spanY) {}
+
+  /**
+   * A table.
+   *
+   * @param views by moving form times forms plus fixed form
+   */
+  DepthTable(int forms, List<DepthField> fields, View[] views) {
+    this.forms = forms;
+    int[] cellStart = new int[fields.size() + 1];
+    int[] nearStart = new int[fields.size() + 1];
+    for (int f = 0; f < fields.size(); f++) {
+      cellStart[f + 1] = cellStart[f] + fields.get(f).cells.length;
+      nearStart[f + 1] = nearStart[f] + fields.get(f).near.length;
+    }
+    cells = new float[cellStart[fields.size()]];
+    near = new double[nearStart[fields.size()]];
+    for (int f = 0; f < fields.size(); f++) {
+      DepthField field = fields.get(f);
+      System.arraycopy(field.cells, 0, cells, cellStart[f], field.cells.length);
+      System.arraycopy(field.near, 0, near, nearStart[f], field.near.length);
+    }
+    reals = new double[views.length * REALS];
+    wholes = new int[views.length * WHOLES];
+    for (int pair = 0; pair < views.length; pair++) {
+      View view = views[pair];
+      DepthField field = fields.get(view.field);
+      int r = pair * REALS;
+      reals[r] = view.sign;
+      reals[r + 1] = view.moveX - field.minX;
+      reals[r + 2] = view.moveY - field.minY;
+      reals[r + 3] = 1 / field.side;
+      reals[r + 4] = view.spanX;
+      reals[r + 5] = view.spanY;
+      reals[r + 6] = view.weight;
+      int w = pair * WHOLES;
+      wholes[w] = cellStart[view.field];
+      wholes[w + 1] = field.columns;
+      wholes[w + 2] = nearStart[view.field];
+    }
+  }
+
+  /** The number of a pair, for {@link #depth}. */
+  int pair(int moving, int fixed) {
+    return moving * forms + fixed;
+  }
+
+  /**
+   * The weighted depth for a difference of corners, moving less fixed, in grid steps; 0 when the
+   * forms do not overlap.
+   */
+  double depth(int pair, double dx, double dy) {
+    int r = pair * REALS;
+    double sign = reals[r];
+    double px = sign * dx + reals[r + 1];
+    double py = sign * dy + reals[r + 2];
+    if (px <= 0 || py <= 0 || px >= reals[r + 4] || py >= reals[r + 5]) {
+      return 0;
+    }
+    double cellsPerStep = reals[r + 3];
+    double u = px * cellsPerStep;
+    double v = py * cellsPerStep;
+    int column = (int) u;
+    int row = (int) v;
+    int w = pair * WHOLES;
+    int at = wholes[w] + (row * wholes[w + 1] + column) * DepthField.STRIDE;
+    float middle = cells[at];
+    float depth =
+        middle
+            + cells[at + 1] * (float) (u - column - 0.5)
+            + cells[at + 2] * (float) (v - row - 0.5);
+    if (depth > TOUCHING) {
+      return reals[r + 6] * depth;
+    }
+    return depth <= TOUCHING ? 0 : reals[r + 6] * nearDepth(listOf(at, w), px, py);
+  }
+
+  private int listOf(int at, int w) {
+    return wholes[w + 2] + Float.floatToRawIntBits(cells[at + 1]);
+  }
+
+  private double nearDepth(int list, double px, double py) {
+    int end = list + 1 + (int) near[list] * DepthField.LISTED;
+    double best = Double.POSITIVE_INFINITY;
+    double bestSide = 0;
+    for (int s = list + 1; s < end; s += DepthField.LISTED) {
+      double rx = px - near[s];
+      double ry = py - near[s + 1];
+      double t = rx * near[s + 2] + ry * near[s + 3];
+      double side = rx * near[s + 3] - ry * near[s + 2];
+      double over = t < 0 ? t : Math.max(0, t - near[s + 4]);
+      double square = side * side + over * over;
+      double slack = SAME * square + 1;
+      if (square < best - slack) {
+        best = square;
+        bestSide = side;
+      } else if (square <= best + slack) {
+        // Two stretches meet at the nearest corner: the one seen more squarely says which side the
+        // point is on. In a slit both are seen alike, and the point is inside.
+        double turn = Math.abs(side) - Math.abs(bestSide);
+        double alike = SAME * Math.abs(bestSide);
+        if (turn > alike || (turn >= -alike && side < bestSide)) {
+          bestSide = side;
+        }
+      }
+    }
+    return bestSide <= 0 && best > TOUCHING * TOUCHING ? Math.sqrt(best) : 0;
+  }
+}
