@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.hemwright.draft.plan.name.Drawn;
-import org.hemwright.draft.plan.name.Lookup;
 import org.hemwright.draft.plan.name.Scope;
 import org.hemwright.draft.plan.node.Node;
 import org.hemwright.draft.plan.piece.MarkNode;
+import org.hemwright.draft.syntax.Reference;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.pattern.finding.Origin;
 
@@ -50,34 +50,39 @@ final class MarkCompiler {
   }
 
   private Optional<Node> node(Statement line, int grain) {
-    Lookup lookup = shared.lookup();
     Origin origin = shared.problems().origin(line.span());
     if (line instanceof Statement.Drill drill) {
       return Optional.of(
-          new MarkNode.Drill(
-              drill.name().text(), lookup.point(drill.at(), scope), drill.text(), origin));
+          new MarkNode.Drill(drill.name().text(), point(drill.at()), drill.text(), origin));
     } else if (line instanceof Statement.Inner inner) {
       return slot(inner.name().text())
+          .map(path -> piece.carriedLine(shared.nodes(), path))
           .map(path -> new MarkNode.Line(inner.name().text(), path, false, inner.text(), origin));
     } else if (line instanceof Statement.Placement place) {
       return slot(place.name().text())
+          .map(path -> piece.carriedLine(shared.nodes(), path))
           .map(path -> new MarkNode.Line(place.name().text(), path, true, place.text(), origin));
     } else if (line instanceof Statement.Label label) {
-      return Optional.of(new MarkNode.Label(label.text(), lookup.point(label.at(), scope), origin));
+      return Optional.of(new MarkNode.Label(label.text(), point(label.at()), origin));
     } else if (line instanceof Statement.Level level) {
       return slot(level.name().text())
+          .map(point -> piece.carried(shared.nodes(), point))
           .map(point -> new MarkNode.Level(level.name().text(), point, origin));
     } else if (line instanceof Statement.PieceStretch stretch) {
       return needsGrain(stretch, "stretch", grain)
           ? Optional.of(new MarkNode.Stretch(stretch.across(), grain, origin))
           : Optional.empty();
     } else if (line instanceof Statement.Lengthen lengthen) {
-      int at = lookup.point(lengthen.at(), scope);
+      int at = point(lengthen.at());
       return needsGrain(lengthen, "lengthen", grain)
           ? Optional.of(new MarkNode.Lengthen(at, grain, piece.outline(), origin))
           : Optional.empty();
     }
     return Optional.empty();
+  }
+
+  private int point(Reference at) {
+    return piece.carried(shared.nodes(), shared.lookup().point(at, scope));
   }
 
   private Optional<Integer> slot(String name) {

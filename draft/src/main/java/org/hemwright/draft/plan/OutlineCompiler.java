@@ -12,6 +12,7 @@ import org.hemwright.draft.plan.piece.EdgeForm;
 import org.hemwright.draft.plan.piece.EdgeNode;
 import org.hemwright.draft.plan.piece.OutlineNode;
 import org.hemwright.draft.plan.piece.RectangleNode;
+import org.hemwright.draft.plan.piece.SewnEdgeNode;
 import org.hemwright.draft.plan.problem.Problems;
 import org.hemwright.draft.syntax.PathTerm;
 import org.hemwright.draft.syntax.Span;
@@ -24,8 +25,11 @@ final class OutlineCompiler {
   private final Compilers all;
   private final NodeList nodes;
   private final Problems problems;
+  private final Compilation shared;
+  private int drafted;
 
   OutlineCompiler(Compilation shared, Compilers all) {
+    this.shared = shared;
     this.all = all;
     this.nodes = shared.nodes();
     this.problems = shared.problems();
@@ -33,6 +37,10 @@ final class OutlineCompiler {
 
   /** Fills the slots kept for the outline and its edges. */
   void compile(PieceDeclaration piece, PieceLines lines) {
+    drafted =
+        piece.isShaped()
+            ? nodes.reserve(piece.section().name().span(), piece.scope().name())
+            : piece.outline();
     Optional<Statement.Outline> outline = lines.one(Statement.Outline.class);
     Optional<Statement.Rectangle> rectangle = lines.one(Statement.Rectangle.class);
     if (outline.isPresent() && rectangle.isPresent()) {
@@ -50,6 +58,16 @@ final class OutlineCompiler {
               .at(piece.section().name().span(), "outline-missing", piece.scope().name())
               .with("piece", piece.scope().name()));
     }
+    if (piece.isShaped()) {
+      shape(piece, lines);
+    }
+  }
+
+  /** The outline as lines of the piece shape it, in place of the one that is drafted. */
+  private void shape(PieceDeclaration piece, PieceLines lines) {
+    Node node = new ShapeCompiler(shared, all, piece, lines, drafted).node();
+    nodes.about(piece.scope().name());
+    nodes.fill(piece.outline(), node, nodes.span(drafted));
   }
 
   private void rectangle(PieceDeclaration piece, Statement.Rectangle rectangle) {
@@ -59,10 +77,10 @@ final class OutlineCompiler {
     if (rectangle.edges().size() != SIDES) {
       throw new IllegalArgumentException("a rectangle has four edges");
     }
-    nodes.fill(piece.outline(), new RectangleNode(width, height), rectangle.span());
+    nodes.fill(drafted, new RectangleNode(width, height), rectangle.span());
     for (int i = 0; i < SIDES; i++) {
       DeclaredEdge edge = piece.edges().get(i);
-      fill(piece, edge, new EdgeNode(piece.outline(), i), edge.name().span());
+      fill(piece, edge, whole(piece, i), edge.name().span());
     }
   }
 
@@ -74,9 +92,9 @@ final class OutlineCompiler {
     }
     nodes.about(piece.scope().name());
     if (mayBeJoined(piece, outline, forms)) {
-      nodes.fill(piece.outline(), new OutlineNode(forms), outline.span());
+      nodes.fill(drafted, new OutlineNode(forms), outline.span());
     } else {
-      nodes.fill(piece.outline(), new Broken(), outline.span());
+      nodes.fill(drafted, new Broken(), outline.span());
     }
   }
 
@@ -84,7 +102,7 @@ final class OutlineCompiler {
     Scope scope = piece.scope();
     DeclaredEdge declared = piece.edges().get(index);
     String name = edge.name().text();
-    EdgeNode whole = new EdgeNode(piece.outline(), index);
+    Node whole = whole(piece, index);
     if (edge.path() instanceof PathTerm.StraightOn) {
       fill(piece, declared, whole, edge.span());
       return new EdgeForm(name, Node.NONE, false, false);
@@ -93,7 +111,11 @@ final class OutlineCompiler {
         edge.path() instanceof PathTerm.Chain chain ? chain.parts() : List.of(edge.path());
     boolean before = parts.get(0) instanceof PathTerm.StraightOn;
     boolean after = parts.get(parts.size() - 1) instanceof PathTerm.StraightOn;
-    if (!before && !after) {
+    if (!before && !after && piece.isShaped()) {
+      int core = nodes.add(all.paths().node(edge.path(), scope), edge.path().span());
+      fill(piece, declared, whole, edge.span());
+      return new EdgeForm(name, core, false, false);
+    } else if (!before && !after) {
       fill(piece, declared, all.paths().node(edge.path(), scope), edge.path().span());
       return new EdgeForm(name, declared.slot(), false, false);
     }
@@ -104,6 +126,13 @@ final class OutlineCompiler {
             : nodes.add(all.paths().chain(drawn, scope), edge.path().span());
     fill(piece, declared, whole, edge.span());
     return new EdgeForm(name, core, before, after);
+  }
+
+  /** An edge taken out of the whole outline. */
+  private static Node whole(PieceDeclaration piece, int index) {
+    return piece.isShaped()
+        ? new SewnEdgeNode(piece.outline(), index)
+        : new EdgeNode(piece.outline(), index);
   }
 
   private void fill(PieceDeclaration piece, DeclaredEdge edge, Node node, Span span) {

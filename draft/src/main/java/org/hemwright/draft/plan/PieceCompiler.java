@@ -117,6 +117,9 @@ final class PieceCompiler {
       return;
     }
     PlaceForm place = new Places(shared, all).along(notch.along(), scope);
+    if (piece.isShaped() && place instanceof PlaceForm.AtPoint at) {
+      place = new PlaceForm.AtPoint(piece.carried(nodes, at.point()));
+    }
     int when = Node.NONE;
     if (notch.when().isPresent()) {
       when = all.numbers().slot(notch.when().get(), scope);
@@ -202,7 +205,7 @@ final class PieceCompiler {
     int stack =
         lines
             .one(Statement.Stack.class)
-            .map(said -> shared.lookup().point(said.at(), scope))
+            .map(said -> piece.carried(nodes, shared.lookup().point(said.at(), scope)))
             .orElse(Node.NONE);
     CardCompiler card = new CardCompiler(shared, piece, lines);
     PieceNode node =
@@ -236,8 +239,8 @@ final class PieceCompiler {
       Statement.GrainRule.FromTo points = (Statement.GrainRule.FromTo) line.rule();
       node =
           new GrainNode.FromTo(
-              shared.lookup().point(points.from(), scope),
-              shared.lookup().point(points.to(), scope),
+              piece.carried(nodes, shared.lookup().point(points.from(), scope)),
+              piece.carried(nodes, shared.lookup().point(points.to(), scope)),
               origin);
     }
     grain = nodes.add(node, line.span());

@@ -1,7 +1,10 @@
 package org.hemwright.draft.plan;
 
 import java.util.List;
+import org.hemwright.draft.plan.name.Drawn;
 import org.hemwright.draft.plan.name.Scope;
+import org.hemwright.draft.plan.node.NodeList;
+import org.hemwright.draft.plan.piece.Carried;
 import org.hemwright.draft.syntax.Name;
 import org.hemwright.draft.syntax.Statement;
 
@@ -24,6 +27,36 @@ record PieceDeclaration(
    * @param slot the slot kept for its path, in the designer's direction
    */
   record DeclaredEdge(Name name, int slot) {}
+
+  /** Whether lines of the piece shape its outline after it is drafted. */
+  boolean isShaped() {
+    return section.body().stream()
+        .anyMatch(
+            line ->
+                line instanceof Statement.Dart
+                    || line instanceof Statement.Pivot
+                    || line instanceof Statement.Merge
+                    || line instanceof Statement.Slash
+                    || line instanceof Statement.Pleat
+                    || line instanceof Statement.Gathers);
+  }
+
+  /** The slot of a drafted point where the shaped piece has it. */
+  int carried(NodeList nodes, int point) {
+    return isShaped() ? nodes.add(new Carried.OfPoint(outline, point), nodes.span(point)) : point;
+  }
+
+  /** The slot of a drafted line where the shaped piece has it. */
+  int carriedLine(NodeList nodes, int path) {
+    return isShaped() ? nodes.add(new Carried.OfPath(outline, path), nodes.span(path)) : path;
+  }
+
+  /** Whether an edge has no name of its own, but that of the line it takes. */
+  boolean isNamedAsItsLine(int index) {
+    DeclaredEdge edge = edges.get(index);
+    Drawn drawn = scope.drawn().get(edge.name.text());
+    return drawn != null && drawn.slot() != edge.slot;
+  }
 
   /** The place of an edge in the list; -1 where there is none of that name. */
   int indexOf(String edge) {

@@ -34,6 +34,7 @@ public final class Forms {
     rows.addAll(DrawingForms.ROWS);
     rows.addAll(PathForms.ROWS);
     rows.addAll(PieceForms.ROWS);
+    rows.addAll(ShapeForms.ROWS);
     return List.copyOf(rows);
   }
 

@@ -43,7 +43,10 @@ public enum Slot {
   EDGE_ALLOWANCE("edge allowance", Where.EDGE_ALLOWANCE),
   FINISH("finish", Where.FINISH),
   GRAIN_RULE("grain rule", Where.GRAIN_RULE),
-  SEAM_CLAUSE("seam clause", Where.SEAM_CLAUSE);
+  SEAM_CLAUSE("seam clause", Where.SEAM_CLAUSE),
+  DART_CLAUSE("dart clause", Where.DART_CLAUSE),
+  CUT_CLAUSE("cut clause", Where.CUT_CLAUSE),
+  PLEAT_CLAUSE("pleat clause", Where.PLEAT_CLAUSE);
 
   private final String word;
   private final String term;

@@ -322,6 +322,62 @@ public sealed interface Statement {
   /** {@code stack at POINT}. */
   record Stack(Reference at, Span span) implements Statement {}
 
+  // --- what shapes a piece ----------------------------------------------------------------------
+
+  /** {@code dart NAME on EDGE ALONG to APEX, opening EXPR [, CLAUSE …]}. */
+  record Dart(
+      Name name, Name edge, Along along, Reference apex, List<ShapeClause> clauses, Span span)
+      implements Statement {
+    public Dart {
+      clauses = List.copyOf(clauses);
+    }
+  }
+
+  /** {@code pivot DART [by EXPR] to EDGE ALONG as NAME}, {@code … left open}. */
+  record Pivot(
+      Optional<Expression> share,
+      Name dart,
+      Name edge,
+      Along along,
+      Optional<Name> as,
+      List<ShapeClause> clauses,
+      Span span)
+      implements Statement {
+    public Pivot {
+      clauses = List.copyOf(clauses);
+    }
+  }
+
+  /** {@code merge DART into DART}. */
+  record Merge(Name dart, Name into, Span span) implements Statement {}
+
+  /** {@code slash EDGE ALONG to EDGE ALONG, spread EXPR [and EXPR] [, CLAUSE …]}. */
+  record Slash(Name far, Along along, Name near, Along there, List<ShapeClause> clauses, Span span)
+      implements Statement {
+    public Slash {
+      clauses = List.copyOf(clauses);
+    }
+  }
+
+  /** {@code pleat NAME on EDGE ALONG to EDGE ALONG, depth EXPR, box [, CLAUSE …]}. */
+  record Pleat(
+      Name name, Name edge, Along along, Name to, Along there, List<ShapeClause> clauses, Span span)
+      implements Statement {
+    public Pleat {
+      clauses = List.copyOf(clauses);
+    }
+  }
+
+  /** {@code gathers NAME on EDGE [from POINT to POINT] drawn to EXPR}. */
+  record Gathers(
+      Name name,
+      Name edge,
+      Optional<Reference> from,
+      Optional<Reference> to,
+      Expression drawnTo,
+      Span span)
+      implements Statement {}
+
   // --- in a seam ------------------------------------------------------------------------------
 
   /** One layer: edge places end to end, {@code front.armhole then back.armhole}. */

@@ -33,7 +33,10 @@ public enum Where {
   EDGE_ALLOWANCE("Allowances by edge", "edge-allowance"),
   FINISH("Corner finishes", "finish"),
   GRAIN_RULE("How the grain lies", "grain-rule"),
-  SEAM_CLAUSE("What a seam may add", "seam-clause");
+  SEAM_CLAUSE("What a seam may add", "seam-clause"),
+  DART_CLAUSE("What a dart may add", "dart-clause"),
+  CUT_CLAUSE("How a cut opens", "cut-clause"),
+  PLEAT_CLAUSE("How a pleat is folded", "pleat-clause");
 
   private final String title;
   private final String term;

@@ -33,7 +33,7 @@ class FindingsTest {
           "work-exceeded");
 
   static Stream<FindingCase> cases() {
-    return Stream.of("names.txt", "quantities.txt", "drawing.txt", "pieces.txt")
+    return Stream.of("names.txt", "quantities.txt", "drawing.txt", "pieces.txt", "shapes.txt")
         .flatMap(file -> FindingCase.in(file).stream());
   }
 

@@ -3,15 +3,18 @@ package org.hemwright.pattern.measure;
 import java.util.ArrayList;
 import java.util.List;
 import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Meeting;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
+import org.hemwright.pattern.piece.Intake;
 import org.hemwright.pattern.piece.Piece;
 
 /**
  * How far a piece reaches across at a height: the sum of the stretches that lie within the stitch
- * line, level with the drawing's x (handbook section 1, "Ease").
+ * line, level with the drawing's x, less what darts and pleats take in there (handbook section 1,
+ * "Ease").
  */
 public final class Girth {
   private Girth() {}
@@ -25,6 +28,33 @@ public final class Girth {
     }
     double level = Math.max(box.minY(), Math.min(box.maxY(), y));
     Path line = Path.straight(new Point(box.minX() - 1, level), new Point(box.maxX() + 1, level));
+    double sum = within(outline, line, level);
+    for (Intake intake : piece.intakes()) {
+      if (intake instanceof Intake.Dart dart) {
+        sum -= within(mouth(piece, dart), line, level);
+      } else if (intake instanceof Intake.Pleat pleat) {
+        sum -= between(pleat, line);
+      }
+    }
+    return sum;
+  }
+
+  /** What lies outside the legs of a dart, its cap with it. */
+  private static Outline mouth(Piece piece, Intake.Dart dart) {
+    Path cap = piece.edge(dart.edge()).orElseThrow().path().part(dart.from(), dart.to());
+    return Outline.of(cap.then(Path.polyline(List.of(cap.end(), dart.tip(), cap.start()))));
+  }
+
+  /** What a pleat takes in where the level crosses both its outer lines. */
+  private static double between(Intake.Pleat pleat, Path line) {
+    List<Meeting> first = pleat.lines().get(0).meetings(line);
+    List<Meeting> last = pleat.lines().get(pleat.lines().size() - 1).meetings(line);
+    return first.isEmpty() || last.isEmpty()
+        ? 0
+        : Math.abs(first.get(0).point().x() - last.get(0).point().x());
+  }
+
+  private static double within(Outline outline, Path line, double level) {
     List<Double> crossings = new ArrayList<>();
     line.meetings(outline.path()).forEach(meeting -> crossings.add(meeting.point().x()));
     crossings.sort(Double::compare);

@@ -12,12 +12,14 @@ import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Notch;
 import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.piece.SewnEdge;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.NotchPlace;
 import org.hemwright.pattern.seam.Seam;
 
 /**
- * One layer of a seam walked from its start to its end along the stitch line.
+ * One layer of a seam walked from its start to its end along the stitch line, darts and pleats
+ * closed and gathers drawn up (handbook section 1, "Trueing and walking").
  *
  * @param length the whole (mm)
  * @param stops what is passed on the way, in order, ends left out
@@ -84,7 +86,8 @@ public record LayerWalk(double length, List<Stop> stops) {
                 walked, joint(before.get(), place), Optional.empty(), place, stretch.point(0)));
       }
       for (Notch notch : stretch.notches) {
-        double at = stretch.walkedTo(NotchPlace.along(stretch.edge.orElseThrow(), notch));
+        double on = NotchPlace.along(stretch.edge.orElseThrow(), notch);
+        double at = stretch.walkedTo(on);
         if (at > Tolerance.DRAWN_LENGTH && at < stretch.length() - Tolerance.DRAWN_LENGTH) {
           Kind kind = notch.kind() == Notch.Kind.DOUBLE ? Kind.DOUBLE_NOTCH : Kind.NOTCH;
           stops.add(new Stop(walked + at, kind, notch.name(), place, stretch.point(at)));
@@ -123,9 +126,15 @@ public record LayerWalk(double length, List<Stop> stops) {
     return sameCopy && before.edge().equals(after.edge()) ? Kind.FOLD : Kind.SEAM;
   }
 
-  /** A place with its path, in the designer's direction, and the part of it that is sewn. */
+  /**
+   * A place with its path, in the designer's direction, and the part of it that is sewn.
+   *
+   * @param from where it starts, as sewn
+   * @param to where it ends, as sewn
+   */
   private record Stretch(
       Path path,
+      SewnEdge sewn,
       boolean pathReversed,
       double from,
       double to,
@@ -147,6 +156,7 @@ public record LayerWalk(double length, List<Stop> stops) {
                 line ->
                     new Stretch(
                         line,
+                        new SewnEdge(line.length(), List.of()),
                         false,
                         0,
                         line.length(),
@@ -156,6 +166,7 @@ public record LayerWalk(double length, List<Stop> stops) {
       }
       Edge found = edge.get();
       double length = found.path().length();
+      SewnEdge sewn = found.reversed() ? piece.sewn(found).reversed() : piece.sewn(found);
       double from =
           place.from().map(name -> NotchPlace.along(piece, found, name).orElse(0)).orElse(0.0);
       double to =
@@ -163,12 +174,16 @@ public record LayerWalk(double length, List<Stop> stops) {
       return Optional.of(
           new Stretch(
               found.path(),
+              sewn,
               found.reversed(),
-              from,
-              to,
+              sewn.sewnAt(from),
+              sewn.sewnAt(to),
               place.reversed(),
               edge,
-              piece.notches().stream().filter(n -> n.edge().equals(place.edge())).toList()));
+              piece.notches().stream()
+                  .filter(n -> n.edge().equals(place.edge()))
+                  .filter(n -> !sewn.isFolded(NotchPlace.along(found, n), Tolerance.DRAWN_LENGTH))
+                  .toList()));
     }
 
     double length() {
@@ -177,12 +192,13 @@ public record LayerWalk(double length, List<Stop> stops) {
 
     /** The length walked when one is {@code along} from the designer's start. */
     double walkedTo(double along) {
-      return against ? to - along : along - from;
+      double closed = sewn.sewnAt(along);
+      return against ? to - closed : closed - from;
     }
 
     /** How far from the designer's start one is after a length walked. */
     double along(double walked) {
-      return against ? to - walked : from + walked;
+      return sewn.placeOf(against ? to - walked : from + walked);
     }
 
     Point point(double walked) {

@@ -13,7 +13,6 @@ import java.util.function.ToDoubleFunction;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
-import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.seam.Elastic;
@@ -53,7 +52,7 @@ public record Measurements(
   /**
    * One edge as drawn, at the stitch line.
    *
-   * @param length mm
+   * @param length mm, with darts and pleats closed and gathers drawn up
    */
   public record OfEdge(String name, Map<String, Double> length) {}
 
@@ -130,8 +129,11 @@ public record Measurements(
                               edge,
                               bySize(
                                   run,
-                                  sized -> sized.piece(name).flatMap(p -> p.edge(edge)),
-                                  (Edge found) -> found.path().length())))
+                                  sized ->
+                                      sized
+                                          .piece(name)
+                                          .flatMap(p -> p.edge(edge).map(p::sewnLength)),
+                                  Double::doubleValue)))
                   .toList()));
     }
     return pieces;

@@ -21,6 +21,7 @@ import org.hemwright.geometry.Point;
  * @param marks what else is drawn on it, in the order of the document
  * @param openings the names of edges that the body passes through when the garment goes on
  * @param stackPoint where all sizes coincide in the nest
+ * @param intakes darts, pleats and gathers on its edges, in the order of the document
  */
 public record Piece(
     PieceCard card,
@@ -31,17 +32,33 @@ public record Piece(
     Optional<Grain> grain,
     List<Mark> marks,
     List<String> openings,
-    Point stackPoint) {
+    Point stackPoint,
+    List<Intake> intakes) {
   public Piece {
     edges = List.copyOf(edges);
     corners = List.copyOf(corners);
     notches = List.copyOf(notches);
     marks = List.copyOf(marks);
     openings = List.copyOf(openings);
+    intakes = List.copyOf(intakes);
     if (edges.size() < 2 || corners.size() != edges.size()) {
       throw new IllegalArgumentException(
           "a piece has two edges or more and a corner for each: " + card.name());
     }
+  }
+
+  /** A piece without darts, pleats and gathers. */
+  public Piece(
+      PieceCard card,
+      Outline stitchLine,
+      List<Edge> edges,
+      List<Corner> corners,
+      List<Notch> notches,
+      Optional<Grain> grain,
+      List<Mark> marks,
+      List<String> openings,
+      Point stackPoint) {
+    this(card, stitchLine, edges, corners, notches, grain, marks, openings, stackPoint, List.of());
   }
 
   /** The piece's name in the document. */
@@ -52,6 +69,21 @@ public record Piece(
   /** The edge of that name. */
   public Optional<Edge> edge(String name) {
     return edges.stream().filter(edge -> edge.name().equals(name)).findFirst();
+  }
+
+  /** An edge of the piece as it is sewn, told in the direction of its path. */
+  public SewnEdge sewn(Edge edge) {
+    return SewnEdge.of(this, edge);
+  }
+
+  /** The length of an edge as it is sewn (mm): darts and pleats closed, gathers drawn up. */
+  public double sewnLength(Edge edge) {
+    return intakes.isEmpty() ? edge.path().length() : sewn(edge).length();
+  }
+
+  /** The intakes of one kind, in order. */
+  public <I extends Intake> List<I> intakes(Class<I> kind) {
+    return intakes.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
   /** The fold edge, if the drawing is a half. */

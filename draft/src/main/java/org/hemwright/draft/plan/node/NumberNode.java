@@ -155,7 +155,7 @@ public interface NumberNode extends Node {
     }
   }
 
-  /** The length of a path. */
+  /** The length of a path; of an edge on which something is taken in, its length as sewn. */
   record LengthOf(int path) implements NumberNode {
     @Override
     public int[] inputs() {
@@ -171,7 +171,7 @@ public interface NumberNode extends Node {
     public double value(Values values) {
       Path line = values.path(path);
       values.spend(30L * line.curves().size());
-      return line.length();
+      return values.isSewn(path) ? values.sewn(path).length() : line.length();
     }
   }
 

@@ -7,6 +7,7 @@ import org.hemwright.geometry.PathPlace;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.piece.SewnEdge;
 
 /** Where on a path something lies, as a length from the path's start (mm). */
 public final class OnPath {
@@ -36,10 +37,15 @@ public final class OnPath {
     return nearest.distance();
   }
 
-  /** Where a length or a share lies, from the start or the end. */
+  /** Where a length or a share lies, as sewn, from the start or the end. */
   public static double distance(Values values, int path, int amount, boolean fromEnd) {
-    double length = values.path(path).length();
-    return distance(values, length, amount, fromEnd, values.program().text(path));
+    if (!values.isSewn(path)) {
+      double length = values.path(path).length();
+      return distance(values, length, amount, fromEnd, values.program().text(path));
+    }
+    SewnEdge sewn = values.sewn(path);
+    return sewn.placeOf(
+        distance(values, sewn.length(), amount, fromEnd, values.program().text(path)));
   }
 
   /** Where a length or a share lies on something of a length (mm), from its start or its end. */

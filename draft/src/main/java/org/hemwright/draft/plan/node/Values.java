@@ -1,5 +1,6 @@
 package org.hemwright.draft.plan.node;
 
+import java.util.List;
 import org.hemwright.draft.plan.problem.Cause;
 import org.hemwright.draft.plan.problem.Failure;
 import org.hemwright.geometry.GeometryProblem;
@@ -8,6 +9,7 @@ import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.piece.SewnEdge;
 import org.jspecify.annotations.Nullable;
 
 /** The values of one size: a number or a thing in every slot, or the reason why there is none. */
@@ -180,9 +182,21 @@ public final class Values {
 
   /** The path in a slot; the longer it is, the more work is whatever is done with it. */
   public Path path(int slot) {
-    Path path = thing(slot, Path.class);
+    Path path = drawn[slot] instanceof SewnPath sewn ? sewn.path() : thing(slot, Path.class);
     work.spend((long) CURVE * path.curves().size());
     return path;
+  }
+
+  /** The path in a slot as it is sewn, in its direction. */
+  public SewnEdge sewn(int slot) {
+    return drawn[slot] instanceof SewnPath sewn
+        ? sewn.sewn()
+        : new SewnEdge(path(slot).length(), List.of());
+  }
+
+  /** Whether lengths along the path in a slot are told as it is sewn. */
+  public boolean isSewn(int slot) {
+    return drawn[slot] instanceof SewnPath;
   }
 
   /** The motion in a slot. */

@@ -15,6 +15,7 @@ import org.hemwright.pattern.piece.Allowance;
 import org.hemwright.pattern.piece.Corner;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Grain;
+import org.hemwright.pattern.piece.Intake;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Notch;
 import org.hemwright.pattern.piece.Piece;
@@ -91,18 +92,21 @@ public record PieceNode(
               edge.reversed(),
               form.origin));
     }
+    List<Intake> intakes = new ArrayList<>();
+    drawn.edges().forEach(edge -> intakes.addAll(edge.intakes()));
     return new Piece(
         card,
         drawn.stitchLine(),
         round,
         corners(round),
-        notches(values, round),
+        notches(values, round, drawn),
         grain != Node.NONE && values.has(grain)
             ? Optional.of(values.thing(grain, Grain.class))
             : Optional.empty(),
         marks(values),
         openings,
-        stackPoint(values, drawn));
+        stackPoint(values, drawn),
+        intakes);
   }
 
   private List<Corner> corners(List<Edge> round) {
@@ -117,7 +121,7 @@ public record PieceNode(
     return turns;
   }
 
-  private List<Notch> notches(Values values, List<Edge> round) {
+  private List<Notch> notches(Values values, List<Edge> round, DrawnOutline drawn) {
     List<Notch> cut = new ArrayList<>();
     for (int slot : notches) {
       if (!values.has(slot)) {
@@ -133,6 +137,7 @@ public record PieceNode(
         }
       }
     }
+    cut.addAll(IntakeMarks.notches(drawn.edges()));
     return cut;
   }
 
@@ -152,6 +157,7 @@ public record PieceNode(
         drawn.add(values.thing(slot, Mark.class));
       }
     }
+    drawn.addAll(IntakeMarks.marks(values.thing(outline, DrawnOutline.class)));
     return drawn;
   }
 

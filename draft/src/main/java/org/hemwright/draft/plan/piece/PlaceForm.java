@@ -6,6 +6,7 @@ import org.hemwright.draft.plan.node.Node;
 import org.hemwright.draft.plan.node.OnPath;
 import org.hemwright.draft.plan.node.Typing;
 import org.hemwright.draft.plan.node.Values;
+import org.hemwright.pattern.piece.SewnEdge;
 
 /** Where along an edge something lies, as the document says it. */
 public sealed interface PlaceForm {
@@ -49,7 +50,7 @@ public sealed interface PlaceForm {
     }
   }
 
-  /** Evenly, without the ends. */
+  /** Evenly as sewn, without the ends. */
   record Even(int parts) implements PlaceForm {
     @Override
     public int[] inputs() {
@@ -58,10 +59,10 @@ public sealed interface PlaceForm {
 
     @Override
     public List<Double> on(Values values, int path) {
-      double length = values.path(path).length();
+      SewnEdge sewn = values.sewn(path);
       List<Double> places = new ArrayList<>();
       for (int i = 1; i < parts; i++) {
-        places.add(length * i / parts);
+        places.add(sewn.placeOf(sewn.length() * i / parts));
       }
       return places;
     }

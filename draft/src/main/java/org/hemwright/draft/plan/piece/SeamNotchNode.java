@@ -15,6 +15,7 @@ import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Origin;
 import org.hemwright.pattern.piece.Notch;
+import org.hemwright.pattern.piece.SewnEdge;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -74,8 +75,8 @@ public record SeamNotchNode(
     return new EdgeNotches.Several(notches);
   }
 
-  /** A stretch of an edge, from one length along it to another. */
-  private record Walked(Stop stop, double from, double to) {
+  /** A stretch of an edge, from one length along it to another, as sewn. */
+  private record Walked(Stop stop, SewnEdge sewn, double from, double to) {
     double length() {
       return Math.abs(to - from);
     }
@@ -88,10 +89,15 @@ public record SeamNotchNode(
   private static List<Walked> walked(Values values, List<Stop> layer) {
     List<Walked> walk = new ArrayList<>();
     for (Stop stop : layer) {
-      double length = values.path(stop.edge).length();
-      double start = stop.from == Node.NONE ? (stop.reversed ? length : 0) : at(values, stop.from);
-      double end = stop.to == Node.NONE ? (stop.reversed ? 0 : length) : at(values, stop.to);
-      walk.add(new Walked(stop, start, end));
+      SewnEdge sewn = values.sewn(stop.edge);
+      double length = sewn.length();
+      double start =
+          stop.from == Node.NONE
+              ? (stop.reversed ? length : 0)
+              : sewn.sewnAt(at(values, stop.from));
+      double end =
+          stop.to == Node.NONE ? (stop.reversed ? 0 : length) : sewn.sewnAt(at(values, stop.to));
+      walk.add(new Walked(stop, sewn, start, end));
     }
     return walk;
   }
@@ -119,7 +125,7 @@ public record SeamNotchNode(
     @Nullable Failure last = null;
     for (Walked stretch : first) {
       try {
-        double on = OnPath.distance(values, stretch.stop.edge, point);
+        double on = stretch.sewn.sewnAt(OnPath.distance(values, stretch.stop.edge, point));
         double walked = (on - stretch.from) * Math.signum(stretch.to - stretch.from);
         if (walked >= -Tolerance.DRAWN_LENGTH
             && walked <= stretch.length() + Tolerance.DRAWN_LENGTH) {
@@ -151,7 +157,7 @@ public record SeamNotchNode(
       Walked stretch = walk.get(i);
       if (i + 1 == walk.size() || distance <= before + stretch.length()) {
         Stop stop = stretch.stop;
-        double on = stretch.at(Math.min(stretch.length(), distance - before));
+        double on = stretch.sewn.placeOf(stretch.at(Math.min(stretch.length(), distance - before)));
         return new EdgeNotches(stop.piece, stop.edgeName, List.of(on), kind, name, origin);
       }
       before += stretch.length();
