@@ -13,7 +13,6 @@ import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
-import org.hemwright.pattern.piece.AddedAllowance;
 import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.OpenedPiece;
 import org.hemwright.pattern.piece.Piece;
@@ -23,30 +22,30 @@ import org.hemwright.pattern.piece.Piece;
  * cloth is sold in, its grain along the selvedge (handbook section 5). On folded cloth half of it
  * lies on half the width, which is the same question.
  */
-record ClothWidthCheck(CheckSettings settings) implements EachSizeCheck {
+record ClothWidthCheck(CutLines cutLines, CheckSettings settings) implements CutLineCheck {
   @Override
   public String id() {
     return "cloth-width";
   }
 
   @Override
-  public List<Finding> check(SizedPattern sized, Pattern pattern) {
+  public List<Finding> check(SizedPattern sized, Pattern pattern, Drawn drawn) {
     List<Finding> findings = new ArrayList<>();
     for (Piece piece : sized.pieces()) {
       for (Cut cut : piece.card().cuts()) {
-        pattern.fabric(cut.fabric()).ifPresent(fabric -> judge(piece, fabric, findings));
+        pattern.fabric(cut.fabric()).ifPresent(fabric -> judge(piece, fabric, drawn, findings));
       }
     }
     return findings;
   }
 
-  private void judge(Piece piece, Fabric fabric, List<Finding> findings) {
+  private void judge(Piece piece, Fabric fabric, Drawn drawn, List<Finding> findings) {
     if (piece.grain().isEmpty() || fabric.widths().isEmpty()) {
       return;
     }
     double widest = fabric.widths().get(fabric.widths().size() - 1);
     double usable = widest - 2 * settings.making().selvedge();
-    Optional<Double> across = across(piece, piece.grain().get().direction().left());
+    Optional<Double> across = across(piece, piece.grain().get().direction().left(), drawn);
     if (across.isPresent() && across.get() > usable + Tolerance.DRAWN_LENGTH) {
       findings.add(
           Finding.fail(id(), piece.name())
@@ -61,9 +60,9 @@ record ClothWidthCheck(CheckSettings settings) implements EachSizeCheck {
     }
   }
 
-  private static Optional<Double> across(Piece piece, Vector across) {
-    return AddedAllowance.to(piece)
-        .cutLine()
+  private static Optional<Double> across(Piece piece, Vector across, Drawn drawn) {
+    return drawn
+        .cutLine(piece)
         .map(
             half -> {
               Outline whole = OpenedPiece.of(piece).cutLine(half).outline();

@@ -10,11 +10,16 @@ import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
 import org.hemwright.pattern.piece.Allowance;
+import org.hemwright.pattern.piece.Copy;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
 
-/** Every edge is sewn, turned back, folded, or has no allowance. */
+/**
+ * Every edge of every cut copy and half is sewn, turned back, folded, or has no allowance because
+ * it stays raw.
+ */
 final class EdgeUsedCheck implements EachSizeCheck {
   @Override
   public String id() {
@@ -23,38 +28,58 @@ final class EdgeUsedCheck implements EachSizeCheck {
 
   @Override
   public List<Finding> check(SizedPattern sized, Pattern pattern) {
-    Set<String> sewn = new HashSet<>();
+    Set<Side> sewn = new HashSet<>();
     for (Seam seam : sized.seams()) {
-      for (Seam.Join join : seam.joins()) {
-        for (Seam.Layer layer : join.layers()) {
-          layer.run().forEach(place -> sewn.add(place.piece() + "." + place.edge()));
-        }
+      for (EdgePlace place : SewnLoop.places(seam)) {
+        sewn.add(new Side(place.piece(), place.edge(), place.copy(), place.half()));
       }
     }
     List<Finding> findings = new ArrayList<>();
     for (Piece piece : sized.pieces()) {
       for (Edge edge : piece.edges()) {
-        String text = piece.name() + "." + edge.name();
         boolean finished =
             edge.onFold()
                 || edge.allowance() instanceof Allowance.TurnedBack
                 || edge.allowance().width() == 0;
-        if (!finished && !sewn.contains(text)) {
-          findings.add(
-              Finding.warn(id(), text)
-                  .with("piece", piece.name())
-                  .with("edge", edge.name())
-                  .with("allowance", Argument.mm(edge.allowance().width()))
-                  .found(edge.allowance().width(), "mm")
-                  .at(
-                      Place.on(
-                          edge.origin(),
-                          piece.name(),
-                          edge.path().at(edge.path().length() / 2).point()))
-                  .build());
+        List<Side> sides = sides(piece, edge);
+        List<Side> open = sides.stream().filter(side -> !sewn.contains(side)).toList();
+        if (!finished && !open.isEmpty()) {
+          findings.add(problem(piece, edge, open, sides.size()));
         }
       }
     }
     return findings;
+  }
+
+  /** One edge of one cut copy, or of one half of it. */
+  private record Side(String piece, String edge, String copy, EdgePlace.Half half) {}
+
+  private static List<Side> sides(Piece piece, Edge edge) {
+    List<EdgePlace.Half> halves =
+        piece.foldEdge().isPresent()
+            ? List.of(EdgePlace.Half.DRAWN, EdgePlace.Half.MIRRORED)
+            : List.of(EdgePlace.Half.WHOLE);
+    List<String> copies = piece.card().copies().stream().map(Copy::name).toList();
+    List<Side> sides = new ArrayList<>();
+    for (String copy : copies.isEmpty() ? List.of("1") : copies) {
+      halves.forEach(half -> sides.add(new Side(piece.name(), edge.name(), copy, half)));
+    }
+    return sides;
+  }
+
+  private static Finding problem(Piece piece, Edge edge, List<Side> open, int all) {
+    Finding.Builder finding =
+        Finding.warn("edge-used", piece.name() + "." + edge.name())
+            .with("piece", piece.name())
+            .with("edge", edge.name())
+            .with("allowance", Argument.mm(edge.allowance().width()))
+            .found(edge.allowance().width(), "mm")
+            .at(
+                Place.on(
+                    edge.origin(), piece.name(), edge.path().at(edge.path().length() / 2).point()));
+    if (open.size() < all) {
+      finding.with("open", Argument.of(open.size())).with("all", Argument.of(all));
+    }
+    return finding.build();
   }
 }

@@ -63,6 +63,16 @@ record GradeOrderCheck(CheckSettings settings) implements Check {
             });
   }
 
+  /** Lengths put back in line where a size sticks out of it, which another check tells. */
+  private static double[] inLine(SizeChart chart, List<SizedPattern> sizes, double[] lengths) {
+    double[] strays = new Stray(PieceRun.chart(chart, sizes)).of(lengths);
+    double[] inLine = lengths.clone();
+    for (int i = 0; i < inLine.length; i++) {
+      inLine[i] -= strays[i];
+    }
+    return inLine;
+  }
+
   /** An edge may shorten from size to size, as a side below an armhole does; but not turn. */
   private void edge(
       SizeChart chart,
@@ -78,11 +88,13 @@ record GradeOrderCheck(CheckSettings settings) implements Check {
     if (edges.size() < drawn.size()) {
       return;
     }
-    double overall = edges.get(edges.size() - 1).path().length() - edges.get(0).path().length();
+    double[] lengths =
+        inLine(chart, drawn, edges.stream().mapToDouble(edge -> edge.path().length()).toArray());
+    double overall = lengths[lengths.length - 1] - lengths[0];
     int sense = overall < -settings.grade().back() ? -1 : 1;
     for (int i = 1; i < edges.size(); i++) {
-      double was = edges.get(i - 1).path().length();
-      double is = edges.get(i).path().length();
+      double was = lengths[i - 1];
+      double is = lengths[i];
       Size smaller = drawn.get(i - 1).size();
       Size larger = drawn.get(i).size();
       if (sense * (was - is) > settings.grade().back() && rises(chart, smaller, larger)) {
@@ -97,7 +109,11 @@ record GradeOrderCheck(CheckSettings settings) implements Check {
                     larger)
                 .with("piece", card.name())
                 .with("edge", name)
-                .at(Place.on(edge.origin(), card.name(), edge.path().at(is / 2).point()))
+                .at(
+                    Place.on(
+                        edge.origin(),
+                        card.name(),
+                        edge.path().at(edge.path().length() / 2).point()))
                 .build());
       }
     }
@@ -108,12 +124,15 @@ record GradeOrderCheck(CheckSettings settings) implements Check {
     SizeChart chart = run.pattern().chart();
     for (Measurements.OfLevel level : Measurements.of(run).girths()) {
       List<String> sizes = List.copyOf(level.girth().keySet());
-      List<Double> girths = List.copyOf(level.girth().values());
+      List<SizedPattern> drawn =
+          run.sizes().stream().filter(s -> level.girth().containsKey(s.size().name())).toList();
+      double[] girths =
+          inLine(chart, drawn, level.girth().values().stream().mapToDouble(g -> g).toArray());
       for (int i = 1; i < sizes.size(); i++) {
-        double was = girths.get(i - 1);
-        double is = girths.get(i);
-        boolean roseBefore = i < 2 || was >= girths.get(i - 2);
-        boolean risesAfter = i + 1 >= sizes.size() || girths.get(i + 1) >= is;
+        double was = girths[i - 1];
+        double is = girths[i];
+        boolean roseBefore = i < 2 || was >= girths[i - 2];
+        boolean risesAfter = i + 1 >= sizes.size() || girths[i + 1] >= is;
         Size smaller = chart.size(sizes.get(i - 1)).orElseThrow();
         Size larger = chart.size(sizes.get(i)).orElseThrow();
         if (is < was - settings.grade().back()

@@ -87,7 +87,8 @@ record SeamLengthCheck(CheckSettings settings) implements EachSizeCheck {
       }
       Status ofParts =
           parts.stream().map(Finding::status).max(Comparator.naturalOrder()).orElse(Status.OK);
-      if (ofParts.compareTo(ofWhole) >= 0) {
+      boolean here = ofWhole == Status.OK || parts.size() == 1;
+      if (here && ofParts.compareTo(ofWhole) >= 0) {
         return parts;
       }
       return List.of(finding(whole, ease.beyond(whole.first() - whole.second()), -1));

@@ -12,6 +12,9 @@ package org.hemwright.checks;
  * @param angleFail beyond this it has a point that shows
  * @param capEaseKnit the most ease of a sleeve cap in a knit
  * @param capEaseWoven and in a woven cloth
+ * @param endsWarn the cut edges of a seam may reach beyond its end unequally by this much
+ * @param endsFail beyond this the maker takes one corner for the other
+ * @param hemOff the end of a hem may lie this far off the side that it is turned onto
  */
 public record SewingLimits(
     double seamWarn,
@@ -22,14 +25,17 @@ public record SewingLimits(
     double angleWarn,
     double angleFail,
     double capEaseKnit,
-    double capEaseWoven) {
+    double capEaseWoven,
+    double endsWarn,
+    double endsFail,
+    double hemOff) {
   /**
    * Handbook section 1, "Trueing and walking": seams warn over 1 mm, fail over 3 mm; "Junctions":
    * warn over 2°; "Sleeve cap ease": 1.5 in as a standard text has it, 1 cm in knits. The others
    * are common practice, no source.
    */
   public static final SewingLimits HANDBOOK =
-      new SewingLimits(1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1);
+      new SewingLimits(1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1, 3, 6, 1);
 
   public SewingLimits {
     CheckSettings.inOrder(seamWarn, seamFail);
@@ -37,6 +43,8 @@ public record SewingLimits(
     CheckSettings.inOrder(angleWarn, angleFail);
     CheckSettings.inOrder(notchApart);
     CheckSettings.inOrder(capEaseKnit, capEaseWoven);
+    CheckSettings.inOrder(endsWarn, endsFail);
+    CheckSettings.inOrder(hemOff);
   }
 
   /** The same with other limits for the lengths of seams (mm). */
@@ -50,6 +58,9 @@ public record SewingLimits(
         angleWarn,
         angleFail,
         capEaseKnit,
-        capEaseWoven);
+        capEaseWoven,
+        endsWarn,
+        endsFail,
+        hemOff);
   }
 }

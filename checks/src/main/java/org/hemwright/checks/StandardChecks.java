@@ -10,15 +10,21 @@ public final class StandardChecks {
 
   /** Every check, held to these settings. */
   public static List<Check> with(CheckSettings settings) {
+    CutLines cutLines = new CutLines();
     return List.of(
         new OutlineCheck(),
+        new AllowanceDrawnCheck(cutLines),
         new CutCountCheck(),
         new FoldCheck(),
         new LabelCheck(),
-        new GrainCheck(),
+        new GrainCheck(settings),
+        new SeamSidesCheck(),
         new SeamLengthCheck(settings),
         new SeamMarksCheck(settings),
         new AllowanceEqualCheck(settings),
+        new AllowanceEndsCheck(cutLines, settings),
+        new HemFlatCheck(settings),
+        new HemEaseCheck(settings),
         new NotchMatesCheck(settings),
         new LoopMarksCheck(settings),
         new CapEaseCheck(settings),
@@ -31,8 +37,9 @@ public final class StandardChecks {
         new GradeOrderCheck(settings),
         new NestAlikeCheck(),
         new GradeEvenCheck(settings),
-        new StretchArrowCheck(),
-        new ClothWidthCheck(settings));
+        new StretchArrowCheck(settings),
+        new LengthenCheck(settings),
+        new ClothWidthCheck(cutLines, settings));
   }
 
   /** Their sentences. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.hemwright.draft.Drafted;
 import org.hemwright.draft.Drafting;
@@ -15,6 +16,8 @@ import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.piece.PieceCard;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
 
@@ -70,6 +73,44 @@ record Garment(String name, String text, SizeChart chart, SizeRun run) {
         run.sizes().stream()
             .map(sized -> sized.size().equals(changed.size()) ? changed : sized)
             .toList());
+  }
+
+  /**
+   * A fault in one draft of a piece, in every size that it is drawn in.
+   *
+   * @param sizes in which it must be told
+   */
+  Planted inEverySize(
+      PieceCard card,
+      BiFunction<SizedPattern, Piece, Piece> faulty,
+      List<String> sizes,
+      String check,
+      Set<String> subjects) {
+    List<SizedPattern> changed = new ArrayList<>();
+    for (SizedPattern sized : run.sizes()) {
+      SizedPattern own = sized;
+      for (Piece piece : sized.pieces()) {
+        if (piece.card().origin().equals(card.origin())) {
+          own = Reworked.size(sized, faulty.apply(sized, piece));
+        }
+      }
+      changed.add(own);
+    }
+    return new Planted(
+        name + " " + card.name() + " in every size",
+        new SizeRun(run.pattern(), changed),
+        sizes,
+        check,
+        subjects);
+  }
+
+  /** The sizes in which a draft of a piece is drawn. */
+  List<String> sizesOf(PieceCard card) {
+    return run.sizes().stream()
+        .filter(
+            sized -> sized.pieces().stream().anyMatch(p -> p.card().origin().equals(card.origin())))
+        .map(sized -> sized.size().name())
+        .toList();
   }
 
   /** A fault in one size. */

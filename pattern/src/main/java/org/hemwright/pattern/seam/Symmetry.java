@@ -1,6 +1,7 @@
 package org.hemwright.pattern.seam;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
@@ -10,9 +11,14 @@ import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Piece;
 
 /** Whether a piece is its own mirror image, so that its copies need not be cut mirrored. */
-final class Symmetry {
+public final class Symmetry {
 
   private Symmetry() {}
+
+  /** Whether the piece is its own mirror image over the line that halves one of its edges. */
+  public static boolean isOwnMirror(Piece piece) {
+    return IntStream.range(0, piece.edges().size()).anyMatch(edge -> about(piece, edge));
+  }
 
   /** Whether the piece is its own mirror image over the line square to the middle of an edge. */
   static boolean about(Piece piece, int edge) {

@@ -1,0 +1,101 @@
+package org.hemwright.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Vector;
+import org.hemwright.pattern.Pattern;
+import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Place;
+import org.hemwright.pattern.finding.Status;
+import org.hemwright.pattern.piece.CutLine;
+import org.hemwright.pattern.seam.EdgePlace;
+import org.hemwright.pattern.seam.Seam;
+
+/**
+ * Where a seam ends, the cut edges of its layers reach equally far beyond it, so that the maker can
+ * lay corner on corner (handbook section 3, "Corner types").
+ */
+record AllowanceEndsCheck(CutLines cutLines, CheckSettings settings) implements CutLineCheck {
+  @Override
+  public String id() {
+    return "allowance-ends";
+  }
+
+  @Override
+  public List<Finding> check(SizedPattern sized, Pattern pattern, Drawn drawn) {
+    List<Finding> findings = new ArrayList<>();
+    for (Seam seam : sized.seams()) {
+      for (Seam.Join join : seam.joins()) {
+        for (Seam.Layer layer : join.layers().subList(1, join.layers().size())) {
+          for (boolean start : new boolean[] {true, false}) {
+            Optional<EdgeTip> first = EdgeTip.of(join.layers().get(0), start, sized);
+            Optional<EdgeTip> second = EdgeTip.of(layer, start, sized);
+            if (first.isPresent() && second.isPresent()) {
+              judge(seam, first.get(), second.get(), drawn, findings);
+            }
+          }
+        }
+      }
+    }
+    return findings;
+  }
+
+  private void judge(
+      Seam seam, EdgeTip first, EdgeTip second, Drawn drawn, List<Finding> findings) {
+    if (first.isAt(second) || isFold(first.beside()) || isFold(second.beside())) {
+      return;
+    }
+    OptionalDouble here = beyond(first, drawn);
+    OptionalDouble there = beyond(second, drawn);
+    if (here.isEmpty() || there.isEmpty()) {
+      return;
+    }
+    double apart = Math.abs(here.getAsDouble() - there.getAsDouble());
+    if (apart <= settings.sewing().endsWarn()) {
+      return;
+    }
+    findings.add(
+        Finding.fail(id(), "seam " + seam.name())
+            .with("seam", seam.name())
+            .with("first", first.text())
+            .with("second", second.text())
+            .with("beside", first.beside().text())
+            .with("other", second.beside().text())
+            .with("here", Argument.mm(here.getAsDouble()))
+            .with("there", Argument.mm(there.getAsDouble()))
+            .with("by", Argument.mm(apart))
+            .values(here.getAsDouble(), there.getAsDouble(), "mm")
+            .at(Place.on(seam.origin(), first.piece().name(), first.point()))
+            .at(Place.on(second.drawn().origin(), second.piece().name(), second.point()))
+            .build()
+            .as(apart > settings.sewing().endsFail() ? Status.FAIL : Status.WARN));
+  }
+
+  private static boolean isFold(EdgeTip tip) {
+    return tip.drawn().onFold() && tip.half() != EdgePlace.Half.WHOLE;
+  }
+
+  /** How far the cut edge of a sewn edge reaches beyond the end of its stitch line (mm). */
+  private static OptionalDouble beyond(EdgeTip tip, Drawn drawn) {
+    Optional<CutLine> cutLine = drawn.cutLine(tip.piece());
+    if (cutLine.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Path stitch = tip.drawn().path();
+    Vector out = tip.last() ? stitch.endDirection() : stitch.startDirection().negated();
+    EdgeTip beside = tip.beside();
+    double own = end(cutLine.get().edges().get(tip.edge()), tip).minus(tip.point()).dot(out);
+    double next = end(cutLine.get().edges().get(beside.edge()), beside).minus(tip.point()).dot(out);
+    return OptionalDouble.of(Math.max(own, next));
+  }
+
+  private static Point end(Path cut, EdgeTip tip) {
+    return tip.last() ? cut.end() : cut.start();
+  }
+}

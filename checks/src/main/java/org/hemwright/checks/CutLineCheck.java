@@ -1,0 +1,51 @@
+package org.hemwright.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hemwright.pattern.Check;
+import org.hemwright.pattern.Pattern;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.FindingOrder;
+import org.hemwright.pattern.piece.AddedAllowance;
+import org.hemwright.pattern.piece.CutLine;
+import org.hemwright.pattern.piece.Piece;
+
+/** A check that looks at the cut lines, one size after the other, and tells each cause once. */
+interface CutLineCheck extends Check {
+  /** The cut lines, shared with the other checks. */
+  CutLines cutLines();
+
+  /** What it found in one size; the sizes are filled in. */
+  List<Finding> check(SizedPattern sized, Pattern pattern, Drawn drawn);
+
+  /** The cut lines of one run. */
+  record Drawn(Map<Piece, AddedAllowance> allowances) {
+    /** A piece's allowances. */
+    AddedAllowance of(Piece piece) {
+      AddedAllowance known = allowances.get(piece);
+      return known == null ? AddedAllowance.to(piece) : known;
+    }
+
+    /** A piece's cut line, if it can be drawn. */
+    Optional<CutLine> cutLine(Piece piece) {
+      return of(piece).cutLine();
+    }
+  }
+
+  @Override
+  default List<Finding> check(SizeRun run) {
+    Drawn drawn = new Drawn(cutLines().of(run));
+    List<Finding> all = new ArrayList<>();
+    for (SizedPattern sized : run.sizes()) {
+      List<String> size = List.of(sized.size().name());
+      check(sized, run.pattern(), drawn).forEach(finding -> all.add(finding.in(size)));
+    }
+    List<String> chart = run.pattern().chart().sizes().stream().map(Size::name).toList();
+    return new FindingOrder(chart).of(all);
+  }
+}
