@@ -23,11 +23,11 @@ interface CutLineCheck extends Check {
   /** What it found in one size; the sizes are filled in. */
   List<Finding> check(SizedPattern sized, Pattern pattern, Drawn drawn);
 
-  /** The cut lines of one run. */
-  record Drawn(Map<Piece, AddedAllowance> allowances) {
+  /** The cut lines of one size, by the name of the piece. */
+  record Drawn(Map<String, AddedAllowance> allowances) {
     /** A piece's allowances. */
     AddedAllowance of(Piece piece) {
-      AddedAllowance known = allowances.get(piece);
+      AddedAllowance known = allowances.get(piece.name());
       return known == null ? AddedAllowance.to(piece) : known;
     }
 
@@ -39,11 +39,13 @@ interface CutLineCheck extends Check {
 
   @Override
   default List<Finding> check(SizeRun run) {
-    Drawn drawn = new Drawn(cutLines().of(run));
+    List<Map<String, AddedAllowance>> drawn = cutLines().of(run);
     List<Finding> all = new ArrayList<>();
-    for (SizedPattern sized : run.sizes()) {
+    for (int i = 0; i < drawn.size(); i++) {
+      SizedPattern sized = run.sizes().get(i);
       List<String> size = List.of(sized.size().name());
-      check(sized, run.pattern(), drawn).forEach(finding -> all.add(finding.in(size)));
+      check(sized, run.pattern(), new Drawn(drawn.get(i)))
+          .forEach(finding -> all.add(finding.in(size)));
     }
     List<String> chart = run.pattern().chart().sizes().stream().map(Size::name).toList();
     return new FindingOrder(chart).of(all);

@@ -48,7 +48,7 @@ final class LabelCheck implements Check {
               .with("piece", card.name())
               .with("number", Argument.of(largest))
               .with("count", Argument.of(names))
-              .values(largest, names, "")
+              .values(largest, (double) names, "")
               .at(card.origin())
               .build());
     }

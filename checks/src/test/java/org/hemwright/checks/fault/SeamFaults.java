@@ -18,8 +18,7 @@ import org.hemwright.pattern.seam.Symmetry;
 final class SeamFaults {
   private SeamFaults() {}
 
-  private static Planted planted(
-      Garment garment, SizedPattern sized, Seam seam, SizedPattern changed, String check) {
+  private static Planted planted(Garment garment, Seam seam, SizedPattern changed, String check) {
     Set<String> subjects = new LinkedHashSet<>(Set.of("seam " + seam.name()));
     Garment.places(seam).forEach(place -> subjects.add(place.piece() + "." + place.edge()));
     return garment.planted("seam " + seam.name(), changed, check, subjects);
@@ -37,11 +36,7 @@ final class SeamFaults {
                                 .map(
                                     other ->
                                         planted(
-                                            garment,
-                                            sized,
-                                            seam,
-                                            Reworked.seam(sized, other),
-                                            check))));
+                                            garment, seam, Reworked.seam(sized, other), check))));
   }
 
   private static Seam with(Seam seam, List<Seam.Join> joins) {
@@ -66,7 +61,6 @@ final class SeamFaults {
                                   seam ->
                                       planted(
                                           garment,
-                                          sized,
                                           seam,
                                           Reworked.seams(
                                               sized,
@@ -131,7 +125,6 @@ final class SeamFaults {
                                               other ->
                                                   planted(
                                                       garment,
-                                                      sized,
                                                       seam,
                                                       Reworked.seam(sized, other),
                                                       "seam-sides")))));
@@ -162,7 +155,6 @@ final class SeamFaults {
                                               other ->
                                                   planted(
                                                       garment,
-                                                      sized,
                                                       seam,
                                                       Reworked.seam(sized, other),
                                                       "seam-sides")))));
