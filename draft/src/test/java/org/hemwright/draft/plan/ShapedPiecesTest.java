@@ -339,7 +339,7 @@ class ShapedPiecesTest {
     Sketch sketch =
         Sketch.of(
             SHEET
-                + ("""
+                + """
                   point p from c left 10 cm
                   point q from c left 30 cm
                   gathers g on top %s
@@ -349,7 +349,7 @@ class ShapedPiecesTest {
                 seam waist sheet.top with band.lower
                   notch at 50%% from start
                 """
-                    .formatted(how)));
+                    .formatted(how));
     assertThat(sketch.drafted().findings()).isEmpty();
     Piece piece = sketch.piece("14", "sheet");
     assertThat(piece.sewnLength(edge(piece, "top"))).isCloseTo(length, within(1e-6));

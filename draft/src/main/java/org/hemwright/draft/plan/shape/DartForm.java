@@ -1,6 +1,7 @@
 package org.hemwright.draft.plan.shape;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.draft.plan.node.Kind;
 import org.hemwright.draft.plan.node.Node;
@@ -96,10 +97,11 @@ public record DartForm(String name, EdgeSpot spot, int apex, int wide, Sewing ho
 
   /** The names of darts that lines before this one give. */
   public static boolean names(List<ShapeForm> forms, String dart) {
-    return forms.stream()
-        .anyMatch(
-            form ->
-                form instanceof DartForm own && own.name.equals(dart)
-                    || form instanceof DartMove move && move.as().filter(dart::equals).isPresent());
+    return forms.stream().anyMatch(form -> form.dartNamed().filter(dart::equals).isPresent());
+  }
+
+  @Override
+  public Optional<String> dartNamed() {
+    return Optional.of(name);
   }
 }

@@ -25,6 +25,11 @@ public record DartMove(
     Span span)
     implements ShapeForm {
   @Override
+  public Optional<String> dartNamed() {
+    return as;
+  }
+
+  @Override
   public int[] inputs() {
     int[] spot = to.map(EdgeSpot::inputs).orElseGet(Node::slots);
     return ShapeForm.with(ShapeForm.with(spot, how.inputs()), share);

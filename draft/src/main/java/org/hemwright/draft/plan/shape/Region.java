@@ -34,7 +34,7 @@ record Region(double enter, double leave, Optional<Point> apex, Motion motion, S
       curves.add(new Line(edge.end(), apex.get()));
       curves.add(new Line(apex.get(), edge.start()));
     } else {
-      curves.add(new Line(edge.end(), edge.start()));
+      curves.addAll(Path.straight(edge.end(), edge.start()).curves());
     }
     return new MovedPart(Outline.of(Path.of(curves)), motion);
   }

@@ -1,5 +1,6 @@
 package org.hemwright.draft.plan.shape;
 
+import java.util.Optional;
 import org.hemwright.draft.plan.node.Node;
 import org.hemwright.draft.plan.node.Typing;
 import org.hemwright.draft.syntax.Span;
@@ -11,6 +12,11 @@ public sealed interface ShapeForm permits DartForm, DartMove, CutForm, PleatForm
 
   /** Says whether its quantities fit. */
   void check(Typing typing);
+
+  /** The name of the dart that it makes or adds to, if it does. */
+  default Optional<String> dartNamed() {
+    return Optional.empty();
+  }
 
   /** Where it stands in the text. */
   Span span();
