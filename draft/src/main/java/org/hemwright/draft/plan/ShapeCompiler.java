@@ -120,7 +120,8 @@ final class ShapeCompiler {
   }
 
   private Optional<ShapeForm> merge(Statement.Merge merge) {
-    boolean known = known(merge.dart()) & known(merge.into());
+    boolean first = known(merge.dart());
+    boolean known = known(merge.into()) && first;
     if (known && merge.dart().text().equals(merge.into().text())) {
       problems.add(
           problems
