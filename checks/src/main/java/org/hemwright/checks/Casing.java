@@ -18,8 +18,16 @@ import org.hemwright.pattern.seam.Seam;
  * @param depth from fold to stitching (mm)
  */
 record Casing(Edge edge, double depth) {
-  /** A piece's casing; absent where the piece has no edge that tells. */
-  static Optional<Casing> of(Piece piece, SizedPattern sized) {
+  /**
+   * A piece's casing; absent where the piece has no edge that tells.
+   *
+   * @param named the edge along which it runs, where the document names it
+   */
+  static Optional<Casing> of(Piece piece, Optional<String> named, SizedPattern sized) {
+    Optional<Edge> own = named.flatMap(piece::edge);
+    if (own.isPresent() && own.get().allowance() instanceof Allowance.TurnedBack hem) {
+      return Optional.of(new Casing(own.get(), hem.folds().get(0)));
+    }
     for (Seam seam : sized.seams()) {
       List<Seam.Layer> layers = seam.joins().get(0).layers();
       if (layers.size() == 2

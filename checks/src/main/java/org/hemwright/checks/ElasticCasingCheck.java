@@ -16,7 +16,7 @@ import org.hemwright.pattern.quantity.Quantity;
 import org.hemwright.pattern.seam.Elastic;
 
 /**
- * An elastic fits the depth of its casing, holds the waist that it is for, and reaches over the hip
+ * An elastic fits the depth of its casing, holds what it is for, and reaches over what it passes
  * (handbook section 4, "Elastic length" and "Casing depth").
  */
 record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
@@ -30,12 +30,12 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
     List<Finding> findings = new ArrayList<>();
     for (Elastic elastic : sized.elastics()) {
       Optional<Piece> piece = sized.piece(elastic.piece());
-      Optional<Casing> casing = piece.flatMap(found -> Casing.of(found, sized));
+      Optional<Casing> casing = piece.flatMap(found -> Casing.of(found, elastic.edge(), sized));
       if (piece.isPresent() && casing.isPresent()) {
         depth(elastic, piece.get(), casing.get(), findings);
       }
-      if (piece.isPresent() && elastic.name().contains("waist")) {
-        waist(elastic, piece.get(), sized, pattern, findings);
+      if (piece.isPresent()) {
+        body(elastic, piece.get(), sized, pattern, findings);
       }
     }
     return findings;
@@ -60,10 +60,16 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
     }
   }
 
-  private void waist(
+  /** What the document says that it holds and passes; one of whom nothing is said, by its name. */
+  private void body(
       Elastic elastic, Piece piece, SizedPattern sized, Pattern pattern, List<Finding> findings) {
-    OptionalDouble waist = BodyMeasurement.of("waist", sized, pattern);
-    OptionalDouble hip = BodyMeasurement.of("hip", sized, pattern);
+    boolean unsaid = elastic.round().isEmpty() && elastic.over().isEmpty();
+    boolean named = unsaid && elastic.name().contains("waist");
+    String held = elastic.round().orElse(named ? "waist" : "");
+    String passed = elastic.over().orElse(named ? "hip" : "");
+    OptionalDouble waist = BodyMeasurement.of(held, sized, pattern);
+    OptionalDouble hip = BodyMeasurement.of(passed, sized, pattern);
+    double reach = elastic.stretch().orElse(settings.wear().elasticStretch());
     double finished = elastic.finished();
     if (waist.isPresent()) {
       boolean loose = finished > waist.getAsDouble() + settings.sewing().seamWarn();
@@ -73,6 +79,7 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
         findings.add(
             problem(loose ? "elastic-loose" : "elastic-tight", elastic, piece)
                 .with("finished", Argument.mm(finished))
+                .with("held", held)
                 .with("waist", Argument.mm(waist.getAsDouble()))
                 .with("wanted", Argument.mm(wanted))
                 .values(finished, wanted, "mm")
@@ -81,15 +88,16 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
                 .as(loose ? Status.FAIL : Status.WARN));
       }
     }
-    if (hip.isPresent() && finished * (1 + settings.wear().elasticStretch()) < hip.getAsDouble()) {
+    if (hip.isPresent() && finished * (1 + reach) < hip.getAsDouble()) {
       double needed = hip.getAsDouble() / finished - 1;
       findings.add(
           problem("elastic-reach", elastic, piece)
               .with("finished", Argument.mm(finished))
+              .with("passed", passed)
               .with("hip", Argument.mm(hip.getAsDouble()))
               .with("needed", Argument.of(Quantity.ratio(needed)))
-              .with("stretch", Argument.of(Quantity.ratio(settings.wear().elasticStretch())))
-              .values(100 * needed, 100 * settings.wear().elasticStretch(), "%")
+              .with("stretch", Argument.of(Quantity.ratio(reach)))
+              .values(100 * needed, 100 * reach, "%")
               .at(elastic.origin())
               .build());
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.piece.SewnEdge;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.NotchPlace;
 import org.hemwright.pattern.seam.Seam;
@@ -43,7 +44,8 @@ record SewnStretch(EdgePlace place, Piece piece, Edge edge, double from, double 
         place.from().map(name -> NotchPlace.along(piece, edge, name).orElse(0)).orElse(0.0);
     double to =
         place.to().map(name -> NotchPlace.along(piece, edge, name).orElse(whole)).orElse(whole);
-    return to - from;
+    SewnEdge sewn = edge.reversed() ? piece.sewn(edge).reversed() : piece.sewn(edge);
+    return sewn.sewnAt(to) - sewn.sewnAt(from);
   }
 
   /** {@code front.side}. */

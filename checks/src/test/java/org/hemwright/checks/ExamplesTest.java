@@ -66,15 +66,16 @@ class ExamplesTest {
 
   private static Piece with(Piece piece, List<Edge> edges, List<Notch> notches) {
     return new Piece(
-        piece.card(),
-        piece.stitchLine(),
-        edges,
-        piece.corners(),
-        notches,
-        piece.grain(),
-        piece.marks(),
-        piece.openings(),
-        piece.stackPoint());
+            piece.card(),
+            piece.stitchLine(),
+            edges,
+            piece.corners(),
+            notches,
+            piece.grain(),
+            piece.marks(),
+            piece.openings(),
+            piece.stackPoint())
+        .sewnAs(piece);
   }
 
   private static void toldOnlyIn(String size, String id, SizeRun run) {

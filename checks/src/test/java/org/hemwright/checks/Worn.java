@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizeRun;
@@ -15,6 +16,7 @@ import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.Origin;
+import org.hemwright.pattern.piece.BodyOpening;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.quantity.QuantityKind;
@@ -27,6 +29,7 @@ final class Worn {
   private final List<Fabric> fabrics = new ArrayList<>();
   private final List<Elastic> elastics = new ArrayList<>();
   private List<String> openings = List.of();
+  private List<BodyOpening> passed = List.of();
   private final List<Mark> marks = new ArrayList<>();
 
   private Worn(SizeRun run) {
@@ -60,6 +63,40 @@ final class Worn {
   /** Edges of every piece that the body passes. */
   Worn openings(String... names) {
     openings = List.of(names);
+    return this;
+  }
+
+  /** What those edges pass, and how far a zip opens beside them (mm). */
+  Worn passing(String over, double zip) {
+    passed =
+        openings.stream()
+            .map(
+                edge ->
+                    new BodyOpening(
+                        edge,
+                        Optional.of(over),
+                        zip > 0
+                            ? Optional.of(new BodyOpening.Closure(BodyOpening.Kind.ZIP, zip))
+                            : Optional.empty(),
+                        Pieces.ORIGIN))
+            .toList();
+    return this;
+  }
+
+  /** An elastic that says what it holds, what it passes and how far it stretches. */
+  Worn elastic(String name, String piece, double finished, String holds, String over, double by) {
+    elastics.add(
+        new Elastic(
+            name,
+            piece,
+            20,
+            finished,
+            25,
+            Optional.empty(),
+            Optional.of(holds),
+            Optional.of(over),
+            OptionalDouble.of(by),
+            Pieces.ORIGIN));
     return this;
   }
 
@@ -117,15 +154,18 @@ final class Worn {
 
   private Piece worn(Piece piece) {
     return new Piece(
-        piece.card(),
-        piece.stitchLine(),
-        piece.edges(),
-        piece.corners(),
-        piece.notches(),
-        piece.grain(),
-        marks,
-        openings.stream().filter(name -> piece.edge(name).isPresent()).toList(),
-        piece.stackPoint());
+            piece.card(),
+            piece.stitchLine(),
+            piece.edges(),
+            piece.corners(),
+            piece.notches(),
+            piece.grain(),
+            marks,
+            openings.stream().filter(name -> piece.edge(name).isPresent()).toList(),
+            piece.stackPoint())
+        .with(
+            piece.intakes(),
+            passed.stream().filter(each -> piece.edge(each.edge()).isPresent()).toList());
   }
 
   /** Told by one check of the handbook's settings. */

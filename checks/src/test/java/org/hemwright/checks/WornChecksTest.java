@@ -56,6 +56,60 @@ class WornChecksTest {
                 + " ask for a cloth that stretches 47.1% across.");
   }
 
+  /**
+   * A round of the opening and both sides of its slit goes over the hip; whatever its edge is
+   * called.
+   */
+  @Test
+  void aWaistOpensByAZip() {
+    assertThat(
+            Worn.of(panels(170))
+                .column("hip", 1000)
+                .openings("hem")
+                .passing("hip", 180)
+                .fabric(Fabric.Kind.WOVEN, UNSAID, 1500.0)
+                .told("opening-passes"))
+        .isEmpty();
+    assertThat(
+            Worn.of(panels(170))
+                .column("hip", 1000)
+                .openings("hem")
+                .passing("hip", 150)
+                .fabric(Fabric.Kind.WOVEN, UNSAID, 1500.0)
+                .told("opening-passes"))
+        .containsExactly(
+            "FAIL: The opening hem of panel measures 68 cm, and 98 cm round with its slit of 15 cm"
+                + " open; it is to pass the hip, 100 cm, in every size. / Let the slit be 17.25 cm"
+                + " long, or make the opening longer.");
+    assertThat(
+            Worn.of(panels(150))
+                .column("hip", 1000)
+                .openings("hem")
+                .passing("hip", 100)
+                .fabric(Fabric.Kind.KNIT, OptionalDouble.of(0.2), 1500.0)
+                .told("opening-passes"))
+        .containsExactly(
+            "FAIL: The opening hem of panel measures 60 cm, and 92 cm round at the 20% that its"
+                + " cloth stretches and with its slit of 10 cm open; it is to pass the hip, 100 cm,"
+                + " in every size. / Let the slit be 14 cm long, or make the opening longer.");
+  }
+
+  /** What an elastic holds and passes is what the document says, not what its name recalls. */
+  @Test
+  void anElasticIsHeldAgainstWhatItIsSaidToHold() {
+    assertThat(
+            Worn.of(panels(250))
+                .column("wrist", 160)
+                .column("hand", 200)
+                .elastic("cuff_elastic", "panel", 165, "wrist", "hand", 0.1)
+                .told("elastic-casing"))
+        .containsExactly(
+            "FAIL: cuff_elastic is 16.5 cm long when finished in every size, longer than the wrist"
+                + " of 16 cm that it is to hold. / Make it no longer than 16 cm.",
+            "FAIL: cuff_elastic is 16.5 cm long when finished in every size, and would stretch by"
+                + " 21.2% to pass a hand of 20 cm; 10% can be counted on. / Make it longer.");
+  }
+
   /** Handbook section 4: a woven waist is the hips and 2.5 cm. */
   @Test
   void aWaistThatDoesNotStretchIsLarger() {

@@ -57,67 +57,72 @@ final class Reworked {
 
   static Piece notches(Piece piece, List<Notch> notches) {
     return new Piece(
-        piece.card(),
-        piece.stitchLine(),
-        piece.edges(),
-        piece.corners(),
-        notches,
-        piece.grain(),
-        piece.marks(),
-        piece.openings(),
-        piece.stackPoint());
+            piece.card(),
+            piece.stitchLine(),
+            piece.edges(),
+            piece.corners(),
+            notches,
+            piece.grain(),
+            piece.marks(),
+            piece.openings(),
+            piece.stackPoint())
+        .sewnAs(piece);
   }
 
   static Piece card(Piece piece, PieceCard card) {
     return new Piece(
-        card,
-        piece.stitchLine(),
-        piece.edges(),
-        piece.corners(),
-        piece.notches(),
-        piece.grain(),
-        piece.marks(),
-        piece.openings(),
-        piece.stackPoint());
+            card,
+            piece.stitchLine(),
+            piece.edges(),
+            piece.corners(),
+            piece.notches(),
+            piece.grain(),
+            piece.marks(),
+            piece.openings(),
+            piece.stackPoint())
+        .sewnAs(piece);
   }
 
   static Piece corners(Piece piece, List<Corner> corners) {
     return new Piece(
-        piece.card(),
-        piece.stitchLine(),
-        piece.edges(),
-        corners,
-        piece.notches(),
-        piece.grain(),
-        piece.marks(),
-        piece.openings(),
-        piece.stackPoint());
+            piece.card(),
+            piece.stitchLine(),
+            piece.edges(),
+            corners,
+            piece.notches(),
+            piece.grain(),
+            piece.marks(),
+            piece.openings(),
+            piece.stackPoint())
+        .sewnAs(piece);
   }
 
   static Piece grain(Piece piece, Optional<Grain> grain) {
     return new Piece(
-        piece.card(),
-        piece.stitchLine(),
-        piece.edges(),
-        piece.corners(),
-        piece.notches(),
-        grain,
-        piece.marks(),
-        piece.openings(),
-        piece.stackPoint());
+            piece.card(),
+            piece.stitchLine(),
+            piece.edges(),
+            piece.corners(),
+            piece.notches(),
+            grain,
+            piece.marks(),
+            piece.openings(),
+            piece.stackPoint())
+        .sewnAs(piece);
   }
 
   static Piece marks(Piece piece, List<Mark> marks) {
     return new Piece(
-        piece.card(),
-        piece.stitchLine(),
-        piece.edges(),
-        piece.corners(),
-        piece.notches(),
-        piece.grain(),
-        marks,
-        piece.openings(),
-        piece.stackPoint());
+            piece.card(),
+            piece.stitchLine(),
+            piece.edges(),
+            piece.corners(),
+            piece.notches(),
+            piece.grain(),
+            marks,
+            piece.openings(),
+            piece.stackPoint())
+        .sewnAs(piece);
   }
 
   /** With other edges, which still meet end to end. */
@@ -132,15 +137,16 @@ final class Reworked {
               corner.before(), corner.after(), edges.get(i).path().start(), corner.finish()));
     }
     return new Piece(
-        piece.card(),
-        Outline.of(Path.of(round)),
-        edges,
-        corners,
-        piece.notches(),
-        piece.grain(),
-        piece.marks(),
-        piece.openings(),
-        piece.stackPoint());
+            piece.card(),
+            Outline.of(Path.of(round)),
+            edges,
+            corners,
+            piece.notches(),
+            piece.grain(),
+            piece.marks(),
+            piece.openings(),
+            piece.stackPoint())
+        .sewnAs(piece);
   }
 
   static Piece edge(Piece piece, Edge changed) {

@@ -10,6 +10,7 @@ import org.hemwright.draft.plan.node.Node;
 import org.hemwright.draft.plan.node.NodeList;
 import org.hemwright.draft.plan.piece.GrainNode;
 import org.hemwright.draft.plan.piece.NotchNode;
+import org.hemwright.draft.plan.piece.OpeningNode;
 import org.hemwright.draft.plan.piece.PieceNode;
 import org.hemwright.draft.plan.piece.PieceNode.PieceEdge;
 import org.hemwright.draft.plan.piece.PlaceForm;
@@ -17,6 +18,7 @@ import org.hemwright.draft.plan.piece.SimpleOutlineNode;
 import org.hemwright.draft.plan.problem.Problems;
 import org.hemwright.draft.syntax.Along;
 import org.hemwright.draft.syntax.Name;
+import org.hemwright.draft.syntax.Reference;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.pattern.body.SizeRange;
 import org.hemwright.pattern.finding.Origin;
@@ -59,6 +61,11 @@ final class PieceCompiler {
   /** The names of its edges, in the designer's order. */
   List<String> edgeNames() {
     return piece.edges().stream().map(edge -> edge.name().text()).toList();
+  }
+
+  /** Whether it has an edge; otherwise it is told. */
+  boolean hasEdge(Name edge) {
+    return lines.edge(edge).isPresent();
   }
 
   /** The slots of notches that have names. */
@@ -199,8 +206,13 @@ final class PieceCompiler {
     List<Integer> allNotches = new ArrayList<>(notches);
     allNotches.addAll(seamNotches);
     List<String> openings = new ArrayList<>();
+    List<Integer> bodyOpenings = new ArrayList<>();
     for (Statement.Opening opening : lines.all(Statement.Opening.class)) {
-      lines.edge(opening.edge()).ifPresent(index -> openings.add(opening.edge().text()));
+      int slot = opening(opening);
+      if (lines.edge(opening.edge()).isPresent()) {
+        openings.add(opening.edge().text());
+        bodyOpenings.add(slot);
+      }
     }
     int stack =
         lines
@@ -218,8 +230,28 @@ final class PieceCompiler {
             grain,
             marks,
             openings,
+            bodyOpenings,
             stack);
     return new PiecePlan(node.card(), nodes.add(node, piece.section().name().span()));
+  }
+
+  private int opening(Statement.Opening opening) {
+    about(scope.full(opening.edge().text()));
+    OpeningNode node =
+        new OpeningNode(
+            opening.edge().text(),
+            opening
+                .over()
+                .map(over -> shared.lookup().number(Reference.to(over), scope))
+                .orElse(Node.NONE),
+            opening.over().map(Name::text).orElse(""),
+            opening.closure().map(Statement.Closure::kind),
+            opening
+                .closure()
+                .map(closure -> all.numbers().slot(closure.length(), scope))
+                .orElse(Node.NONE),
+            origin(opening));
+    return nodes.add(node, opening.span());
   }
 
   private void grain() {

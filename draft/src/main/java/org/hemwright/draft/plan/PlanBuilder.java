@@ -12,12 +12,15 @@ import org.hemwright.draft.plan.name.SizeNames;
 import org.hemwright.draft.plan.node.DialNode;
 import org.hemwright.draft.plan.node.ElasticNode;
 import org.hemwright.draft.plan.node.Kind;
+import org.hemwright.draft.plan.node.Node;
 import org.hemwright.draft.plan.node.NodeList;
 import org.hemwright.draft.plan.node.NumberNode;
 import org.hemwright.draft.plan.node.Program;
 import org.hemwright.draft.plan.node.Typing;
 import org.hemwright.draft.plan.problem.Problems;
 import org.hemwright.draft.syntax.Document;
+import org.hemwright.draft.syntax.Name;
+import org.hemwright.draft.syntax.Reference;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.pattern.Acceptance;
@@ -205,24 +208,54 @@ final class PlanBuilder {
     private void elastic(Statement.Elastic elastic, List<PieceCompiler> compilers) {
       everywhere(elastic.name().text());
       Scope names = shared.document();
-      int width = all.numbers().slot(elastic.width(), names);
-      int length = all.numbers().slot(elastic.length(), names);
-      int overlap = all.numbers().slot(elastic.overlap(), names);
-      int check = nodes.add(new ElasticNode(width, length, overlap), elastic.span());
-      String piece = elastic.piece().text();
-      if (compilers.stream().noneMatch(compiler -> compiler.name().equals(piece))) {
-        shared.lookup().variants(elastic.piece(), names.sizes(), elastic.piece().span());
+      Optional<Name> round =
+          clause(elastic, Statement.ElasticClause.Round.class)
+              .map(Statement.ElasticClause.Round::measurement);
+      Optional<Name> over =
+          clause(elastic, Statement.ElasticClause.Over.class)
+              .map(Statement.ElasticClause.Over::measurement);
+      ElasticNode numbers =
+          new ElasticNode(
+              all.numbers().slot(elastic.width(), names),
+              all.numbers().slot(elastic.length(), names),
+              all.numbers().slot(elastic.overlap(), names),
+              measurement(round),
+              measurement(over),
+              clause(elastic, Statement.ElasticClause.Stretching.class)
+                  .map(said -> all.numbers().slot(said.by(), names))
+                  .orElse(Node.NONE));
+      int check = nodes.add(numbers, elastic.span());
+      Name piece = elastic.place().piece().orElse(elastic.place().name());
+      Optional<Name> edge = elastic.place().piece().map(owner -> elastic.place().name());
+      List<PieceCompiler> named =
+          compilers.stream().filter(each -> each.name().equals(piece.text())).toList();
+      if (named.isEmpty()) {
+        shared.lookup().variants(piece, names.sizes(), piece.span());
+        return;
+      }
+      if (edge.isPresent() && !named.stream().allMatch(each -> each.hasEdge(edge.get()))) {
         return;
       }
       elastics.add(
           new ElasticPlan(
               elastic.name().text(),
-              piece,
+              piece.text(),
+              edge.map(Name::text),
               check,
-              width,
-              length,
-              overlap,
+              numbers,
+              round.map(Name::text),
+              over.map(Name::text),
               problems.origin(elastic.span())));
+    }
+
+    private int measurement(Optional<Name> name) {
+      return name.map(said -> shared.lookup().number(Reference.to(said), shared.document()))
+          .orElse(Node.NONE);
+    }
+
+    private <C extends Statement.ElasticClause> Optional<C> clause(
+        Statement.Elastic elastic, Class<C> kind) {
+      return elastic.clauses().stream().filter(kind::isInstance).map(kind::cast).findFirst();
     }
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.hemwright.draft.plan.node.Kind;
+import org.hemwright.draft.plan.node.Node;
 import org.hemwright.draft.plan.node.Program;
 import org.hemwright.draft.plan.node.Values;
 import org.hemwright.pattern.Dial;
@@ -92,9 +93,15 @@ final class RunMaker {
             new Elastic(
                 elastic.name(),
                 elastic.piece(),
-                values.number(elastic.width()),
-                values.number(elastic.length()),
-                values.number(elastic.overlap()),
+                values.number(elastic.numbers().width()),
+                values.number(elastic.numbers().length()),
+                values.number(elastic.numbers().overlap()),
+                elastic.edge(),
+                elastic.round(),
+                elastic.over(),
+                elastic.numbers().stretch() == Node.NONE
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(values.number(elastic.numbers().stretch())),
                 elastic.origin()));
       }
     }

@@ -9,8 +9,11 @@ import static org.hemwright.draft.syntax.Where.GRAIN_RULE;
 import static org.hemwright.draft.syntax.Where.PIECE;
 import static org.hemwright.draft.syntax.Where.SEAM;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.hemwright.pattern.piece.BodyOpening;
 import org.hemwright.pattern.piece.Notch;
 
 /** Forms of what stands in a piece besides its drawing, and of notches in a seam. */
@@ -258,10 +261,12 @@ final class PieceForms {
           row(
               "opening",
               PIECE,
-              "opening <edge:name>",
-              "opening waist",
-              "An edge that must go over the body.",
-              m -> new Statement.Opening(m.name("edge"), m.span())),
+              "opening <edge:name> [over <measurement:name>] [, closed by (zip | buttons | hooks |"
+                  + " snaps | ties) <length:number>]",
+              "opening waist over hip, closed by zip 20 cm",
+              "An edge that must go over the body: over which measurement, and what closes a slit"
+                  + " beside it.",
+              PieceForms::opening),
           row(
                   "stack",
                   PIECE,
@@ -296,20 +301,68 @@ final class PieceForms {
           row(
               "elastic",
               Where.LEFT_EDGE,
-              "elastic <name> in <piece:name>, width <width:number>, length <length:number>,"
-                  + " overlap <overlap:number>",
+              "elastic <name> in <place:piece>, width <width:number>, length <length:number>,"
+                  + " overlap <overlap:number> {, <clause:elastic clause>}",
               "elastic waist_elastic in band, width elastic_width, length 90% of waist, overlap 2.5 cm",
-              "An elastic in a casing: its width, its length when sewn, and its overlap.",
-              m ->
-                  new Statement.Elastic(
-                      m.name("name"),
-                      m.name("piece"),
-                      m.number("width"),
-                      m.number("length"),
-                      m.number("overlap"),
-                      m.span())));
+              "An elastic in a casing, a piece or an edge that is turned back: its width, its length"
+                  + " when sewn, and its overlap.",
+              PieceForms::elastic),
+          row(
+              "elastic round",
+              Where.ELASTIC_CLAUSE,
+              "round <measurement:name>",
+              "elastic waist_elastic in band, width 3 cm, length 90% of waist, overlap 2.5 cm, round"
+                  + " waist",
+              "The measurement that it is to hold.",
+              m -> new Statement.ElasticClause.Round(m.name("measurement"))),
+          row(
+              "elastic over",
+              Where.ELASTIC_CLAUSE,
+              "over <measurement:name>",
+              "elastic waist_elastic in band, width 3 cm, length 90% of waist, overlap 2.5 cm, over"
+                  + " hip",
+              "The measurement that it must pass.",
+              m -> new Statement.ElasticClause.Over(m.name("measurement"))),
+          row(
+              "elastic stretching",
+              Where.ELASTIC_CLAUSE,
+              "stretching <by:number>",
+              "elastic waist_elastic in band, width 3 cm, length 90% of waist, overlap 2.5 cm,"
+                  + " stretching 80%",
+              "How far it stretches.",
+              m -> new Statement.ElasticClause.Stretching(m.number("by"))));
 
   private PieceForms() {}
+
+  private static Statement opening(Match m) {
+    Optional<Statement.Closure> closure =
+        m.maybe("length", Expression.class)
+            .map(
+                length ->
+                    new Statement.Closure(
+                        Arrays.stream(BodyOpening.Kind.values())
+                            .filter(kind -> m.said(kind.name().toLowerCase(Locale.ROOT)))
+                            .findFirst()
+                            .orElseThrow(),
+                        length));
+    return new Statement.Opening(
+        m.name("edge"), m.maybe("measurement", Name.class), closure, m.span());
+  }
+
+  private static Statement elastic(Match m) {
+    List<Statement.ElasticClause> clauses = m.all("clause", Statement.ElasticClause.class);
+    if (clauses.stream().map(Object::getClass).distinct().count() < clauses.size()) {
+      throw new Refusal("clause-twice", m.span());
+    }
+    return new Statement.Elastic(
+        m.name("name"),
+        m.reference("place"),
+        m.number("width"),
+        m.number("length"),
+        m.number("overlap"),
+        clauses,
+        m.span());
+  }
 
   private static Optional<String> words(Match m) {
     return m.maybe("words", String.class);

@@ -183,6 +183,7 @@ final class Reading {
       case NAME -> words.name();
       case REFERENCE -> words.reference();
       case PLACE -> words.place();
+      case CASING -> words.reference();
       case RUN -> words.run();
       case TEXT -> words.text();
       case COUNT -> words.count();

@@ -7,6 +7,11 @@ import java.util.Optional;
  * for a thing of another piece.
  */
 public record Reference(Optional<Name> piece, Name name, Span span) {
+  /** A bare name. */
+  public static Reference to(Name name) {
+    return new Reference(Optional.empty(), name, name.span());
+  }
+
   /** As the designer writes it. */
   public String text() {
     return piece.map(owner -> owner.text() + "." + name.text()).orElse(name.text());

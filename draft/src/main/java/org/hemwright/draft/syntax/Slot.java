@@ -7,6 +7,7 @@ public enum Slot {
   NAME("name", "name"),
   REFERENCE("point", "point"),
   PLACE("place", "edge-place"),
+  CASING("piece", "casing"),
   RUN("run", "edge-place"),
   TEXT("text", "words"),
   COUNT("count", "count"),
@@ -46,7 +47,8 @@ public enum Slot {
   SEAM_CLAUSE("seam clause", Where.SEAM_CLAUSE),
   DART_CLAUSE("dart clause", Where.DART_CLAUSE),
   CUT_CLAUSE("cut clause", Where.CUT_CLAUSE),
-  PLEAT_CLAUSE("pleat clause", Where.PLEAT_CLAUSE);
+  PLEAT_CLAUSE("pleat clause", Where.PLEAT_CLAUSE),
+  ELASTIC_CLAUSE("elastic clause", Where.ELASTIC_CLAUSE);
 
   private final String word;
   private final String term;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hemwright.pattern.body.Wearers;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.piece.BodyOpening;
 import org.hemwright.pattern.piece.Notch;
 
 /**
@@ -316,8 +317,12 @@ public sealed interface Statement {
   /** {@code level NAME at POINT}. */
   record Level(Name name, Reference at, Span span) implements Definition {}
 
-  /** {@code opening EDGE}. */
-  record Opening(Name edge, Span span) implements Statement {}
+  /** {@code opening EDGE [over MEASUREMENT] [, closed by zip EXPR]}. */
+  record Opening(Name edge, Optional<Name> over, Optional<Closure> closure, Span span)
+      implements Statement {}
+
+  /** {@code closed by zip 20 cm}. */
+  record Closure(BodyOpening.Kind kind, Expression length) {}
 
   /** {@code stack at POINT}. */
   record Stack(Reference at, Span span) implements Statement {}
@@ -422,10 +427,37 @@ public sealed interface Statement {
   record SeamNotch(Notch.Kind kind, Along along, Optional<Name> as, Span span)
       implements Statement {}
 
-  /** {@code elastic NAME in PIECE, width EXPR, length EXPR, overlap EXPR}. */
+  /**
+   * {@code elastic NAME in PIECE[.EDGE], width EXPR, length EXPR, overlap EXPR [, round
+   * MEASUREMENT] [, over MEASUREMENT] [, stretching EXPR]}.
+   *
+   * @param place the piece, or the edge of a piece whose casing holds it
+   */
   record Elastic(
-      Name name, Name piece, Expression width, Expression length, Expression overlap, Span span)
-      implements Heading, Definition {}
+      Name name,
+      Reference place,
+      Expression width,
+      Expression length,
+      Expression overlap,
+      List<ElasticClause> clauses,
+      Span span)
+      implements Heading, Definition {
+    public Elastic {
+      clauses = List.copyOf(clauses);
+    }
+  }
+
+  /** What more is said of an elastic. */
+  sealed interface ElasticClause {
+    /** {@code round waist}: what it holds. */
+    record Round(Name measurement) implements ElasticClause {}
+
+    /** {@code over hip}: what it must pass. */
+    record Over(Name measurement) implements ElasticClause {}
+
+    /** {@code stretching 100%}: how far it stretches. */
+    record Stretching(Expression by) implements ElasticClause {}
+  }
 
   /**
    * {@code accept CHECK on SUBJECT [in sizes A to B] because "reason"}: a finding that the designer

@@ -36,7 +36,8 @@ public enum Where {
   SEAM_CLAUSE("What a seam may add", "seam-clause"),
   DART_CLAUSE("What a dart may add", "dart-clause"),
   CUT_CLAUSE("How a cut opens", "cut-clause"),
-  PLEAT_CLAUSE("How a pleat is folded", "pleat-clause");
+  PLEAT_CLAUSE("How a pleat is folded", "pleat-clause"),
+  ELASTIC_CLAUSE("What an elastic may add", "elastic-clause");
 
   private final String title;
   private final String term;

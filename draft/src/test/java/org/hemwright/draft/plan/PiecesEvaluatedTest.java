@@ -11,6 +11,7 @@ import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.SizeRange;
 import org.hemwright.pattern.piece.Allowance;
+import org.hemwright.pattern.piece.BodyOpening;
 import org.hemwright.pattern.piece.Copy;
 import org.hemwright.pattern.piece.Corner;
 import org.hemwright.pattern.piece.CornerFinish;
@@ -18,6 +19,7 @@ import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Notch;
 import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.seam.Elastic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -326,5 +328,41 @@ class PiecesEvaluatedTest {
                 + "elastic loop in kite, width 3 cm, length 90% of waist, overlap 2.5 cm\n");
     assertThat(sketch.size("14").elastics().get(0).finished()).isCloseTo(702, within(1e-9));
     assertThat(sketch.size("14").elastics().get(0).cut()).isCloseTo(727, within(1e-9));
+  }
+
+  @Test
+  void whatAnOpeningPassesAndWhatClosesIt() {
+    Piece piece = kite(OUTLINE + "  opening top over hip, closed by zip 20 cm\n  opening low\n");
+    assertThat(piece.openings()).containsExactly("top", "low");
+    BodyOpening top = piece.bodyOpenings().get(0);
+    assertThat(top.over()).contains("hip");
+    assertThat(top.closure()).contains(new BodyOpening.Closure(BodyOpening.Kind.ZIP, 200));
+    assertThat(top.closure().orElseThrow().added()).isEqualTo(400);
+    assertThat(piece.bodyOpenings().get(1).over()).isEmpty();
+    assertThat(piece.bodyOpenings().get(1).closure()).isEmpty();
+  }
+
+  @Test
+  void whatAnElasticHoldsAndPasses() {
+    Sketch sketch =
+        Sketch.of(
+            POINTS
+                + OUTLINE
+                + """
+                elastic top_elastic in kite.top, width 2 cm, length 90% of waist, overlap 2 cm,
+                  round waist, over hip, stretching 80%
+                elastic plain in kite, width 2 cm, length 60 cm, overlap 2 cm
+                """);
+    assertThat(sketch.codes()).isEmpty();
+    Elastic elastic = sketch.size("14").elastics().get(0);
+    assertThat(elastic.piece()).isEqualTo("kite");
+    assertThat(elastic.edge()).contains("top");
+    assertThat(elastic.round()).contains("waist");
+    assertThat(elastic.over()).contains("hip");
+    assertThat(elastic.stretch()).hasValue(0.8);
+    Elastic plain = sketch.size("14").elastics().get(1);
+    assertThat(plain.edge()).isEmpty();
+    assertThat(plain.round()).isEmpty();
+    assertThat(plain.stretch()).isEmpty();
   }
 }

@@ -3,6 +3,7 @@ package org.hemwright.pattern.compare;
 import java.util.List;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.piece.BodyOpening;
 import org.hemwright.pattern.piece.Corner;
 import org.hemwright.pattern.piece.CornerFinish;
 import org.hemwright.pattern.piece.Edge;
@@ -50,16 +51,25 @@ record Renamed(Renaming names) {
 
   private Piece piece(Piece piece) {
     String name = names.piece(piece.name());
-    return new Piece(
-        card(piece.card()),
-        piece.stitchLine(),
-        piece.edges().stream().map(edge -> edge(name, edge)).toList(),
-        piece.corners().stream().map(corner -> corner(name, corner)).toList(),
-        piece.notches().stream().map(notch -> notch(name, notch)).toList(),
-        piece.grain(),
-        piece.marks(),
-        piece.openings().stream().map(edge -> names.edge(name, edge)).toList(),
-        piece.stackPoint());
+    Piece renamed =
+        new Piece(
+            card(piece.card()),
+            piece.stitchLine(),
+            piece.edges().stream().map(edge -> edge(name, edge)).toList(),
+            piece.corners().stream().map(corner -> corner(name, corner)).toList(),
+            piece.notches().stream().map(notch -> notch(name, notch)).toList(),
+            piece.grain(),
+            piece.marks(),
+            piece.openings().stream().map(edge -> names.edge(name, edge)).toList(),
+            piece.stackPoint());
+    return renamed.with(
+        piece.intakes().stream().map(each -> each.onEdge(names.edge(name, each.edge()))).toList(),
+        piece.bodyOpenings().stream().map(each -> opening(name, each)).toList());
+  }
+
+  private BodyOpening opening(String piece, BodyOpening opening) {
+    return new BodyOpening(
+        names.edge(piece, opening.edge()), opening.over(), opening.closure(), opening.origin());
   }
 
   private Edge edge(String piece, Edge edge) {
@@ -126,6 +136,10 @@ record Renamed(Renaming names) {
         elastic.width(),
         elastic.finished(),
         elastic.overlap(),
+        elastic.edge().map(edge -> names.edge(names.piece(elastic.piece()), edge)),
+        elastic.round(),
+        elastic.over(),
+        elastic.stretch(),
         elastic.origin());
   }
 }

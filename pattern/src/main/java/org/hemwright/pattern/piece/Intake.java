@@ -28,6 +28,9 @@ public sealed interface Intake {
   /** Where the document states it. */
   Origin origin();
 
+  /** The same on an edge of another name. */
+  Intake onEdge(String otherName);
+
   /** How much of the edge's path it takes in (mm). */
   default double taken() {
     return to() - from() - sewn();
@@ -65,6 +68,11 @@ public sealed interface Intake {
     public double sewn() {
       return 0;
     }
+
+    @Override
+    public Dart onEdge(String otherName) {
+      return new Dart(name, otherName, from, to, apex, tip, angle, towardStart, origin);
+    }
   }
 
   /**
@@ -93,6 +101,11 @@ public sealed interface Intake {
     public double sewn() {
       return 0;
     }
+
+    @Override
+    public Pleat onEdge(String otherName) {
+      return new Pleat(name, otherName, from, to, lines, towardStart, origin);
+    }
   }
 
   /** A stretch drawn up with gathering stitches. */
@@ -103,6 +116,11 @@ public sealed interface Intake {
       if (!(sewn > 0 && sewn <= to - from)) {
         throw new IllegalArgumentException("gathers make a stretch shorter: " + name);
       }
+    }
+
+    @Override
+    public Gathers onEdge(String otherName) {
+      return new Gathers(name, otherName, from, to, sewn, origin);
     }
   }
 

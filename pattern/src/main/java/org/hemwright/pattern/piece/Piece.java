@@ -22,6 +22,7 @@ import org.hemwright.geometry.Point;
  * @param openings the names of edges that the body passes through when the garment goes on
  * @param stackPoint where all sizes coincide in the nest
  * @param intakes darts, pleats and gathers on its edges, in the order of the document
+ * @param bodyOpenings the edges that the body passes through, with what each must pass
  */
 public record Piece(
     PieceCard card,
@@ -33,7 +34,8 @@ public record Piece(
     List<Mark> marks,
     List<String> openings,
     Point stackPoint,
-    List<Intake> intakes) {
+    List<Intake> intakes,
+    List<BodyOpening> bodyOpenings) {
   public Piece {
     edges = List.copyOf(edges);
     corners = List.copyOf(corners);
@@ -41,13 +43,14 @@ public record Piece(
     marks = List.copyOf(marks);
     openings = List.copyOf(openings);
     intakes = List.copyOf(intakes);
+    bodyOpenings = List.copyOf(bodyOpenings);
     if (edges.size() < 2 || corners.size() != edges.size()) {
       throw new IllegalArgumentException(
           "a piece has two edges or more and a corner for each: " + card.name());
     }
   }
 
-  /** A piece without darts, pleats and gathers. */
+  /** A piece without darts, pleats and gathers, whose openings say only which edges they are. */
   public Piece(
       PieceCard card,
       Outline stitchLine,
@@ -58,7 +61,39 @@ public record Piece(
       List<Mark> marks,
       List<String> openings,
       Point stackPoint) {
-    this(card, stitchLine, edges, corners, notches, grain, marks, openings, stackPoint, List.of());
+    this(
+        card,
+        stitchLine,
+        edges,
+        corners,
+        notches,
+        grain,
+        marks,
+        openings,
+        stackPoint,
+        List.of(),
+        List.of());
+  }
+
+  /** The same piece, with the darts, pleats, gathers and body openings given. */
+  public Piece with(List<Intake> takenIn, List<BodyOpening> passed) {
+    return new Piece(
+        card,
+        stitchLine,
+        edges,
+        corners,
+        notches,
+        grain,
+        marks,
+        openings,
+        stackPoint,
+        takenIn,
+        passed);
+  }
+
+  /** The same piece, with the darts, pleats, gathers and body openings of another. */
+  public Piece sewnAs(Piece other) {
+    return with(other.intakes, other.bodyOpenings);
   }
 
   /** The piece's name in the document. */

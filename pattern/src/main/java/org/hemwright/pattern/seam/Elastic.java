@@ -1,5 +1,7 @@
 package org.hemwright.pattern.seam;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hemwright.pattern.finding.Origin;
 
 /**
@@ -11,10 +13,40 @@ import org.hemwright.pattern.finding.Origin;
  * @param width of the elastic (mm)
  * @param finished the loop once joined (mm)
  * @param overlap how far its ends overlap (mm)
+ * @param edge the edge of the piece whose turned-back casing, or folded band, holds it; nothing
+ *     where the document names the piece only
+ * @param round the measurement of the chart that it holds, {@code waist}; nothing where unsaid
+ * @param over the measurement that it must pass, {@code hip}; nothing where unsaid
+ * @param stretch how far the elastic can be counted on to stretch, 1 for twice its length
  * @param origin where the document states it
  */
 public record Elastic(
-    String name, String piece, double width, double finished, double overlap, Origin origin) {
+    String name,
+    String piece,
+    double width,
+    double finished,
+    double overlap,
+    Optional<String> edge,
+    Optional<String> round,
+    Optional<String> over,
+    OptionalDouble stretch,
+    Origin origin) {
+  /** An elastic of which nothing more is said. */
+  public Elastic(
+      String name, String piece, double width, double finished, double overlap, Origin origin) {
+    this(
+        name,
+        piece,
+        width,
+        finished,
+        overlap,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        origin);
+  }
+
   public Elastic {
     if (!(width > 0) || !(finished > 0) || !(overlap >= 0)) {
       throw new IllegalArgumentException("an elastic has a width and a length: " + name);

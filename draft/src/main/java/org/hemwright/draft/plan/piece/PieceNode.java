@@ -12,6 +12,7 @@ import org.hemwright.draft.plan.piece.DrawnOutline.DrawnEdge;
 import org.hemwright.geometry.Point;
 import org.hemwright.pattern.finding.Origin;
 import org.hemwright.pattern.piece.Allowance;
+import org.hemwright.pattern.piece.BodyOpening;
 import org.hemwright.pattern.piece.Corner;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Grain;
@@ -31,6 +32,8 @@ import org.hemwright.pattern.piece.PieceCard;
  * @param notches the slots of notches, on this piece and on seams
  * @param grain the slot of the grain arrow, or {@link Node#NONE}
  * @param marks the slots of marks
+ * @param openings the names of the edges that go over the body
+ * @param bodyOpenings the slots of what is said of them
  * @param stack the slot of the stack point, or NONE for the usual one
  */
 public record PieceNode(
@@ -42,6 +45,7 @@ public record PieceNode(
     int grain,
     List<Integer> marks,
     List<String> openings,
+    List<Integer> bodyOpenings,
     int stack)
     implements DrawnNode<Piece>, ChoiceNode {
   public PieceNode {
@@ -49,6 +53,7 @@ public record PieceNode(
     notches = List.copyOf(notches);
     marks = List.copyOf(marks);
     openings = List.copyOf(openings);
+    bodyOpenings = List.copyOf(bodyOpenings);
   }
 
   /**
@@ -67,6 +72,7 @@ public record PieceNode(
     edges.forEach(edge -> slots.add(edge.allowance));
     notches.forEach(slots::add);
     marks.forEach(slots::add);
+    bodyOpenings.forEach(slots::add);
     return slots.build().distinct().toArray();
   }
 
@@ -106,7 +112,11 @@ public record PieceNode(
         marks(values),
         openings,
         stackPoint(values, drawn),
-        intakes);
+        intakes,
+        bodyOpenings.stream()
+            .filter(values::has)
+            .map(slot -> values.thing(slot, BodyOpening.class))
+            .toList());
   }
 
   private List<Corner> corners(List<Edge> round) {
