@@ -124,7 +124,7 @@ final class DepthTable {
   }
 
   private double nearDepth(int list, double px, double py) {
-    int end = list + 1 + (int) near[list] * DepthField.LISTED;
+    int end = list + 1 + ((int) near[list]) * DepthField.LISTED;
     double best = Double.POSITIVE_INFINITY;
     double bestSide = 0;
     for (int s = list + 1; s < end; s += DepthField.LISTED) {
