@@ -1,11 +1,21 @@
 package org.hemwright.cli;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import org.hemwright.pattern.Pattern;
+import org.hemwright.pattern.body.Coverage;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.page.ReportPage;
 import org.hemwright.workbench.report.CheckAnswer;
 import org.hemwright.workbench.report.CheckReport;
+import org.hemwright.workbench.report.CoverageWords;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Every check in every size. */
 @Command(
@@ -17,20 +27,36 @@ import picocli.CommandLine.Command;
       "  hemwright check                            the demo",
       "  hemwright check my-skirt                   every check in every size",
       "  hemwright check my-skirt --size 14         in one size",
+      "  hemwright check my-skirt --out seen        and a page to read, seen/report.html",
       "  hemwright check my-skirt --json            for a program",
       "",
       "Exit code 0: no check fails (what is only worth a look is listed); 1: a check fails."
     })
 final class CheckCommand extends FolderCommand {
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Where to put report.html, a page with the pieces drawn and findings pinned.")
+  private Optional<Path> out = Optional.empty();
+
   @Override
-  int work(Job job) {
+  int work(Job job) throws IOException {
     List<CheckAnswer> answers = Workbench.check(job.run());
+    if (out.isPresent()) {
+      String page = Workbench.page(job.run(), answers, job.evaluated());
+      new OutFolder(out.get()).replace(ReportPage.FILE, page.getBytes(StandardCharsets.UTF_8));
+    }
     if (json()) {
       answer(
           CheckReport.json(job.run(), answers, job.evaluated().problems(), job.tell().wording()));
     } else {
       answers.forEach(answer -> job.tell().all(answer.findings()));
       answer(summary(answers, job.run().sizes().size()));
+      Pattern pattern = job.run().pattern();
+      for (Coverage.Answer each : Coverage.of(pattern.chart(), pattern.details().wearers())) {
+        answer(CoverageWords.of(each, job.tell().wording().sizes()) + "\n");
+      }
+      out.ifPresent(folder -> answer("Written to " + folder.resolve(ReportPage.FILE) + "\n"));
     }
     return exitCode(answers);
   }

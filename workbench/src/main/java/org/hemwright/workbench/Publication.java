@@ -19,6 +19,7 @@ import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.measure.Measurements;
 import org.hemwright.workbench.out.Manifest;
 import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.page.ReportPage;
 import org.hemwright.workbench.report.CheckAnswer;
 import org.hemwright.workbench.report.CheckReport;
 import org.hemwright.workbench.report.MeasureReport;
@@ -88,6 +89,7 @@ public record Publication(
     }
     Wording wording = Workbench.wording(Optional.of(run));
     made.put(CHECKS, utf8(CheckReport.json(run, answers, evaluated.problems(), wording)));
+    made.put(ReportPage.FILE, utf8(Workbench.page(run, answers, evaluated)));
     made.put(MEASUREMENTS, utf8(MeasureReport.json(Measurements.of(run))));
     Details details = run.pattern().details();
     return new Manifest(

@@ -28,6 +28,7 @@ import org.hemwright.paper.PrintedPattern;
 import org.hemwright.paper.Printing;
 import org.hemwright.pattern.Check;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.body.Coverage;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.compare.Comparison;
@@ -37,6 +38,8 @@ import org.hemwright.pattern.finding.Messages;
 import org.hemwright.pattern.finding.Wording;
 import org.hemwright.workbench.folder.FolderReading;
 import org.hemwright.workbench.folder.PatternFolder;
+import org.hemwright.workbench.page.Report;
+import org.hemwright.workbench.page.ReportPage;
 import org.hemwright.workbench.report.CheckAnswer;
 
 /**
@@ -113,6 +116,20 @@ public final class Workbench {
       answers.add(new CheckAnswer(Acceptances.ID, order.of(accepted.idle(found))));
     }
     return List.copyOf(answers);
+  }
+
+  /** The report of the checks as one page for the designer. */
+  public static String page(SizeRun run, List<CheckAnswer> answers, Evaluated evaluated) {
+    return ReportPage.html(
+        new Report(
+            run,
+            answers,
+            evaluated.problems(),
+            Coverage.of(run.pattern().chart(), run.pattern().details().wearers()),
+            evaluated.sources(),
+            wording(Optional.of(run)),
+            CheckSettings.HANDBOOK.sewing().seamWarn(),
+            CheckSettings.HANDBOOK.sewing().seamFail()));
   }
 
   /** Makes the printable files; one step of progress for each file. */

@@ -50,6 +50,11 @@ final class Browser implements AutoCloseable {
     return new Browser(chromium.orElseThrow());
   }
 
+  /** The one page. */
+  Page page() {
+    return page;
+  }
+
   /** Shows a picture by itself. */
   Page show(String svg) {
     page.setContent(

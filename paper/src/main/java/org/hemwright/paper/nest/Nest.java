@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Motion;
 import org.hemwright.paper.style.SizeStyles;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
@@ -75,6 +76,11 @@ public record Nest(PieceCard card, List<PieceShape> shapes, SizeStyles styles, b
   /** What must be alike for two drafts to lie in one nest. */
   private static List<Object> key(PieceCard card) {
     return List.of(card.name(), card.title(), card.number(), card.copies(), card.rightSideUp());
+  }
+
+  /** The motion that lays a piece as its nest does: its grain upward, its stack point at 0, 0. */
+  public static Motion laid(Piece piece) {
+    return ShapeMaker.laid(piece, 0);
   }
 
   /** The same nest turned by quarters, counter-clockwise from grain upward. */

@@ -38,10 +38,7 @@ final class ShapeMaker {
     this.size = size;
     this.piece = piece;
     this.cutLine = cutLine;
-    double up = piece.grain().map(grain -> grain.direction().angleTo(new Vector(0, 1))).orElse(0.0);
-    laid =
-        Motion.turn(piece.stackPoint(), up + quarterTurns * Math.PI / 2)
-            .then(Motion.move(Point.ORIGIN.minus(piece.stackPoint())));
+    laid = laid(piece, quarterTurns);
     fold = piece.foldEdge();
     opened =
         whole
@@ -57,6 +54,13 @@ final class ShapeMaker {
    */
   static PieceShape of(Size size, Piece piece, CutLine cutLine, boolean whole, int quarterTurns) {
     return new ShapeMaker(size, piece, cutLine, whole, quarterTurns).shape();
+  }
+
+  /** Grain upward, turned by quarters from there, the stack point at the origin. */
+  static Motion laid(Piece piece, int quarterTurns) {
+    double up = piece.grain().map(grain -> grain.direction().angleTo(new Vector(0, 1))).orElse(0.0);
+    return Motion.turn(piece.stackPoint(), up + quarterTurns * Math.PI / 2)
+        .then(Motion.move(Point.ORIGIN.minus(piece.stackPoint())));
   }
 
   private PieceShape shape() {

@@ -14,6 +14,12 @@ public final class Inks {
   /** Tailor's chalk: the tint of match marks and of what is pointed out. */
   public static final Ink CHALK = new Ink(0x2f, 0x5d, 0x8c);
 
+  /** What is worth a look, in reports; never without a shape or a word that says so too. */
+  public static final Ink RUST = new Ink(0x96, 0x4b, 0x14);
+
+  /** What fails, in reports; never without a shape or a word that says so too. */
+  public static final Ink RED = new Ink(0x9b, 0x1b, 0x1f);
+
   /** Bare paper, to lift words off lines beneath them. */
   public static final Ink PAPER = new Ink(255, 255, 255);
 

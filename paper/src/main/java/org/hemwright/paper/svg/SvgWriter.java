@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Cubic;
@@ -19,6 +20,7 @@ import org.hemwright.paper.sheet.Clip;
 import org.hemwright.paper.sheet.DocumentFacts;
 import org.hemwright.paper.sheet.Fill;
 import org.hemwright.paper.sheet.Hatch;
+import org.hemwright.paper.sheet.Ink;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Layer;
@@ -33,13 +35,52 @@ public final class SvgWriter {
   private final StringBuilder out = new StringBuilder();
   private final Map<String, Integer> ids = new HashMap<>();
   private String open = "";
+  private final String prefix;
+  private final Function<Ink, String> paint;
   private int clips;
 
-  private SvgWriter() {}
+  private SvgWriter(String prefix, Function<Ink, String> paint) {
+    this.prefix = prefix;
+    this.paint = paint;
+  }
 
   /** The picture's bytes, UTF-8. */
   public static byte[] write(DocumentFacts facts, Sheet sheet) {
-    return new SvgWriter().picture(facts, sheet).getBytes(StandardCharsets.UTF_8);
+    return new SvgWriter("", Ink::hex).picture(facts, sheet).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * The picture as a part of a page: without a size of its own, its inks as custom properties
+   * {@code --ink-rrggbb} of the page, which may give them other colours on a dark ground.
+   *
+   * @param prefix goes before every id, so that several pictures may stand on one page
+   * @param label says what it shows to who cannot see it
+   * @param over marks of the page to be put over the picture, written as SVG
+   */
+  public static String inline(String prefix, String label, Sheet sheet, String over) {
+    Function<Ink, String> paint =
+        ink -> "var(--ink-" + ink.hex().substring(1) + "," + ink.hex() + ")";
+    SvgWriter writer = new SvgWriter(prefix, paint);
+    Box frame = sheet.frame();
+    writer
+        .out
+        .append("<svg viewBox=\"")
+        .append(writer.viewBox(frame))
+        .append("\" role=\"")
+        .append(over.isEmpty() ? "img" : "group")
+        .append("\" aria-label=\"")
+        .append(escaped(label))
+        .append("\">\n<g fill=\"none\" stroke-miterlimit=\"")
+        .append(n(Stroke.MITRE_LIMIT))
+        .append("\">\n");
+    writer.draw(sheet.items());
+    writer.closeGroup();
+    return writer.out.append("</g>\n").append(over).append("</svg>\n").toString();
+  }
+
+  private String viewBox(Box frame) {
+    return "%s %s %s %s"
+        .formatted(n(frame.minX()), n(-frame.maxY()), n(frame.width()), n(frame.height()));
   }
 
   private String picture(DocumentFacts facts, Sheet sheet) {
@@ -47,10 +88,9 @@ public final class SvgWriter {
     out.append(
             "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\"")
         .append(" width=\"%smm\" height=\"%smm\"".formatted(n(frame.width()), n(frame.height())))
-        .append(
-            " viewBox=\"%s %s %s %s\""
-                .formatted(n(frame.minX()), n(-frame.maxY()), n(frame.width()), n(frame.height())))
-        .append(" xml:lang=\"")
+        .append(" viewBox=\"")
+        .append(viewBox(frame))
+        .append("\" xml:lang=\"")
         .append(escaped(facts.language()))
         .append("\" role=\"img\">\n");
     out.append("<title>").append(escaped(facts.title())).append("</title>\n");
@@ -68,7 +108,7 @@ public final class SvgWriter {
     for (Item item : items) {
       if (item instanceof Clip clip) {
         closeGroup();
-        String id = "window-" + ++clips;
+        String id = prefix + "window-" + ++clips;
         out.append("<clipPath id=\"").append(id).append("\">");
         Box box = clip.window();
         out.append(
@@ -95,7 +135,7 @@ public final class SvgWriter {
     }
     closeGroup();
     String name = piece.isEmpty() ? "sheet" : piece;
-    String id = slug(name + (layer.isCommon() ? "" : "-size-" + sizes));
+    String id = prefix + slug(name + (layer.isCommon() ? "" : "-size-" + sizes));
     int count = ids.merge(id, 1, Integer::sum);
     out.append("<g id=\"").append(id).append(count == 1 ? "" : "-" + count).append('"');
     if (!layer.isCommon()) {
@@ -127,9 +167,9 @@ public final class SvgWriter {
       out.append('"').append(pen(stroke.pen())).append("/>\n");
     } else if (item instanceof Fill fill) {
       out.append("<path d=\"").append(data(fill.outline().path()));
-      out.append("\" fill=\"").append(fill.ink().hex()).append("\"/>\n");
+      out.append("\" fill=\"").append(paint.apply(fill.ink())).append("\"/>\n");
     } else if (item instanceof Hatch hatch) {
-      String id = "window-" + ++clips;
+      String id = prefix + "window-" + ++clips;
       out.append("<clipPath id=\"").append(id).append("\"><path d=\"");
       out.append(data(hatch.outline().path())).append("\"/></clipPath>\n");
       out.append("<path clip-path=\"url(#").append(id).append(")\" d=\"");
@@ -141,7 +181,7 @@ public final class SvgWriter {
       place.rotate(StrictMath.cos(words.angle()), StrictMath.sin(words.angle()));
       out.append("<g role=\"img\" aria-label=\"").append(escaped(words.line().text()));
       out.append("\"><path d=\"").append(data(GlyphShape.of(words.line()), place));
-      out.append("\" fill=\"").append(words.ink().hex()).append("\"/></g>\n");
+      out.append("\" fill=\"").append(paint.apply(words.ink())).append("\"/></g>\n");
     }
   }
 
@@ -149,9 +189,9 @@ public final class SvgWriter {
     return item.subject().edge().map(edge -> " data-edge=\"" + escaped(edge) + "\"").orElse("");
   }
 
-  private static String pen(Pen pen) {
+  private String pen(Pen pen) {
     StringBuilder text = new StringBuilder();
-    text.append(" stroke=\"").append(pen.ink().hex());
+    text.append(" stroke=\"").append(paint.apply(pen.ink()));
     text.append("\" stroke-width=\"").append(n(pen.width())).append('"');
     if (!pen.dashes().isEmpty()) {
       text.append(" stroke-dasharray=\"");

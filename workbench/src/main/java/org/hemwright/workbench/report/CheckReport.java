@@ -6,8 +6,9 @@ import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Wording;
 
 /**
- * What the checks found, as {@code check --json} gives it: {@code {"checks": [...]}}; with {@code
- * "problems"}, in the same shape, what of the input could not be read.
+ * What the checks found, as {@code check --json} gives it: {@code {"checks": [...], "coverage":
+ * [...]}}; with {@code "problems"}, in the same shape as checks, what of the input could not be
+ * read.
  */
 public final class CheckReport {
   private CheckReport() {}
@@ -29,6 +30,7 @@ public final class CheckReport {
             }
           }
           json.writeEndArray();
+          CoverageJson.write(json, run, wording.sizes());
           if (!problems.isEmpty()) {
             findings.write(json, "problems", problems);
           }

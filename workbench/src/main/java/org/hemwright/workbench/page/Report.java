@@ -1,0 +1,37 @@
+package org.hemwright.workbench.page;
+
+import java.util.List;
+import java.util.SortedMap;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.body.Coverage;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Wording;
+import org.hemwright.workbench.report.CheckAnswer;
+
+/**
+ * What the page tells of.
+ *
+ * @param run the pattern in the sizes that were looked at
+ * @param answers what each check said
+ * @param problems what of the input is worth a look
+ * @param coverage whom the size chart serves, an answer for each population
+ * @param sources the files that were read, by name, for their lines
+ * @param wording makes the sentences
+ * @param seamWarn beyond what is meant a seam that differs by so much is worth a look (mm)
+ * @param seamFail beyond what is meant a seam that differs by so much fails (mm)
+ */
+public record Report(
+    SizeRun run,
+    List<CheckAnswer> answers,
+    List<Finding> problems,
+    List<Coverage.Answer> coverage,
+    SortedMap<String, byte[]> sources,
+    Wording wording,
+    double seamWarn,
+    double seamFail) {
+  public Report {
+    answers = List.copyOf(answers);
+    problems = List.copyOf(problems);
+    coverage = List.copyOf(coverage);
+  }
+}
