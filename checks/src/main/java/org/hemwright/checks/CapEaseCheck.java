@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
-import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
@@ -133,10 +132,10 @@ record CapEaseCheck(CheckSettings settings) implements EachSizeCheck {
     LayerWalk here = LayerWalk.of(cap, sized);
     double ease = here.length() - LayerWalk.of(armhole, sized).length();
     boolean knit =
-        sized.piece(cap.run().get(0).piece()).stream()
-            .flatMap(piece -> piece.card().cuts().stream().limit(1))
-            .flatMap(cut -> pattern.fabric(cut.fabric()).stream())
-            .anyMatch(fabric -> fabric.kind() == Fabric.Kind.KNIT);
+        sized
+            .piece(cap.run().get(0).piece())
+            .filter(piece -> Cloth.isKnit(piece, pattern))
+            .isPresent();
     double most = knit ? settings.sewing().capEaseKnit() : settings.sewing().capEaseWoven();
     if (ease > most + settings.sewing().seamWarn()) {
       Finding.Builder finding =

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.hemwright.pattern.Check;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
@@ -47,8 +48,13 @@ record GradeEvenCheck(CheckSettings settings) implements Check {
                   }
                 });
       }
-      findings.addAll(told.values());
-      findings.addAll(others);
+      List<String> exchanged =
+          ExchangedSizes.of(draft).stream()
+              .flatMap(at -> Stream.of(draft.size(at - 1), draft.size(at)))
+              .toList();
+      Stream.concat(told.values().stream(), others.stream())
+          .filter(finding -> finding.sizes().stream().noneMatch(exchanged::contains))
+          .forEach(findings::add);
     }
     elastics(run, findings);
     List<String> chart = run.pattern().chart().sizes().stream().map(Size::name).toList();

@@ -30,6 +30,9 @@ record GradeOrderCheck(CheckSettings settings) implements Check {
   @Override
   public List<Finding> check(SizeRun run) {
     List<Finding> findings = new ArrayList<>();
+    for (PieceRun draft : PieceRun.of(run)) {
+      ExchangedSizes.of(draft).forEach(at -> findings.add(exchanged(draft, at)));
+    }
     for (PieceCard card : run.pattern().pieces()) {
       List<SizedPattern> drawn =
           run.sizes().stream().filter(sized -> piece(sized, card).isPresent()).toList();
@@ -42,6 +45,17 @@ record GradeOrderCheck(CheckSettings settings) implements Check {
     girths(run, findings);
     List<String> chart = run.pattern().chart().sizes().stream().map(Size::name).toList();
     return new FindingOrder(chart).of(findings);
+  }
+
+  private static Finding exchanged(PieceRun draft, int at) {
+    Piece piece = draft.pieces().get(at);
+    return Finding.fail("grade-exchanged", draft.card().name())
+        .sizes(List.of(draft.size(at - 1), draft.size(at)))
+        .with("piece", draft.card().name())
+        .with("smaller", draft.size(at - 1))
+        .with("larger", draft.size(at))
+        .at(Place.on(piece.card().origin(), piece.name(), piece.corners().get(0).point()))
+        .build();
   }
 
   private static Optional<Piece> piece(SizedPattern sized, PieceCard card) {

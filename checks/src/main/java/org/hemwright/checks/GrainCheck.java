@@ -70,18 +70,12 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
                 .build());
   }
 
-  /** The angle between two lines, whichever way they point (radians, 0 to π/2). */
-  private static double between(Vector one, Vector other) {
-    double angle = Math.abs(one.angleTo(other));
-    return Math.min(angle, Math.PI - angle);
-  }
-
   private Optional<Finding> alongFold(Piece piece, Grain grain) {
     Optional<Edge> fold = piece.foldEdge();
     if (fold.isEmpty() || !piece.card().onFold()) {
       return Optional.empty();
     }
-    double off = between(fold.get().path().startDirection(), grain.direction());
+    double off = Cloth.between(fold.get().path().startDirection(), grain.direction());
     return off <= settings.sewing().angleWarn()
         ? Optional.empty()
         : Optional.of(
@@ -117,8 +111,8 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
         || one.get().path().length() < settings.making().lengthenFrom()) {
       return Optional.empty();
     }
-    double own = between(chord(one.get().path()), here.get().grain().get().direction());
-    double mate = between(chord(other.get().path()), there.get().grain().get().direction());
+    double own = Cloth.between(chord(one.get().path()), here.get().grain().get().direction());
+    double mate = Cloth.between(chord(other.get().path()), there.get().grain().get().direction());
     double off = Math.abs(own - mate);
     if (Math.min(own, mate) > ALONG || off <= settings.making().grainApart()) {
       return Optional.empty();

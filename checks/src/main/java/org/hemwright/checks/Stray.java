@@ -49,13 +49,13 @@ record Stray(List<double[]> chart) {
     if (count < FEWEST_SIZES) {
       return new double[count];
     }
-    double[] own = bends(values);
+    double[] own = secondDifferences(values);
     double grown = values[count - 1] - values[0];
     double[] out = new double[count];
     double least = EXPLAINS * takenOut(own.clone(), out);
     for (double[] column : chart) {
       double body = column[count - 1] - column[0];
-      double[] its = bends(column);
+      double[] its = secondDifferences(column);
       double[] left = own.clone();
       for (int i = 0; body != 0 && i < count; i++) {
         left[i] -= its[i] * grown / body;
@@ -68,7 +68,7 @@ record Stray(List<double[]> chart) {
       }
     }
     for (double[] column : chart) {
-      takeOffChart(bends(column), out);
+      takeOffChart(secondDifferences(column), out);
     }
     return out;
   }
@@ -90,8 +90,13 @@ record Stray(List<double[]> chart) {
     return Math.abs(value) <= by ? 0 : value - Math.copySign(by, value);
   }
 
+  /** How many bends a line has, large ones counting for one and small ones for less. */
+  static double bends(double[] values) {
+    return bent(secondDifferences(values));
+  }
+
   /** The second differences; 0 at both ends, where there is none. */
-  private static double[] bends(double[] values) {
+  private static double[] secondDifferences(double[] values) {
     double[] bends = new double[values.length];
     for (int i = 1; i + 1 < values.length; i++) {
       bends[i] = values[i + 1] - 2 * values[i] + values[i - 1];

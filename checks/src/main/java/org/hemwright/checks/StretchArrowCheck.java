@@ -60,7 +60,7 @@ record StretchArrowCheck(CheckSettings settings) implements EachSizeCheck {
         .grain()
         .ifPresent(
             grain -> {
-              double off = between(arrow.direction(), grain.direction());
+              double off = Cloth.between(arrow.direction(), grain.direction());
               double wanted = across ? Math.PI / 2 : 0;
               if (Math.abs(off - wanted) > settings.making().arrowOff()) {
                 findings.add(
@@ -77,11 +77,6 @@ record StretchArrowCheck(CheckSettings settings) implements EachSizeCheck {
             });
   }
 
-  private static double between(Vector one, Vector other) {
-    double angle = Math.abs(one.angleTo(other));
-    return Math.min(angle, Math.PI - angle);
-  }
-
   /** Levels lie across the drawing, and so must the stretch; a ring stretches along itself. */
   private static void round(
       Piece piece, Mark.Stretch arrow, SizedPattern sized, List<Finding> findings) {
@@ -90,7 +85,7 @@ record StretchArrowCheck(CheckSettings settings) implements EachSizeCheck {
             ? ring(piece, sized)
             : Optional.of(new Vector(1, 0));
     round
-        .filter(direction -> between(arrow.direction(), direction) > Math.PI / 4)
+        .filter(direction -> Cloth.between(arrow.direction(), direction) > Math.PI / 4)
         .ifPresent(
             direction ->
                 findings.add(

@@ -48,5 +48,18 @@ final class Faults {
           SeamFaults.WRONG_COPY,
           SeamFaults.PARTNERS_SWAPPED,
           SeamFaults.TURNED,
-          SeamFaults.RUN_OUT_OF_ORDER);
+          SeamFaults.RUN_OUT_OF_ORDER,
+          JunctionFaults.NOT_SMOOTH,
+          WearFaults.BAND_SHORT,
+          WearFaults.ELASTIC_WIDE,
+          WearFaults.ELASTIC_NARROW,
+          WearFaults.ELASTIC_LOOSE,
+          WearFaults.ELASTIC_SHORT,
+          WearFaults.OPENING_NARROW,
+          WearFaults.GIRTH_SMALL,
+          WearFaults.GIRTH_DOUBLE,
+          WearFaults.RISE_SHORT,
+          WearFaults.TOO_WIDE,
+          GradeFaults.NOT_GRADED,
+          GradeFaults.SIZES_EXCHANGED);
 }

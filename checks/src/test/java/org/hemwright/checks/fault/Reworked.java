@@ -205,4 +205,53 @@ final class Reworked {
     }
     return Path.of(curves);
   }
+
+  /** A piece drawn wider and longer by factors, seen from its stack point; its levels with it. */
+  static Piece scaled(Piece piece, double wider, double longer) {
+    Point still = piece.stackPoint();
+    UnaryOperator<Point> moved =
+        point ->
+            new Point(
+                still.x() + (point.x() - still.x()) * wider,
+                still.y() + (point.y() - still.y()) * longer);
+    List<Mark> marks = new ArrayList<>();
+    for (Mark mark : piece.marks()) {
+      marks.add(
+          mark instanceof Mark.Level level
+              ? new Mark.Level(level.name(), moved.apply(level.at()), level.origin())
+              : mark);
+    }
+    return marks(
+        edges(
+            piece,
+            piece.edges().stream().map(edge -> path(edge, through(edge.path(), moved))).toList()),
+        marks);
+  }
+
+  /** A size in which every piece is drawn wider by a factor. */
+  static SizedPattern scaled(SizedPattern sized, double wider) {
+    return new SizedPattern(
+        sized.size(),
+        sized.pieces().stream().map(piece -> scaled(piece, wider, 1)).toList(),
+        sized.seams(),
+        sized.elastics(),
+        sized.numbers());
+  }
+
+  /** The corner where an edge ends, its edge turned about that end by an angle. */
+  static Edge turnedAtEnd(Edge edge, boolean last, double radians) {
+    List<Curve> curves = new ArrayList<>(edge.path().curves());
+    int index = last ? curves.size() - 1 : 0;
+    Curve curve = curves.get(index);
+    Cubic cubic = curve instanceof Cubic own ? own : Cubic.straight(curve.start(), curve.end());
+    Point corner = last ? cubic.end() : cubic.start();
+    Point control = last ? cubic.control2() : cubic.control1();
+    Point turned = corner.plus(control.minus(corner).turned(radians));
+    curves.set(
+        index,
+        last
+            ? new Cubic(cubic.start(), cubic.control1(), turned, cubic.end())
+            : new Cubic(cubic.start(), turned, cubic.control2(), cubic.end()));
+    return path(edge, Path.of(curves));
+  }
 }

@@ -1,0 +1,60 @@
+package org.hemwright.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hemwright.pattern.piece.Edge;
+
+/** Neighbouring sizes of a draft that stand in each other's place. */
+final class ExchangedSizes {
+  /** Put right, two sizes leave so many bends fewer in each edge. */
+  private static final double BENDS_GONE = 1.6;
+
+  /** An edge that changes by less (mm) from size to size says nothing. */
+  private static final double STEP = 1;
+
+  private ExchangedSizes() {}
+
+  /** For each such pair the place of its second size. */
+  static List<Integer> of(PieceRun draft) {
+    List<double[]> lengths = new ArrayList<>();
+    for (Edge first : draft.pieces().get(0).edges()) {
+      double[] values =
+          draft.pieces().stream()
+              .flatMap(piece -> piece.edge(first.name()).stream())
+              .mapToDouble(edge -> edge.path().length())
+              .toArray();
+      if (values.length == draft.pieces().size()) {
+        lengths.add(values);
+      }
+    }
+    List<Integer> exchanged = new ArrayList<>();
+    for (int i = 1; i < draft.pieces().size(); i++) {
+      if (isExchanged(lengths, i)) {
+        exchanged.add(i);
+      }
+    }
+    return exchanged;
+  }
+
+  private static boolean isExchanged(List<double[]> lengths, int at) {
+    int moved = 0;
+    double gone = 0;
+    for (double[] values : lengths) {
+      double back = values[at] - values[at - 1];
+      double trend = values[values.length - 1] - values[0];
+      if (Math.abs(back) > STEP && values.length > 3) {
+        double[] right = values.clone();
+        right[at] = values[at - 1];
+        right[at - 1] = values[at];
+        boolean atEnd = at == 1 || at == values.length - 1;
+        double grown = atEnd ? right[right.length - 1] - right[0] : trend;
+        if (back * grown > 0) {
+          return false;
+        }
+        moved++;
+        gone += Stray.bends(values) - Stray.bends(right);
+      }
+    }
+    return moved > 0 && gone >= BENDS_GONE * moved;
+  }
+}
