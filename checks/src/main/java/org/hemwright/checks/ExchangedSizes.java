@@ -12,6 +12,9 @@ final class ExchangedSizes {
   /** An edge that changes by less (mm) from size to size says nothing. */
   private static final double STEP = 1;
 
+  /** Of so few sizes no two can be told to be exchanged. */
+  private static final int FEWEST_SIZES = 4;
+
   private ExchangedSizes() {}
 
   /** For each such pair the place of its second size. */
@@ -42,7 +45,7 @@ final class ExchangedSizes {
     for (double[] values : lengths) {
       double back = values[at] - values[at - 1];
       double trend = values[values.length - 1] - values[0];
-      if (Math.abs(back) > STEP && values.length > 3) {
+      if (Math.abs(back) > STEP && values.length > FEWEST_SIZES) {
         double[] right = values.clone();
         right[at] = values[at - 1];
         right[at - 1] = values[at];
