@@ -8,6 +8,7 @@ final class Compilers {
   private final MoveCompiler moves;
   private final PathCompiler paths;
   private final GirthCompiler girths;
+  private final PieceSources sources;
 
   Compilers(Compilation shared) {
     this.numbers = new NumberCompiler(shared, this);
@@ -16,6 +17,7 @@ final class Compilers {
     this.moves = new MoveCompiler(shared, this);
     this.paths = new PathCompiler(shared, this);
     this.girths = new GirthCompiler(shared);
+    this.sources = new PieceSources(shared);
   }
 
   NumberCompiler numbers() {
@@ -40,5 +42,9 @@ final class Compilers {
 
   GirthCompiler girths() {
     return girths;
+  }
+
+  PieceSources sources() {
+    return sources;
   }
 }

@@ -30,6 +30,7 @@ final class Declarer {
   private final List<Statement.Section> sections = new ArrayList<>();
   private final IdentityHashMap<Statement, Scope> scopes = new IdentityHashMap<>();
   private final List<PieceDeclaration> pieces = new ArrayList<>();
+  private EdgeNames edgeNames = EdgeNames.NONE;
 
   Declarer(Compilation shared) {
     this.shared = shared;
@@ -39,6 +40,7 @@ final class Declarer {
 
   /** Declares everything. */
   void declare(Document document) {
+    edgeNames = new EdgeNames(document);
     for (Statement statement : document.statements()) {
       if (statement instanceof Statement.Unread unread) {
         excuse(shared.document(), unread);
@@ -177,6 +179,10 @@ final class Declarer {
   private void piece(Statement.PieceSection piece, Scope scope) {
     nodes.set(new NodeList.Setting(scope.sizes(), scope.name(), scope.name(), false));
     int outline = nodes.reserve(piece.name().span(), scope.name());
+    int drafted =
+        PieceDeclaration.isShaped(piece)
+            ? nodes.reserve(piece.name().span(), scope.name())
+            : outline;
     List<DeclaredEdge> edges = new ArrayList<>();
     for (Statement line : piece.body()) {
       if (!edges.isEmpty()) {
@@ -186,14 +192,14 @@ final class Declarer {
         for (Statement.OutlineEdge edge : drawn.edges()) {
           edges.add(new DeclaredEdge(edge.name(), edge(scope, edge)));
         }
-      } else if (line instanceof Statement.Rectangle rectangle) {
-        for (Name edge : rectangle.edges()) {
+      } else {
+        for (Name edge : edgeNames.of(line)) {
           edges.add(new DeclaredEdge(edge, drawn(scope, edge, What.EDGE)));
         }
       }
     }
     nodes.set(new NodeList.Setting(shared.document().sizes(), "", "", false));
-    pieces.add(new PieceDeclaration(piece, scope, outline, edges));
+    pieces.add(new PieceDeclaration(piece, scope, drafted, outline, edges));
   }
 
   /** Two parts or pieces of one name must be drawn in sizes of their own. */

@@ -5,15 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import org.hemwright.draft.plan.PieceDeclaration.DeclaredEdge;
 import org.hemwright.draft.plan.name.Scope;
+import org.hemwright.draft.plan.name.Unknown;
 import org.hemwright.draft.plan.node.Broken;
 import org.hemwright.draft.plan.node.Node;
 import org.hemwright.draft.plan.node.NodeList;
 import org.hemwright.draft.plan.piece.EdgeForm;
 import org.hemwright.draft.plan.piece.EdgeNode;
+import org.hemwright.draft.plan.piece.FacingNode;
+import org.hemwright.draft.plan.piece.OutlineCopyNode;
 import org.hemwright.draft.plan.piece.OutlineNode;
 import org.hemwright.draft.plan.piece.RectangleNode;
 import org.hemwright.draft.plan.piece.SewnEdgeNode;
 import org.hemwright.draft.plan.problem.Problems;
+import org.hemwright.draft.syntax.Name;
 import org.hemwright.draft.syntax.PathTerm;
 import org.hemwright.draft.syntax.Span;
 import org.hemwright.draft.syntax.Statement;
@@ -37,21 +41,12 @@ final class OutlineCompiler {
 
   /** Fills the slots kept for the outline and its edges. */
   void compile(PieceDeclaration piece, PieceLines lines) {
-    drafted =
-        piece.isShaped()
-            ? nodes.reserve(piece.section().name().span(), piece.scope().name())
-            : piece.outline();
-    Optional<Statement.Outline> outline = lines.one(Statement.Outline.class);
-    Optional<Statement.Rectangle> rectangle = lines.one(Statement.Rectangle.class);
-    if (outline.isPresent() && rectangle.isPresent()) {
-      problems.add(
-          problems
-              .at(rectangle.get().span(), "outline-and-rectangle", piece.scope().name())
-              .with("piece", piece.scope().name()));
-    } else if (outline.isPresent()) {
-      outline(piece, outline.get());
-    } else if (rectangle.isPresent()) {
-      rectangle(piece, rectangle.get());
+    drafted = piece.drafted();
+    List<Statement> outlines = lines.outlines();
+    if (outlines.size() > 1) {
+      twice(piece, lines, outlines.get(1));
+    } else if (!outlines.isEmpty()) {
+      compile(piece, lines, outlines.get(0));
     } else if (!lines.anyUnread()) {
       problems.add(
           problems
@@ -60,6 +55,97 @@ final class OutlineCompiler {
     }
     if (piece.isShaped()) {
       shape(piece, lines);
+    }
+  }
+
+  private void compile(PieceDeclaration piece, PieceLines lines, Statement line) {
+    if (line instanceof Statement.Outline outline) {
+      outline(piece, outline);
+    } else if (line instanceof Statement.Rectangle rectangle) {
+      rectangle(piece, rectangle);
+    } else if (line instanceof Statement.OutlineAs copy) {
+      copy(piece, copy, lines);
+    } else {
+      facing(piece, (Statement.Facing) line);
+    }
+  }
+
+  private void twice(PieceDeclaration piece, PieceLines lines, Statement second) {
+    boolean both =
+        lines.one(Statement.Outline.class).isPresent()
+            && lines.one(Statement.Rectangle.class).isPresent();
+    Statement at = both ? lines.one(Statement.Rectangle.class).orElseThrow() : second;
+    problems.add(
+        problems
+            .at(at.span(), both ? "outline-and-rectangle" : "outline-twice", piece.scope().name())
+            .with("piece", piece.scope().name()));
+  }
+
+  /** The outline of another piece, some of its edges moved. */
+  private void copy(PieceDeclaration piece, Statement.OutlineAs copy, PieceLines lines) {
+    nodes.about(piece.scope().name());
+    List<OutlineCopyNode.Change> changes = new ArrayList<>();
+    for (Statement.OutlineChange change : copy.changes()) {
+      int amount = all.numbers().slot(change.amount(), piece.scope());
+      lines
+          .edge(change.edge())
+          .ifPresent(edge -> changes.add(new OutlineCopyNode.Change(edge, change.in(), amount)));
+    }
+    if (!copy.drafted() && piece.isFolded()) {
+      problems.add(
+          problems
+              .at(copy.piece().span(), "copy-shaped-again", piece.scope().name())
+              .with("piece", copy.piece().text()));
+    }
+    Optional<PieceSources.Source> source = source(piece, copy.piece(), copy.drafted());
+    Node node = new Broken();
+    if (source.isPresent()) {
+      node =
+          new OutlineCopyNode(
+              source.get().outline(), copy.piece().text(), source.get().edges(), changes);
+    }
+    nodes.fill(drafted, node, copy.span());
+    for (int i = 0; i < piece.edges().size(); i++) {
+      DeclaredEdge edge = piece.edges().get(i);
+      fill(piece, edge, whole(piece, i), copy.span());
+    }
+  }
+
+  private Optional<PieceSources.Source> source(
+      PieceDeclaration piece, Name name, boolean asDrafted) {
+    if (name.text().equals(piece.scope().name())) {
+      problems.add(problems.at(name.span(), "copy-round", name.text()).with("piece", name.text()));
+      return Optional.empty();
+    }
+    return all.sources().find(name, piece.scope(), asDrafted);
+  }
+
+  /** A strip inside another piece. */
+  private void facing(PieceDeclaration piece, Statement.Facing facing) {
+    nodes.about(piece.scope().name());
+    int depth = all.numbers().slot(facing.depth(), piece.scope());
+    Optional<PieceSources.Source> source = source(piece, facing.piece(), false);
+    List<Integer> along = new ArrayList<>();
+    if (source.isPresent()) {
+      for (Name edge : facing.along()) {
+        int index = source.get().edges().indexOf(edge.text());
+        if (index >= 0) {
+          along.add(index);
+        } else {
+          Unknown.tell(
+              problems, edge, "edge-of-piece", facing.piece().text(), source.get().edges());
+        }
+      }
+    }
+    boolean known = source.isPresent() && along.size() == facing.along().size();
+    Node node = new Broken();
+    if (known) {
+      node = new FacingNode(source.get().outline(), source.get().edges(), along, depth);
+    }
+    nodes.fill(drafted, node, facing.span());
+    for (int i = 0; i < piece.edges().size(); i++) {
+      DeclaredEdge edge = piece.edges().get(i);
+      fill(piece, edge, whole(piece, i), edge.name().span());
     }
   }
 

@@ -12,11 +12,17 @@ import org.hemwright.draft.syntax.Statement;
  * A piece whose names are known and whose rules are still to be read.
  *
  * @param scope its names
+ * @param drafted the slot kept for its outline as drafted; the outline's own where nothing shapes
+ *     it
  * @param outline the slot kept for its outline
  * @param edges its edges, in the designer's order
  */
 record PieceDeclaration(
-    Statement.PieceSection section, Scope scope, int outline, List<DeclaredEdge> edges) {
+    Statement.PieceSection section,
+    Scope scope,
+    int drafted,
+    int outline,
+    List<DeclaredEdge> edges) {
   PieceDeclaration {
     edges = List.copyOf(edges);
   }
@@ -28,9 +34,23 @@ record PieceDeclaration(
    */
   record DeclaredEdge(Name name, int slot) {}
 
-  /** Whether lines of the piece shape its outline after it is drafted. */
+  /** Whether its edges are told as sewn: it is shaped, or taken from another piece as it is. */
   boolean isShaped() {
-    return section.body().stream()
+    return isShaped(section);
+  }
+
+  /** Whether its edges are told as sewn. */
+  static boolean isShaped(Statement.PieceSection piece) {
+    return piece.body().stream().anyMatch(Statement.OutlineAs.class::isInstance) || isFolded(piece);
+  }
+
+  /** Whether lines of its own shape its outline after it is drafted. */
+  boolean isFolded() {
+    return isFolded(section);
+  }
+
+  private static boolean isFolded(Statement.PieceSection piece) {
+    return piece.body().stream()
         .anyMatch(
             line ->
                 line instanceof Statement.Dart

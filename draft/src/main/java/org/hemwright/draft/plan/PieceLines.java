@@ -34,6 +34,20 @@ final class PieceLines {
     return all(kind).stream().findFirst();
   }
 
+  /** The lines that give it an outline, in the order of the document. */
+  List<Statement> outlines() {
+    List<Statement> outlines = new ArrayList<>();
+    for (Statement line : piece.section().body()) {
+      if (line instanceof Statement.Outline
+          || line instanceof Statement.Rectangle
+          || line instanceof Statement.OutlineAs
+          || line instanceof Statement.Facing) {
+        outlines.add(line);
+      }
+    }
+    return outlines;
+  }
+
   /** Whether some line starts with a word but could not be read. */
   boolean unread(String word) {
     return all(Statement.Unread.class).stream().anyMatch(line -> line.word().equals(word));

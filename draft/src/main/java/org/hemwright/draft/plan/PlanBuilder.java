@@ -62,6 +62,7 @@ final class PlanBuilder {
     Declarer declared = new Declarer(shared);
     declared.declare(document);
     declared.pieces().forEach(all.girths()::add);
+    declared.pieces().forEach(all.sources()::add);
     new Bringer(shared, all, declared).bring();
     definitions(declared);
     List<PieceCompiler> compilers = pieces(declared);

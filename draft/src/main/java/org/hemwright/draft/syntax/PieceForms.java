@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.piece.BodyOpening;
 import org.hemwright.pattern.piece.Notch;
 
@@ -77,6 +78,40 @@ final class PieceForms {
                           m.number("height"),
                           m.all("edge", Name.class),
                           m.span()))
+              .onlyOnce(),
+          row(
+                  "outline as",
+                  PIECE,
+                  "outline as [drafted] <piece:name> {, <change:outline change>}",
+                  "outline as front, hem taken in 3 cm",
+                  "The outline of another piece under the same names, for a lining or a facing cut"
+                      + " whole; as drafted, it is taken before its darts, cuts and pleats.",
+                  m ->
+                      new Statement.OutlineAs(
+                          m.said("drafted"),
+                          m.name("piece"),
+                          m.all("change", Statement.OutlineChange.class),
+                          m.span()))
+              .onlyOnce(),
+          row(
+              "edge moved",
+              Where.OUTLINE_CHANGE,
+              "<edge:name> (taken in | let out) <amount:number>",
+              "outline as front, hem taken in 3 cm",
+              "The edge lies so far inside, or outside, and its neighbours follow.",
+              m ->
+                  new Statement.OutlineChange(
+                      m.name("edge"), m.said("taken"), m.number("amount"), m.span())),
+          row(
+                  "facing",
+                  PIECE,
+                  "facing of <piece:name> along <along:name> {and <along:name>}, depth"
+                      + " <depth:number>, edges <edge:name> {, <edge:name>}",
+                  "facing of front along waist, depth 6 cm, edges waist, side, lower, centre",
+                  "A strip inside another piece along some of its edges, its darts and pleats closed."
+                      + " Its edges: those along, the end there, the inner edge, the end at the"
+                      + " start.",
+                  PieceForms::facing)
               .onlyOnce(),
           row(
               "fold",
@@ -333,6 +368,17 @@ final class PieceForms {
               m -> new Statement.ElasticClause.Stretching(m.number("by"))));
 
   private PieceForms() {}
+
+  private static Statement facing(Match m) {
+    List<Name> along = m.all("along", Name.class);
+    List<Name> edges = m.all("edge", Name.class);
+    if (edges.size() != along.size() + 3) {
+      throw new Refusal("facing-edges", m.span())
+          .with("wanted", Argument.of(along.size() + 3))
+          .with("count", Argument.of(edges.size()));
+    }
+    return new Statement.Facing(m.name("piece"), along, m.number("depth"), edges, m.span());
+  }
 
   private static Statement opening(Match m) {
     Optional<Statement.Closure> closure =

@@ -41,6 +41,7 @@ public enum Slot {
   MOVE("move", Where.MOVE),
   ALONG("along", Where.ALONG),
   OUTLINE_EDGE("outline edge", Where.OUTLINE_EDGE),
+  OUTLINE_CHANGE("outline change", Where.OUTLINE_CHANGE),
   EDGE_ALLOWANCE("edge allowance", Where.EDGE_ALLOWANCE),
   FINISH("finish", Where.FINISH),
   GRAIN_RULE("grain rule", Where.GRAIN_RULE),

@@ -228,6 +228,36 @@ public sealed interface Statement {
     }
   }
 
+  /**
+   * {@code outline as [drafted] PIECE [, EDGE taken in EXPR, EDGE let out EXPR, …]}: the outline of
+   * another piece, under the same names.
+   *
+   * @param drafted whether it is taken as drafted, before darts, cuts and pleats
+   */
+  record OutlineAs(boolean drafted, Name piece, List<OutlineChange> changes, Span span)
+      implements Statement {
+    public OutlineAs {
+      changes = List.copyOf(changes);
+    }
+  }
+
+  /** {@code hem taken in 3 cm}, {@code centre let out 1 cm}. */
+  record OutlineChange(Name edge, boolean in, Expression amount, Span span) {}
+
+  /**
+   * {@code facing of PIECE along EDGE [and EDGE …], depth EXPR, edges A, …, B, C, D}: a strip
+   * inside another piece along some of its edges, darts and pleats closed. Its edges are named in
+   * order: those along the piece's, the end where they end, the inner edge, the end where they
+   * start. The inner edge runs as those along the piece do, both ends run inward.
+   */
+  record Facing(Name piece, List<Name> along, Expression depth, List<Name> edges, Span span)
+      implements Statement {
+    public Facing {
+      along = List.copyOf(along);
+      edges = List.copyOf(edges);
+    }
+  }
+
   /** {@code fold EDGE}. */
   record Fold(Name edge, Span span) implements Statement {}
 

@@ -30,6 +30,7 @@ public enum Where {
   MOVE("Moves", "move"),
   ALONG("Places along an edge or path", "along"),
   OUTLINE_EDGE("Edges of the outline", "outline-edge"),
+  OUTLINE_CHANGE("What a copied outline may change", "outline-change"),
   EDGE_ALLOWANCE("Allowances by edge", "edge-allowance"),
   FINISH("Corner finishes", "finish"),
   GRAIN_RULE("How the grain lies", "grain-rule"),

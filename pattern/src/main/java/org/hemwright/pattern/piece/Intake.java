@@ -31,6 +31,9 @@ public sealed interface Intake {
   /** The same on an edge of another name. */
   Intake onEdge(String otherName);
 
+  /** The same at another place of its edge (mm). */
+  Intake at(double newFrom, double newTo);
+
   /** How much of the edge's path it takes in (mm). */
   default double taken() {
     return to() - from() - sewn();
@@ -73,6 +76,11 @@ public sealed interface Intake {
     public Dart onEdge(String otherName) {
       return new Dart(name, otherName, from, to, apex, tip, angle, towardStart, origin);
     }
+
+    @Override
+    public Dart at(double newFrom, double newTo) {
+      return new Dart(name, edge, newFrom, newTo, apex, tip, angle, towardStart, origin);
+    }
   }
 
   /**
@@ -106,6 +114,11 @@ public sealed interface Intake {
     public Pleat onEdge(String otherName) {
       return new Pleat(name, otherName, from, to, lines, towardStart, origin);
     }
+
+    @Override
+    public Pleat at(double newFrom, double newTo) {
+      return new Pleat(name, edge, newFrom, newTo, lines, towardStart, origin);
+    }
   }
 
   /** A stretch drawn up with gathering stitches. */
@@ -121,6 +134,11 @@ public sealed interface Intake {
     @Override
     public Gathers onEdge(String otherName) {
       return new Gathers(name, otherName, from, to, sewn, origin);
+    }
+
+    @Override
+    public Gathers at(double newFrom, double newTo) {
+      return new Gathers(name, edge, newFrom, newTo, sewn, origin);
     }
   }
 

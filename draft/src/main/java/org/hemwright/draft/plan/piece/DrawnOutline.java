@@ -36,16 +36,17 @@ public record DrawnOutline(Outline stitchLine, List<DrawnEdge> edges, List<Moved
    * @param intakes what is folded away or drawn up on it, along its path
    * @param closed the edge as sewn, counter-clockwise, starting where the path starts: the path
    *     itself where nothing is taken in
+   * @param opened how what lies beyond its end moves when all that is folded on it is opened
    */
   public record DrawnEdge(
-      int index, Path path, boolean reversed, List<Intake> intakes, Path closed) {
+      int index, Path path, boolean reversed, List<Intake> intakes, Path closed, Motion opened) {
     public DrawnEdge {
       intakes = List.copyOf(intakes);
     }
 
     /** An edge on which nothing is taken in. */
     public DrawnEdge(int index, Path path, boolean reversed) {
-      this(index, path, reversed, List.of(), path);
+      this(index, path, reversed, List.of(), path, Motion.identity());
     }
 
     /** The edge in the direction in which she draws it. */

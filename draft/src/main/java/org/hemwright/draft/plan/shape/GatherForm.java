@@ -65,7 +65,8 @@ public record GatherForm(
     }
     List<Intake> all = new ArrayList<>(drawn.intakes());
     all.add(new Intake.Gathers(name, edgeName, low, high, Math.min(sewn, plain), origin));
-    return new DrawnEdge(drawn.index(), drawn.path(), drawn.reversed(), all, drawn.closed());
+    return new DrawnEdge(
+        drawn.index(), drawn.path(), drawn.reversed(), all, drawn.closed(), drawn.opened());
   }
 
   private double at(Values values, int slot, DrawnEdge drawn, DrawnOutline shaped) {

@@ -46,8 +46,9 @@ final class ShapedEdge {
    * @param path counter-clockwise
    * @param closed as sewn, from the same start
    * @param intakes what is folded away, along the path
+   * @param opened how what lies beyond its end moves when the folds are opened
    */
-  record Drawn(Path path, Path closed, List<Intake> intakes) {
+  record Drawn(Path path, Path closed, List<Intake> intakes, Motion opened) {
     Drawn {
       intakes = List.copyOf(intakes);
     }
@@ -83,7 +84,7 @@ final class ShapedEdge {
       }
     }
     add(from == 0 ? whole : whole.part(from, whole.length()).moved(carried));
-    return new Drawn(from == 0 ? whole : Path.of(curves), whole, intakes);
+    return new Drawn(from == 0 ? whole : Path.of(curves), whole, intakes, carried);
   }
 
   private void add(Path stretch) {

@@ -152,7 +152,13 @@ public record ShapedOutlineNode(int drafted, int fold, List<String> names, List<
       from += own.size();
       Path welded = own.equals(now.path().curves()) ? now.path() : Path.of(own);
       edges.add(
-          new DrawnEdge(before.index(), welded, before.reversed(), now.intakes(), now.closed()));
+          new DrawnEdge(
+              before.index(),
+              welded,
+              before.reversed(),
+              now.intakes(),
+              now.closed(),
+              now.opened()));
     }
     return new DrawnOutline(Outline.of(round), edges, moved);
   }
