@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.pattern.SizeRun;
@@ -76,14 +78,15 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter messages = spec.commandLine().getErr();
-    Optional<String> problem = paper.problem();
-    if (problem.isPresent()) {
-      messages.println(problem.get());
-      return ExitCode.INPUT_WRONG;
-    }
     Optional<SizeRun> was = read(old);
     Optional<SizeRun> is = read(now);
     if (was.isEmpty() || is.isEmpty()) {
+      return ExitCode.INPUT_WRONG;
+    }
+    Set<String> problems = new LinkedHashSet<>(paper.problems(was.get()));
+    problems.addAll(paper.problems(is.get()));
+    if (!problems.isEmpty()) {
+      problems.forEach(messages::println);
       return ExitCode.INPUT_WRONG;
     }
     PaperOptions options = paper.options(is.get(), false, Optional.empty());

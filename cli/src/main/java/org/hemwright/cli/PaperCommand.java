@@ -2,6 +2,7 @@ package org.hemwright.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.PrintedFile;
@@ -23,6 +24,7 @@ import picocli.CommandLine.Option;
       "  hemwright paper my-skirt                   every paper, all groups, in my-skirt/out/paper",
       "  hemwright paper my-skirt --on a4,a0        on these papers",
       "  hemwright paper my-skirt --size 14         one size, drawn with unbroken lines",
+      "  hemwright paper my-skirt --view A          the pieces of one view alone",
       "  hemwright paper my-skirt --overlap 15      pages that overlap by 15 mm"
     })
 final class PaperCommand extends FolderCommand {
@@ -33,9 +35,9 @@ final class PaperCommand extends FolderCommand {
 
   @Override
   int work(Job job) throws IOException {
-    Optional<String> problem = paper.problem();
-    if (problem.isPresent()) {
-      messages().println(problem.get());
+    List<String> problems = paper.problems(job.run());
+    if (!problems.isEmpty()) {
+      problems.forEach(messages()::println);
       return ExitCode.INPUT_WRONG;
     }
     PaperOptions options = paper.options(job.run(), sizesChosen(), Optional.empty());

@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.tile.PageFormat;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
+import org.hemwright.pattern.finding.NearName;
 import picocli.CommandLine.Option;
 
 /** The options that say which printable files are made. */
@@ -28,6 +30,24 @@ final class PaperSettings {
         "(36 in wide). All of them when it is left out."
       })
   private List<Sheets> papers = new ArrayList<>();
+
+  @Option(
+      names = "--view",
+      split = ",",
+      paramLabel = "VIEW",
+      description = {
+        "Only the pieces of these views, as the document names them, each in files of its own:",
+        "--view A or --view A,B."
+      })
+  private List<String> views = new ArrayList<>();
+
+  @Option(
+      names = "--stitch-lines",
+      negatable = true,
+      description = {
+        "Draw the stitch lines, or leave them out, whatever the document says under “paper”."
+      })
+  private Optional<Boolean> stitchLines = Optional.empty();
 
   @Option(names = "--black", description = "Draw every size in black, told apart by its dashes.")
   private boolean black;
@@ -52,15 +72,36 @@ final class PaperSettings {
     List<String> singles =
         sizesChosen ? run.sizes().stream().map(sized -> sized.size().name()).toList() : List.of();
     return new PaperOptions(
-        formats, papers.isEmpty(), !sizesChosen, singles, !black, overlap, proof);
+        formats,
+        papers.isEmpty(),
+        !sizesChosen,
+        singles,
+        views.stream().map(String::strip).distinct().toList(),
+        stitchLines,
+        !black,
+        overlap,
+        proof);
   }
 
-  /** What is wrong with the options, if anything is. */
-  Optional<String> problem() {
-    return overlap >= 0 && overlap <= PaperOptions.MOST_OVERLAP
-        ? Optional.empty()
-        : Optional.of(
-            "--overlap %s: pages overlap by 0 to %.0f mm; leave it out to lay them edge to edge"
-                .formatted(overlap, PaperOptions.MOST_OVERLAP));
+  /** What is wrong with the options for a run, a sentence each. */
+  List<String> problems(SizeRun run) {
+    List<String> problems = new ArrayList<>();
+    if (!(overlap >= 0 && overlap <= PaperOptions.MOST_OVERLAP)) {
+      problems.add(
+          "--overlap %s: pages overlap by 0 to %.0f mm; leave it out to lay them edge to edge"
+              .formatted(overlap, PaperOptions.MOST_OVERLAP));
+    }
+    List<String> known = run.pattern().views().stream().map(View::name).toList();
+    for (String view : views) {
+      if (!known.contains(view.strip())) {
+        String meant =
+            NearName.to(view.strip(), known).map(name -> "did you mean " + name + "? ").orElse("");
+        problems.add(
+            "--view %s: the pattern has no view “%s”; %sIt has %s."
+                .formatted(view, view.strip(), meant, String.join(", ", known))
+                .replace("; It", "; it"));
+      }
+    }
+    return problems;
   }
 }

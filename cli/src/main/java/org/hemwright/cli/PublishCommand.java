@@ -44,9 +44,9 @@ final class PublishCommand extends FolderCommand {
 
   @Override
   int work(Job job) throws IOException {
-    Optional<String> problem = paper.problem();
-    if (problem.isPresent()) {
-      messages().println(problem.get());
+    List<String> problems = paper.problems(job.run());
+    if (!problems.isEmpty()) {
+      problems.forEach(messages()::println);
       return ExitCode.INPUT_WRONG;
     }
     PaperOptions options =

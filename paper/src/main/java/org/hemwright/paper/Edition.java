@@ -3,6 +3,7 @@ package org.hemwright.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.hemwright.paper.nest.GroupDrawing;
 import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.sheet.DocumentFacts;
@@ -12,14 +13,16 @@ import org.hemwright.pattern.Details;
 import org.hemwright.pattern.PaperChoices;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeRange;
 import org.hemwright.pattern.piece.PieceCard;
 
 /**
- * A run drawn in groups of sizes.
+ * A run drawn in groups of sizes, all its pieces or those of one view.
  *
  * @param run the pattern
+ * @param view the view that alone is drawn, if only one is
  * @param groups with all their pieces
  * @param withoutRectangles the same without the pieces that are cut by measure
  * @param rectangles those pieces, in all sizes
@@ -27,25 +30,30 @@ import org.hemwright.pattern.piece.PieceCard;
  */
 record Edition(
     SizeRun run,
+    Optional<View> view,
     List<GroupDrawing> groups,
     List<GroupDrawing> withoutRectangles,
     List<Nest> rectangles,
     boolean stitchLines) {
 
-  static Edition of(SizeRun run, List<List<Size>> sizes, PaperOptions options) {
+  static Edition of(
+      SizeRun run, Optional<View> view, List<List<Size>> sizes, PaperOptions options) {
+    boolean choice = view.isEmpty() && run.pattern().views().size() > 1;
+    List<View> views = choice ? run.pattern().views() : List.of();
     PaperChoices choices = run.pattern().paper();
+    boolean stitchLines = options.stitchLines().orElse(choices.stitchLines());
     List<GroupDrawing> groups = new ArrayList<>();
     List<GroupDrawing> others = new ArrayList<>();
     List<Nest> rectangles = new ArrayList<>();
     List<Size> all = sizes.stream().flatMap(List::stream).distinct().sorted().toList();
     if (choices.rectangleTable()) {
-      List<Nest> whole = Nest.of(run, all, choices.wholePieces(), options.inColour());
+      List<Nest> whole = nests(run, view, all, options);
       rectangles.addAll(PatternPages.rectangles(whole));
     }
     List<PieceCard> measured = rectangles.stream().map(Nest::card).toList();
     for (List<Size> group : sizes) {
-      List<Nest> nests = Nest.of(run, group, choices.wholePieces(), options.inColour());
-      GroupDrawing drawing = new GroupDrawing(run, group, nests, choices.stitchLines());
+      List<Nest> nests = nests(run, view, group, options);
+      GroupDrawing drawing = new GroupDrawing(run, group, nests, stitchLines, views);
       List<Nest> drawn = nests.stream().filter(nest -> !measured.contains(nest.card())).toList();
       if (!nests.isEmpty()) {
         groups.add(drawing);
@@ -53,10 +61,17 @@ record Edition(
       if (drawn.size() == nests.size()) {
         others.add(drawing);
       } else if (!drawn.isEmpty()) {
-        others.add(new GroupDrawing(run, group, drawn, choices.stitchLines()));
+        others.add(new GroupDrawing(run, group, drawn, stitchLines, views));
       }
     }
-    return new Edition(run, groups, others, rectangles, choices.stitchLines());
+    return new Edition(run, view, groups, others, rectangles, stitchLines);
+  }
+
+  private static List<Nest> nests(
+      SizeRun run, Optional<View> view, List<Size> sizes, PaperOptions options) {
+    return Nest.of(run, sizes, run.pattern().paper().wholePieces(), options.inColour()).stream()
+        .filter(nest -> view.map(v -> v.pieces().contains(nest.card().name())).orElse(true))
+        .toList();
   }
 
   DocumentFacts facts(String title, String paper) {
@@ -67,8 +82,9 @@ record Edition(
             .filter(size -> groups.stream().anyMatch(group -> group.sizes().contains(size)))
             .map(Size::name)
             .toList();
+    String own = view.map(each -> lower(Speech.view(each)) + ", ").orElse("");
     return new DocumentFacts(
-        details.title() + ", version " + details.version() + ", " + title,
+        details.title() + ", version " + details.version() + ", " + own + title,
         details.by(),
         "A sewing pattern by " + details.by() + paper + ".",
         speech.language(),

@@ -1,39 +1,66 @@
 package org.hemwright.paper;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 
 /** How a run's files are called: small letters, figures and hyphens, no two alike. */
 final class FileNames {
   private final String stem;
-  private final Map<String, String> sizes = new LinkedHashMap<>();
+  private final Map<String, String> sizes;
+  private final Map<String, String> views;
 
   FileNames(SizeRun run) {
     Details details = run.pattern().details();
     stem = slug(details.title()) + "-" + details.version().replaceAll("[^A-Za-z0-9.]+", "-");
-    Map<String, Integer> taken = new HashMap<>();
-    for (Size size : run.pattern().chart().sizes()) {
-      String slug = slug(size.name());
-      int count = taken.merge(slug, 1, Integer::sum);
-      sizes.put(size.name(), count == 1 ? slug : slug + "-" + count);
-    }
+    sizes = apart(run.pattern().chart().sizes().stream().map(Size::name).toList());
+    views = apart(run.pattern().views().stream().map(View::name).toList());
   }
 
-  /** Of a file of the whole run. */
-  String file(String kind, String ending) {
-    return stem + "-" + kind + "." + ending;
+  private static Map<String, String> apart(List<String> names) {
+    Map<String, Integer> taken = new HashMap<>();
+    Map<String, String> slugs = new LinkedHashMap<>();
+    for (String name : names) {
+      String slug = slug(name);
+      int count = taken.merge(slug, 1, Integer::sum);
+      slugs.put(name, count == 1 ? slug : slug + "-" + count);
+    }
+    return slugs;
+  }
+
+  /** Of a file of the whole run, or of a view in a folder of its own. */
+  String file(Optional<View> view, String kind, String ending) {
+    return name(of(view), kind, ending);
   }
 
   /** Of a file of a single size, in a folder of its own. */
-  String single(Size size, String kind, String ending) {
-    String own = "size-" + of(size.name());
-    return own + "/" + stem + "-" + own + (kind.isEmpty() ? "" : "-" + kind) + "." + ending;
+  String single(Optional<View> view, Size size, String kind, String ending) {
+    List<String> own = new ArrayList<>(of(view));
+    own.add("size-" + of(size.name()));
+    return name(own, kind, ending);
+  }
+
+  private String name(List<String> own, String kind, String ending) {
+    List<String> parts = new ArrayList<>(List.of(stem));
+    parts.addAll(own);
+    parts.add(kind);
+    parts.removeIf(String::isEmpty);
+    String folder = own.stream().map(part -> part + "/").collect(Collectors.joining());
+    return folder + String.join("-", parts) + "." + ending;
+  }
+
+  private List<String> of(Optional<View> view) {
+    return view.map(each -> "view-" + views.getOrDefault(each.name(), slug(each.name()))).stream()
+        .toList();
   }
 
   /** A group by its sizes: {@code sizes-8-to-20}. */

@@ -2,6 +2,7 @@ package org.hemwright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.hemwright.paper.nest.GroupDrawing;
 import org.hemwright.paper.png.PngWriter;
@@ -87,12 +88,12 @@ public final class Paper {
         present.size() <= PaperChoices.MOST_SIZES_IN_A_GROUP
             ? List.of(present)
             : Edition.groups(run);
-    Edition edition = Edition.of(run, sizes, options);
+    Edition edition = Edition.of(run, Optional.empty(), sizes, options);
     Speech speech = Speech.of(run);
     FileNames names = new FileNames(run);
     List<PrintedFile> pictures = new ArrayList<>();
     for (GroupDrawing group : edition.groups()) {
-      String name = names.file(names.group(group.sizeNames()), kind.ending());
+      String name = names.file(Optional.empty(), names.group(group.sizeNames()), kind.ending());
       boolean pixels = kind == PictureKind.PNG;
       double scale = pixels ? Math.max(1, LEGIBLE / perMm) : 1;
       Sheet sheet = Pictures.of(group, edition.stitchLines(), scale);

@@ -11,6 +11,9 @@ import org.hemwright.paper.tile.PageFormat;
  * @param svg whether each group is given as one SVG drawing too
  * @param groups whether the nests of the designer's groups are made
  * @param singles the names of the sizes that get a file of their own, drawn with unbroken lines
+ * @param views the names of the views that alone are printed, each in files of its own; all pieces
+ *     together, and views apart if the document says so, where none is named
+ * @param stitchLines whether stitch lines are drawn; as the document says where it is left open
  * @param inColour whether sizes have inks of their own, or are all black
  * @param overlap how far neighbouring pages overlap (mm); 0 where they are laid edge to edge
  * @param proof the word that marks every page as a proof, if anything does
@@ -20,6 +23,8 @@ public record PaperOptions(
     boolean svg,
     boolean groups,
     List<String> singles,
+    List<String> views,
+    Optional<Boolean> stitchLines,
     boolean inColour,
     double overlap,
     Optional<String> proof) {
@@ -29,6 +34,7 @@ public record PaperOptions(
   public PaperOptions {
     formats = List.copyOf(formats);
     singles = List.copyOf(singles);
+    views = List.copyOf(views);
     if (!(overlap >= 0 && overlap <= MOST_OVERLAP)) {
       throw new IllegalArgumentException(
           "pages overlap by 0 to " + MOST_OVERLAP + " mm, not " + overlap);
@@ -38,26 +44,50 @@ public record PaperOptions(
   /** Everything for all groups, no single sizes. */
   public static PaperOptions everything() {
     return new PaperOptions(
-        List.of(PageFormat.values()), true, true, List.of(), true, 0, Optional.empty());
+        List.of(PageFormat.values()),
+        true,
+        true,
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        true,
+        0,
+        Optional.empty());
   }
 
   /** The same on some papers only, without drawings. */
   public PaperOptions on(PageFormat... papers) {
-    return new PaperOptions(List.of(papers), false, groups, singles, inColour, overlap, proof);
+    return new PaperOptions(
+        List.of(papers), false, groups, singles, views, stitchLines, inColour, overlap, proof);
   }
 
   /** The same with a file for each of some sizes. */
   public PaperOptions withSingles(List<String> sizes) {
-    return new PaperOptions(formats, svg, groups, sizes, inColour, overlap, proof);
+    return new PaperOptions(
+        formats, svg, groups, sizes, views, stitchLines, inColour, overlap, proof);
   }
 
   /** The same without the groups. */
   public PaperOptions withoutGroups() {
-    return new PaperOptions(formats, svg, false, singles, inColour, overlap, proof);
+    return new PaperOptions(
+        formats, svg, false, singles, views, stitchLines, inColour, overlap, proof);
+  }
+
+  /** The same for some views alone. */
+  public PaperOptions forViews(List<String> names) {
+    return new PaperOptions(
+        formats, svg, groups, singles, names, stitchLines, inColour, overlap, proof);
+  }
+
+  /** The same with stitch lines or without, whatever the document says. */
+  public PaperOptions withStitchLines(boolean shown) {
+    return new PaperOptions(
+        formats, svg, groups, singles, views, Optional.of(shown), inColour, overlap, proof);
   }
 
   /** The same with every page marked. */
   public PaperOptions asProof(String word) {
-    return new PaperOptions(formats, svg, groups, singles, inColour, overlap, Optional.of(word));
+    return new PaperOptions(
+        formats, svg, groups, singles, views, stitchLines, inColour, overlap, Optional.of(word));
   }
 }

@@ -30,11 +30,21 @@ public record PrintedFile(
    * @param sizes the names of its sizes, in the chart's order
    * @param pages how many pages hold its pieces
    * @param pagesOfSize how many of them each size needs, by the size's name
+   * @param pagesOfView the same for each of several views, by the view's name
    */
-  public record GroupPages(List<String> sizes, int pages, Map<String, Integer> pagesOfSize) {
+  public record GroupPages(
+      List<String> sizes,
+      int pages,
+      Map<String, Integer> pagesOfSize,
+      Map<String, Map<String, Integer>> pagesOfView) {
     public GroupPages {
       sizes = List.copyOf(sizes);
       pagesOfSize = Collections.unmodifiableMap(new LinkedHashMap<>(pagesOfSize));
+      Map<String, Map<String, Integer>> views = new LinkedHashMap<>();
+      pagesOfView.forEach(
+          (view, pagesOf) ->
+              views.put(view, Collections.unmodifiableMap(new LinkedHashMap<>(pagesOf))));
+      pagesOfView = Collections.unmodifiableMap(views);
     }
   }
 

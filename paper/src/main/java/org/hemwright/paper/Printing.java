@@ -3,6 +3,7 @@ package org.hemwright.paper;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.hemwright.paper.nest.CloseStitchLines;
 import org.hemwright.paper.nest.GroupDrawing;
@@ -16,6 +17,7 @@ import org.hemwright.paper.words.MissingLetters;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
@@ -31,16 +33,42 @@ public final class Printing {
   private final SizeRun run;
   private final PaperOptions options;
   private final FileNames names;
-  private final Edition nests;
+  private final List<Edition> nests = new ArrayList<>();
 
   private Printing(SizeRun run, PaperOptions options) {
     this.run = run;
     this.options = options;
     names = new FileNames(run);
-    nests = Edition.of(run, Edition.groups(run), options);
+    for (Optional<View> view : views()) {
+      nests.add(Edition.of(run, view, Edition.groups(run), options));
+    }
+    if (nests.isEmpty()) {
+      throw new IllegalArgumentException("the pattern has no view of these: " + options.views());
+    }
   }
 
-  /** The printing of a run; nothing is drawn yet. */
+  /** All pieces together (nothing), and each view that has files of its own. */
+  private List<Optional<View>> views() {
+    List<View> all = run.pattern().views();
+    if (!options.views().isEmpty()) {
+      return all.stream()
+          .filter(view -> options.views().contains(view.name()))
+          .map(Optional::of)
+          .toList();
+    }
+    List<Optional<View>> views = new ArrayList<>();
+    views.add(Optional.empty());
+    if (run.pattern().paper().viewsApart() && all.size() > 1) {
+      all.stream().map(Optional::of).forEach(views::add);
+    }
+    return views;
+  }
+
+  /**
+   * The printing of a run; nothing is drawn yet.
+   *
+   * @param options whose views, if it names any, the run has
+   */
   public static Printing of(SizeRun run, PaperOptions options) {
     return new Printing(run, options);
   }
@@ -48,30 +76,41 @@ public final class Printing {
   /** The files to make, in order. */
   public List<Paper.Job> jobs() {
     List<Paper.Job> jobs = new ArrayList<>();
-    if (options.groups()) {
-      for (PageFormat format : formats(nests)) {
-        jobs.add(pdf(nests, format, fileName(format)));
+    for (Edition each : nests) {
+      if (options.groups()) {
+        groups(each, jobs);
       }
-      if (options.svg()) {
-        for (GroupDrawing group : nests.groups()) {
-          jobs.add(svg(nests, group, names.file(names.group(group.sizeNames()), "svg")));
-        }
-      }
-    }
-    for (Size size : run.pattern().chart().sizes()) {
-      if (options.singles().contains(size.name()) && run.size(size.name()).isPresent()) {
-        Edition edition = Edition.of(run, List.of(List.of(size)), options);
-        for (PageFormat format : formats(edition)) {
-          jobs.add(pdf(edition, format, names.single(size, format.fileName(), "pdf")));
-        }
-        if (options.svg()) {
-          for (GroupDrawing group : edition.groups()) {
-            jobs.add(svg(edition, group, names.single(size, "", "svg")));
-          }
+      for (Size size : run.pattern().chart().sizes()) {
+        if (options.singles().contains(size.name()) && run.size(size.name()).isPresent()) {
+          single(each.view(), size, jobs);
         }
       }
     }
     return List.copyOf(jobs);
+  }
+
+  private void groups(Edition edition, List<Paper.Job> jobs) {
+    for (PageFormat format : formats(edition)) {
+      jobs.add(pdf(edition, format, fileName(edition, format)));
+    }
+    if (options.svg()) {
+      for (GroupDrawing group : edition.groups()) {
+        String kind = names.group(group.sizeNames());
+        jobs.add(svg(edition, group, names.file(edition.view(), kind, "svg")));
+      }
+    }
+  }
+
+  private void single(Optional<View> view, Size size, List<Paper.Job> jobs) {
+    Edition edition = Edition.of(run, view, List.of(List.of(size)), options);
+    for (PageFormat format : formats(edition)) {
+      jobs.add(pdf(edition, format, names.single(view, size, format.fileName(), "pdf")));
+    }
+    if (options.svg()) {
+      for (GroupDrawing group : edition.groups()) {
+        jobs.add(svg(edition, group, names.single(view, size, "", "svg")));
+      }
+    }
   }
 
   /** The papers that hold some group at least. */
@@ -95,9 +134,9 @@ public final class Printing {
       }
     }
     findings.addAll(MissingLetters.in(run));
-    for (GroupDrawing group : nests.groups()) {
+    for (GroupDrawing group : nests.stream().flatMap(each -> each.groups().stream()).toList()) {
       group.upright().stream().map(PieceDrawing::findings).forEach(findings::addAll);
-      if (nests.stitchLines()) {
+      if (options.stitchLines().orElse(run.pattern().paper().stitchLines())) {
         group.nests().forEach(nest -> CloseStitchLines.in(nest).ifPresent(findings::add));
       }
       for (PageFormat format : options.formats()) {
@@ -116,23 +155,28 @@ public final class Printing {
 
   /** The papers that hold some group at least, in the order of their files. */
   public List<PageFormat> formats() {
-    return formats(nests);
+    return formats(nests.get(0));
   }
 
-  /** The name of the file of all groups on a paper. */
+  /** The name of the first file on a paper: all pieces, or those of the first view asked for. */
   public String fileName(PageFormat format) {
-    return names.file(format.fileName(), "pdf");
+    return fileName(nests.get(0), format);
   }
 
   /** The pages of that file, drawn now. */
   public PatternPages pages(PageFormat format) {
-    return pages(nests, format);
+    return pages(nests.get(0), format);
+  }
+
+  private String fileName(Edition edition, PageFormat format) {
+    return names.file(edition.view(), format.fileName(), "pdf");
   }
 
   private PatternPages pages(Edition edition, PageFormat format) {
     return PatternPages.of(
         new PatternPages.Content(
             edition.run(),
+            edition.view(),
             format.isLarge() ? edition.groups() : edition.withoutRectangles(),
             format.isLarge() ? List.of() : edition.rectangles(),
             edition.stitchLines(),
@@ -154,7 +198,10 @@ public final class Printing {
                   .map(
                       count ->
                           new PrintedFile.GroupPages(
-                              count.sizes(), count.pages(), count.pagesOfSize()))
+                              count.sizes(),
+                              count.pages(),
+                              count.pagesOfSize(),
+                              count.pagesOfView()))
                   .toList();
           return new PrintedFile(name, format.title(), bytes, pages.sheets().size(), groups);
         });
@@ -167,7 +214,7 @@ public final class Printing {
           Speech speech = Speech.of(edition.run());
           String title = Edition.lower(speech.sizes(group.sizeNames()));
           byte[] bytes =
-              PatternPages.drawing(group, edition.stitchLines())
+              PatternPages.drawing(group, edition.view(), edition.stitchLines())
                   .map(sheet -> SvgWriter.write(edition.facts(title, ""), sheet))
                   .orElseThrow();
           return new PrintedFile(name, "", bytes, 1, List.of());

@@ -63,7 +63,11 @@ public final class SandlingSkirt {
     }
     PaperChoices paper =
         new PaperChoices(
-            groups, choices.stitchLines(), choices.wholePieces(), choices.rectangleTable());
+            groups,
+            choices.stitchLines(),
+            choices.wholePieces(),
+            choices.rectangleTable(),
+            choices.viewsApart());
     Details details =
         new Details(
             "Sandling skirt",
@@ -100,6 +104,25 @@ public final class SandlingSkirt {
                         size, List.of(panel(size), band(size)), List.of(), List.of(), Map.of()))
             .toList();
     return new SizeRun(pattern, sized);
+  }
+
+  /** The skirt as a pattern of two views: with its waistband, and without. */
+  public static SizeRun inViews(boolean apart) {
+    SizeRun skirt = run(9, new PaperChoices(List.of(), false, false, false, apart));
+    Pattern whole = skirt.pattern();
+    Pattern pattern =
+        new Pattern(
+            whole.details(),
+            whole.chart(),
+            whole.base(),
+            whole.fabrics(),
+            whole.dials(),
+            List.of(
+                new View("A", "Elastic waist", List.of("panel", "band"), ORIGIN),
+                new View("B", "Bound waist", List.of("panel"), ORIGIN)),
+            whole.pieces(),
+            whole.paper());
+    return new SizeRun(pattern, skirt.sizes());
   }
 
   /** The skirt under another title. */

@@ -23,14 +23,15 @@ final class PaperReader {
   }
 
   /**
-   * The choices; by default stitch lines are hidden, fold pieces are halves, and rectangles are
-   * drawn.
+   * The choices; by default stitch lines are hidden, fold pieces are halves, rectangles are drawn,
+   * and views share their files.
    */
   PaperChoices read(Document document) {
     List<SizeRange> groups = List.of();
     boolean stitchLines = false;
     boolean whole = false;
     boolean table = false;
+    boolean apart = false;
     for (Statement section : document.statements()) {
       if (section instanceof Statement.PaperSection paper) {
         for (Statement line : paper.body()) {
@@ -42,12 +43,14 @@ final class PaperReader {
             whole = said.whole();
           } else if (line instanceof Statement.Rectangles said) {
             table = said.asTable();
+          } else if (line instanceof Statement.Views said) {
+            apart = said.apart();
           }
         }
       }
     }
     List<SizeRange> drawn = groups.isEmpty() ? usual(sizes.chart().sizes()) : groups;
-    return new PaperChoices(drawn, stitchLines, whole, table);
+    return new PaperChoices(drawn, stitchLines, whole, table, apart);
   }
 
   /** As few groups as hold nine sizes at most and share one with their neighbours, evenly. */

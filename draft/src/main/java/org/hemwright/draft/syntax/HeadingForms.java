@@ -242,6 +242,14 @@ final class HeadingForms {
                   "rectangles as table",
                   "Whether plain rectangles are listed with their measurements and not drawn.",
                   m -> new Statement.Rectangles(m.said("table"), m.span()))
+              .onlyOnce(),
+          row(
+                  "views",
+                  PAPER,
+                  "views (apart | together)",
+                  "views apart",
+                  "Whether each view has files of its own, beside the files with all pieces.",
+                  m -> new Statement.Views(m.said("apart"), m.span()))
               .onlyOnce());
 
   /** The places in which things are drawn. */

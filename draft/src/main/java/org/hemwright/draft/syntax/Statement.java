@@ -523,6 +523,9 @@ public sealed interface Statement {
   /** {@code fold pieces whole}, {@code fold pieces half}. */
   record FoldPieces(boolean whole, Span span) implements Statement {}
 
+  /** {@code views apart}, {@code views together}. */
+  record Views(boolean apart, Span span) implements Statement {}
+
   /** {@code rectangles as table}, {@code rectangles drawn}. */
   record Rectangles(boolean asTable, Span span) implements Statement {}
 }

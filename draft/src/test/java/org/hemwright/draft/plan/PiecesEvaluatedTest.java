@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
+import org.hemwright.pattern.PaperChoices;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.SizeRange;
 import org.hemwright.pattern.piece.Allowance;
@@ -317,6 +318,32 @@ class PiecesEvaluatedTest {
                 .map(group -> group.first().name() + " to " + group.last().name())
                 .toList())
         .containsExactly("8 to 16", "16 to 26");
+  }
+
+  @Test
+  void theDesignerChoosesWhatThePaperShows() {
+    PaperChoices usual =
+        Sketch.of(POINTS + OUTLINE).drafted().run().orElseThrow().pattern().paper();
+    assertThat(usual.stitchLines() || usual.wholePieces() || usual.rectangleTable()).isFalse();
+    assertThat(usual.viewsApart()).isFalse();
+    PaperChoices chosen =
+        Sketch.of(
+                POINTS
+                    + OUTLINE
+                    + """
+                    paper
+                      stitch lines shown
+                      fold pieces whole
+                      rectangles as table
+                      views apart
+                    """)
+            .drafted()
+            .run()
+            .orElseThrow()
+            .pattern()
+            .paper();
+    assertThat(chosen.stitchLines() && chosen.wholePieces() && chosen.rectangleTable()).isTrue();
+    assertThat(chosen.viewsApart()).isTrue();
   }
 
   @Test

@@ -25,6 +25,7 @@ public final class Arranger {
 
   private final TileGrid grid;
   private final Rules rules;
+  private final List<List<Integer>> sets;
   private final int cellsAcross;
   private final int cellsDown;
   private final List<List<Laid>> things = new ArrayList<>();
@@ -37,9 +38,11 @@ public final class Arranger {
    */
   public record Rules(boolean whole, int mostColumns) {}
 
-  private Arranger(TileGrid grid, Rules rules, List<List<Footprint>> footprints) {
+  private Arranger(
+      TileGrid grid, Rules rules, List<List<Footprint>> footprints, List<List<Integer>> sets) {
     this.grid = grid;
     this.rules = rules;
+    this.sets = sets;
     double cell = grid.width() > LARGE ? LARGE_CELL : CELL;
     cellsAcross = Math.max(1, (int) Math.round(grid.stepAcross() / cell));
     cellsDown = Math.max(1, (int) Math.round(grid.stepDown() / cell));
@@ -69,11 +72,23 @@ public final class Arranger {
    */
   public static Optional<Arrangement> arrange(
       List<List<Footprint>> footprints, TileGrid grid, Rules rules) {
-    return new Arranger(grid, rules, footprints).best();
+    return arrange(footprints, grid, rules, List.of());
+  }
+
+  /**
+   * The best arrangement found, or none where something is wider than the widest sheet.
+   *
+   * @param sets things that are also wanted alone, by their places in the list: of arrangements
+   *     that are equally good the one is best in which these need the fewest pages
+   */
+  public static Optional<Arrangement> arrange(
+      List<List<Footprint>> footprints, TileGrid grid, Rules rules, List<List<Integer>> sets) {
+    return new Arranger(grid, rules, footprints, sets).best();
   }
 
   /** An attempt: how good it is, and where things lie. */
-  private record Attempt(int pages, int turned, int area, int height, List<Spot> spots) {}
+  private record Attempt(
+      int pages, int alone, int turned, int area, int height, List<Spot> spots) {}
 
   /** A thing's place in cells, and how many pages it needs that were not in use. */
   private record Spot(int thing, Laid laid, int column, int row, int fresh) {
@@ -91,6 +106,7 @@ public final class Arranger {
     if (rules.mostColumns() > 1) {
       better =
           Comparator.comparingInt(Attempt::pages)
+              .thenComparingInt(Attempt::alone)
               .thenComparingInt(attempt -> slender(attempt))
               .thenComparingInt(Attempt::turned)
               .thenComparingInt(Attempt::area);
@@ -201,7 +217,22 @@ public final class Arranger {
     }
     int turned = (int) spots.stream().filter(spot -> spot.laid().turn() != 0).count();
     int rows = (reached + cellsDown - 1) / cellsDown;
-    return new Attempt(pages, turned, rows * columns, reached, spots);
+    return new Attempt(pages, alone(spots), turned, rows * columns, reached, spots);
+  }
+
+  /** How many pages the sets need, each by itself. */
+  private int alone(List<Spot> spots) {
+    int alone = 0;
+    for (List<Integer> set : sets) {
+      int[] used = new int[MOST_ROWS];
+      for (Spot spot : spots) {
+        if (set.contains(spot.thing())) {
+          spot.use(used, cellsAcross, cellsDown);
+        }
+      }
+      alone += Arrays.stream(used).map(Integer::bitCount).sum();
+    }
+    return alone;
   }
 
   /** The place that needs the fewest new pages; of equals the highest, then the leftmost. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.hemwright.geometry.Path;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 
 /**
@@ -17,6 +18,7 @@ public final class GroupDrawing {
   private final List<Size> sizes;
   private final List<Nest> nests;
   private final boolean stitchLines;
+  private final List<View> views;
   private final Map<Integer, PieceDrawing> drawn = new HashMap<>();
   private final Map<Integer, Nest> turned = new HashMap<>();
 
@@ -26,12 +28,20 @@ public final class GroupDrawing {
    * @param sizes in the chart's order
    * @param nests of these sizes, in the order of the document
    * @param stitchLines whether stitch lines are drawn
+   * @param views the garments that a maker may choose among; none where there is no choice
    */
-  public GroupDrawing(SizeRun run, List<Size> sizes, List<Nest> nests, boolean stitchLines) {
+  public GroupDrawing(
+      SizeRun run, List<Size> sizes, List<Nest> nests, boolean stitchLines, List<View> views) {
     this.run = run;
     this.sizes = List.copyOf(sizes);
     this.nests = List.copyOf(nests);
     this.stitchLines = stitchLines;
+    this.views = List.copyOf(views);
+  }
+
+  /** The pieces of a group, without a choice of garments. */
+  public GroupDrawing(SizeRun run, List<Size> sizes, List<Nest> nests, boolean stitchLines) {
+    this(run, sizes, nests, stitchLines, List.of());
   }
 
   /** The run that is drawn. */
@@ -47,6 +57,11 @@ public final class GroupDrawing {
   /** The names of the sizes, in the chart's order. */
   public List<String> sizeNames() {
     return sizes.stream().map(Size::name).toList();
+  }
+
+  /** The garments that a maker may choose among; none where there is no choice. */
+  public List<View> views() {
+    return views;
   }
 
   /** The nests, grain upward. */

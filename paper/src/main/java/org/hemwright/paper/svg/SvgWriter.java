@@ -257,8 +257,11 @@ public final class SvgWriter {
     text.append(Math.abs(scaled) / unit);
     long rest = Math.abs(scaled) % unit;
     if (rest != 0) {
-      String digits = String.format(Locale.ROOT, "%0" + places + "d", rest);
-      text.append('.').append(digits.replaceAll("0+$", ""));
+      text.append('.');
+      for (long digit = unit / 10; rest != 0; digit /= 10) {
+        text.append((char) ('0' + rest / digit));
+        rest %= digit;
+      }
     }
     return text.toString();
   }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
@@ -21,6 +22,7 @@ import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.nest.PieceDrawing;
 import org.hemwright.paper.nest.PieceShape;
 import org.hemwright.paper.sheet.Inked;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 
 /**
@@ -82,8 +84,16 @@ public record GroupSheet(
     }
     panel.ifPresent(box -> footprints.add(List.of(Footprint.of(box))));
     TileGrid grid = format.grid(overlap);
-    return Arranger.arrange(footprints, grid, format.rules())
+    List<List<Integer>> views = group.views().stream().map(view -> indices(group, view)).toList();
+    return Arranger.arrange(footprints, grid, format.rules(), views)
         .map(arrangement -> laid(group, grid, arrangement, panel));
+  }
+
+  private static List<Integer> indices(GroupDrawing group, View view) {
+    return IntStream.range(0, group.nests().size())
+        .filter(i -> view.pieces().contains(group.nests().get(i).card().name()))
+        .boxed()
+        .toList();
   }
 
   private static Footprint footprint(GroupDrawing group, int index, int turn, boolean beside) {
@@ -166,7 +176,18 @@ public record GroupSheet(
   /** The pages that one size needs, row by row. */
   public List<Tile> tiles(Size size) {
     return TileGrid.all(arrangement.rows(), arrangement.columns()).stream()
-        .filter(tile -> needs(size, grid.core(tile)))
+        .filter(tile -> needs(size, pieces, grid.core(tile)))
+        .toList();
+  }
+
+  /** The pages that one size of one view needs, row by row. */
+  public List<Tile> tiles(Size size, View view) {
+    List<LaidPiece> own =
+        pieces.stream()
+            .filter(piece -> view.pieces().contains(piece.nest().card().name()))
+            .toList();
+    return TileGrid.all(arrangement.rows(), arrangement.columns()).stream()
+        .filter(tile -> needs(size, own, grid.core(tile)))
         .toList();
   }
 
@@ -177,12 +198,12 @@ public record GroupSheet(
             tile -> {
               Box core = grid.core(tile);
               return panel.filter(core::overlaps).isPresent()
-                  || group.sizes().stream().anyMatch(size -> needs(size, core));
+                  || group.sizes().stream().anyMatch(size -> needs(size, pieces, core));
             })
         .toList();
   }
 
-  private boolean needs(Size size, Box core) {
+  private static boolean needs(Size size, List<LaidPiece> pieces, Box core) {
     for (LaidPiece piece : pieces) {
       for (List<Point> area : piece.areas().getOrDefault(size, List.of())) {
         if (AreaTest.meets(area, core)) {

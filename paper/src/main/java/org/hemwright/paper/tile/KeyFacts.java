@@ -2,14 +2,18 @@ package org.hemwright.paper.tile;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.hemwright.paper.nest.GroupDrawing;
 import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.nest.PieceShape;
 import org.hemwright.paper.style.SizeStyles;
 import org.hemwright.paper.words.Speech;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.piece.Allowance;
 import org.hemwright.pattern.piece.Cut;
@@ -19,6 +23,8 @@ import org.hemwright.pattern.piece.Mark;
  * What the key has to tell.
  *
  * @param sizes "Sizes 8 to 24"
+ * @param view the view that alone is printed, in words, if only one is
+ * @param views for each view that a maker may choose, in words, the pieces that it takes
  * @param advice paragraphs on printing
  * @param contents a line for each group: its sizes and pages
  * @param styles of the sizes, where the key tells them too
@@ -29,6 +35,8 @@ import org.hemwright.pattern.piece.Mark;
  */
 record KeyFacts(
     String sizes,
+    Optional<String> view,
+    List<String> views,
     List<String> advice,
     List<String> contents,
     Optional<SizeStyles> styles,
@@ -51,6 +59,7 @@ record KeyFacts(
   }
 
   KeyFacts {
+    views = List.copyOf(views);
     advice = List.copyOf(advice);
     contents = List.copyOf(contents);
     signs = Set.copyOf(signs);
@@ -63,6 +72,7 @@ record KeyFacts(
   /** The key to pages of home printers. */
   static KeyFacts ofPages(
       Speech speech,
+      Optional<View> view,
       List<GroupDrawing> groups,
       boolean stitchLines,
       PageFormat format,
@@ -76,21 +86,23 @@ record KeyFacts(
     advice.add(
         "Trim or fold back one margin where two pages meet, and lay frame to frame so that the"
             + " numbered diamonds close. The map shows the way.");
-    return of(speech, groups, stitchLines, advice, contents, Optional.empty(), true);
+    return of(speech, view, groups, stitchLines, advice, contents, Optional.empty(), true);
   }
 
   /** The key to one large sheet. */
-  static KeyFacts ofSheet(Speech speech, GroupDrawing group, boolean stitchLines) {
+  static KeyFacts ofSheet(
+      Speech speech, Optional<View> view, GroupDrawing group, boolean stitchLines) {
     List<String> advice = new ArrayList<>();
     advice.add("Have it printed at actual size or 100\u00a0%, nothing fitted to the paper.");
     advice.add("Measure both squares, across and down, before you cut.");
     advice.add("In a reader that shows layers you may hide the sizes that you do not need.");
     Optional<SizeStyles> styles = group.nests().stream().findFirst().map(Nest::styles);
-    return of(speech, List.of(group), stitchLines, advice, List.of(), styles, false);
+    return of(speech, view, List.of(group), stitchLines, advice, List.of(), styles, false);
   }
 
   private static KeyFacts of(
       Speech speech,
+      Optional<View> view,
       List<GroupDrawing> groups,
       boolean stitchLines,
       List<String> advice,
@@ -119,7 +131,37 @@ record KeyFacts(
       signs.remove(Sign.HEM);
     }
     return new KeyFacts(
-        speech.sizes(drawn), advice, contents, styles, nested, oneWay, diamonds, signs);
+        speech.sizes(drawn),
+        view.map(Speech::view),
+        views(groups),
+        advice,
+        contents,
+        styles,
+        nested,
+        oneWay,
+        diamonds,
+        signs);
+  }
+
+  /** "View A, Above the knee: pieces 1 and 4". */
+  private static List<String> views(List<GroupDrawing> groups) {
+    Map<String, Set<Integer>> numbers = new LinkedHashMap<>();
+    for (GroupDrawing group : groups) {
+      for (View view : group.views()) {
+        Set<Integer> own = numbers.computeIfAbsent(Speech.view(view), key -> new TreeSet<>());
+        group.run().pattern().pieces().stream()
+            .filter(card -> view.pieces().contains(card.name()))
+            .forEach(card -> own.add(card.number()));
+      }
+    }
+    List<String> words = new ArrayList<>();
+    numbers.forEach(
+        (view, own) -> {
+          List<String> pieces = own.stream().map(String::valueOf).toList();
+          String some = pieces.size() == 1 ? "piece" : "pieces";
+          words.add(view + ": " + some + "\u00a0" + Speech.listed(pieces));
+        });
+    return words;
   }
 
   private static List<Fabric> fabrics(GroupDrawing group, Nest nest) {

@@ -32,9 +32,11 @@ final class KeyPanel {
 
   static final double ONE_INCH = 25.4;
 
+  private static final double TITLE = 34;
   private static final double TEXT = 10;
   private static final double SMALL = 9;
   private static final double COLUMN = 112;
+  private static final double HALF = WIDTH / 2 + 2;
   private static final double ROW = 8.2;
   private static final double SAMPLE = 24;
 
@@ -58,12 +60,27 @@ final class KeyPanel {
 
   private double head() {
     leaf.words(0, 10, speech.details().by(), Face.REGULAR, 11);
-    leaf.words(0, 24, speech.details().title(), Face.LIGHT, 34);
+    String title = speech.details().title();
+    leaf.words(0, 24, title, Face.LIGHT, titlePoints(title));
     String version = "Version " + speech.details().version() + ", " + speech.date();
     leaf.wordsBefore(WIDTH, 10, version, Face.REGULAR, 11);
+    facts.view().ifPresent(view -> leaf.wordsBefore(WIDTH, 17, view, Face.REGULAR, 11));
     leaf.wordsBefore(WIDTH, 24, facts.sizes(), Face.REGULAR, 11);
     leaf.rule(0, 29, WIDTH, Pens.SIGN);
     return 36;
+  }
+
+  /** As large as leaves room for what stands at the right. */
+  private double titlePoints(String title) {
+    double right = Face.REGULAR.set(facts.sizes(), 11).width();
+    if (facts.view().isPresent()) {
+      right = Math.max(right, Face.REGULAR.set(facts.view().get(), 11).width());
+    }
+    double points = TITLE;
+    while (points > SMALL && Face.LIGHT.set(title, points).width() > WIDTH - right - 6) {
+      points -= 1;
+    }
+    return points;
   }
 
   private double squares(double top) {
@@ -102,7 +119,7 @@ final class KeyPanel {
     int rows = (entries.size() + 1) / 2;
     double start = top + 7;
     for (int i = 0; i < entries.size(); i++) {
-      double x = i < rows ? 0 : WIDTH / 2 + 2;
+      double x = i < rows ? 0 : HALF;
       double down = start + (i % rows) * ROW;
       leaf.add(entries.get(i).sample().at(x, down - 1.1));
       leaf.words(x + SAMPLE + 5, down, entries.get(i).text(), Face.REGULAR, SMALL);
@@ -124,13 +141,20 @@ final class KeyPanel {
       }
       return;
     }
-    double down = top;
+    boolean choice = !facts.views().isEmpty();
     if (!facts.contents().isEmpty()) {
-      leaf.words(0, down, "In this file", Face.SEMIBOLD, 12);
-      down += 6;
-      for (String line : facts.contents()) {
-        down = leaf.text(0, down, line, Face.REGULAR, TEXT, WIDTH) + 5;
-      }
+      list(0, top, choice ? HALF - 8 : WIDTH, "In this file", facts.contents());
+    }
+    if (choice) {
+      list(HALF, top, WIDTH - HALF, "Views", facts.views());
+    }
+  }
+
+  private void list(double x, double top, double width, String head, List<String> lines) {
+    leaf.words(x, top, head, Face.SEMIBOLD, 12);
+    double down = top + 6;
+    for (String line : lines) {
+      down = leaf.text(x, down, line, Face.REGULAR, TEXT, width) + 5;
     }
   }
 

@@ -7,24 +7,23 @@ import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
+import org.hemwright.geometry.Vector;
 import org.hemwright.paper.arrange.Footprint;
 import org.hemwright.paper.arrange.TileGrid.Tile;
 import org.hemwright.paper.label.Room;
 import org.hemwright.paper.label.TurnedBox;
-import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.sheet.Ink;
 import org.hemwright.paper.sheet.Pen;
 import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.style.Pens;
-import org.hemwright.paper.style.SizeStyles;
 import org.hemwright.paper.type.Face;
 import org.hemwright.paper.type.SetLine;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.body.Size;
 
 /**
- * How the pages of one group lie: all of them reduced, the pieces on them, and for each size the
- * pages it needs, with its line as a key.
+ * How the pages of one group lie: all of them reduced with the pieces on them, and the table of
+ * pages.
  */
 final class MapPage {
   private static final Ink PIECE = new Ink(0xe9, 0xee, 0xf3);
@@ -32,7 +31,10 @@ final class MapPage {
   private static final Pen GRID = Pen.solid(0.2, Inks.QUIET);
   private static final Pen BLANK = Pen.solid(0.1, Inks.QUIET.tint(0.5));
   private static final double HEAD = 28;
-  private static final double ROW = 6.4;
+  private static final double ABOVE_TABLE = 9;
+
+  /** A page number as wide as any. */
+  private static final int MOST_DIGITS = 888;
 
   /** The widest map with the table beside it, and the space between the two (mm). */
   private static final double BESIDE = 112;
@@ -42,48 +44,97 @@ final class MapPage {
   private static final double FIGURE = 22;
   private static final double CLEAR = 1.4;
 
+  /** Pages on the map narrower than this leave no room for their names (mm). */
+  private static final double LEAST_PAGE = 13;
+
   private final GroupSheet sheet;
   private final Speech speech;
-  private final int first;
-  private final Leaf leaf;
   private final List<Tile> tiles;
+  private Leaf leaf = new Leaf();
+  private int first;
   private Room room;
 
-  private MapPage(GroupSheet sheet, Speech speech, int first, Leaf leaf) {
+  MapPage(GroupSheet sheet, Speech speech) {
     this.sheet = sheet;
     this.speech = speech;
-    this.first = first;
-    this.leaf = leaf;
     tiles = sheet.tiles();
     room = new Room(List.of(Path.polyline(Footprint.corners(new Box(0, 0, 1, 1)))));
   }
 
-  /**
-   * Draws the map.
-   *
-   * @param first the number of the group's first printed page in the file
-   */
-  static void draw(Leaf leaf, GroupSheet sheet, Speech speech, int first, double height) {
-    new MapPage(sheet, speech, first, leaf).draw(height);
+  /** Where the table of pages stands. */
+  private enum Table {
+    BESIDE,
+    BELOW,
+    APART
   }
 
-  private void draw(double height) {
-    leaf.words(0, 14, "How the pages lie", Face.LIGHT, 26);
-    leaf.wordsBefore(
+  GroupSheet sheet() {
+    return sheet;
+  }
+
+  /** How many pages it takes in frames of a height (mm). */
+  int count(double height) {
+    return table(height) == Table.APART ? 2 : 1;
+  }
+
+  /**
+   * Its pages.
+   *
+   * @param number of the first of them in the file; the group's pages follow
+   */
+  List<Leaf> leaves(int number, double height) {
+    first = number + count(height);
+    PageTable pages = new PageTable(sheet, speech, first);
+    leaf = headed("How the pages lie");
+    switch (table(height)) {
+      case BESIDE -> {
+        map(HEAD, BESIDE, height - HEAD);
+        pages.draw(leaf, BESIDE + GUTTER, HEAD - 1, KeyPanel.WIDTH - BESIDE - GUTTER);
+      }
+      case BELOW -> {
+        double foot = map(HEAD, KeyPanel.WIDTH, below(height));
+        pages.draw(leaf, 0, foot + ABOVE_TABLE, KeyPanel.WIDTH);
+      }
+      case APART -> {
+        map(HEAD, KeyPanel.WIDTH, height - HEAD);
+        Leaf other = headed("Which pages to print");
+        pages.draw(other, 0, HEAD, KeyPanel.WIDTH);
+        return List.of(leaf, other);
+      }
+    }
+    return List.of(leaf);
+  }
+
+  private Leaf headed(String title) {
+    Leaf page = new Leaf();
+    page.words(0, 14, title, Face.LIGHT, 26);
+    page.wordsBefore(
         KeyPanel.WIDTH,
         14,
         speech.sizes(sheet.group().sizeNames()) + ", " + tiles.size() + " pages",
         Face.REGULAR,
         11);
-    leaf.rule(0, 19, KeyPanel.WIDTH, Pens.SIGN);
-    double below = height - HEAD - sheet.group().sizes().size() * ROW - 18;
-    if (scale(BESIDE, height - HEAD) > scale(KeyPanel.WIDTH, below)) {
-      map(HEAD, BESIDE, height - HEAD);
-      table(BESIDE + GUTTER, HEAD + 3, true);
-    } else {
-      double foot = map(HEAD, KeyPanel.WIDTH, below);
-      table(0, foot + 12, false);
+    page.rule(0, 19, KeyPanel.WIDTH, Pens.SIGN);
+    return page;
+  }
+
+  /** Where the table leaves the map the most room, or on a page of its own where that is little. */
+  private Table table(double height) {
+    PageTable pages = new PageTable(sheet, speech, MOST_DIGITS);
+    boolean fits = pages.height(KeyPanel.WIDTH - BESIDE - GUTTER) < height - HEAD;
+    double beside = fits ? scale(BESIDE, height - HEAD) : 0;
+    double below = below(height) > 0 ? scale(KeyPanel.WIDTH, below(height)) : 0;
+    if (Math.max(beside, below) * sheet.grid().stepAcross() < LEAST_PAGE
+        && scale(KeyPanel.WIDTH, height - HEAD) > 1.2 * Math.max(beside, below)) {
+      return Table.APART;
     }
+    return beside > below ? Table.BESIDE : Table.BELOW;
+  }
+
+  /** How high the map may be with the table below it (mm). */
+  private double below(double height) {
+    double table = new PageTable(sheet, speech, MOST_DIGITS).height(KeyPanel.WIDTH);
+    return height - HEAD - ABOVE_TABLE - table - 2;
   }
 
   private double wide() {
@@ -129,11 +180,15 @@ final class MapPage {
     int index = tiles.indexOf(tile);
     if (index < 0) {
       leaf.hatch(new Box(x, -down - high, x + wide, -down), 2, BLANK);
-      leaf.frame(x, down, wide, high, BLANK);
+      leaf.stroke(edge(x, down, wide, high), BLANK);
       return;
     }
-    leaf.frame(x, down, wide, high, GRID);
+    leaf.stroke(edge(x, down, wide, high), GRID);
     name(tile, index, x, down, wide, high);
+  }
+
+  private static Path edge(double x, double down, double wide, double high) {
+    return Path.polyline(Footprint.corners(new Box(x, -down - high, x + wide, -down)));
   }
 
   /** A page's name and number, in that corner of its picture which is free. */
@@ -177,15 +232,34 @@ final class MapPage {
         room.takeLine(path, 0.5);
       }
     }
-    Nest nest = piece.nest();
-    Point middle = Box.of(sizes.get(0).getValue().get(0)).centre();
-    String number = Integer.toString(nest.card().number());
+    figure(piece, reduced(sizes.get(0).getValue().get(0), scale, left, top), scale, left, top);
+  }
+
+  /** The piece's number, off the edges of pages where there is room. */
+  private void figure(
+      GroupSheet.LaidPiece piece, Path smallest, double scale, double left, double top) {
+    String number = Integer.toString(piece.nest().card().number());
     SetLine figure = Face.LIGHT.set(number, FIGURE);
-    double x = left + middle.x() * scale;
-    double down = top - middle.y() * scale + figure.capitalHeight() / 2;
-    leaf.wordsAbout(x, down, number, Face.LIGHT, FIGURE, Inks.BLACK);
-    Point foot = new Point(x - figure.width() / 2, -down);
-    room.take(new TurnedBox(foot, 0, figure.width(), figure.capitalHeight()), 1);
+    Room inside = new Room(List.of(smallest));
+    for (int column = 1; column < sheet.arrangement().columns(); column++) {
+      double x = left + column * sheet.grid().stepAcross() * scale;
+      inside.takeLine(Path.straight(new Point(x, -1000), new Point(x, 0)), CLEAR);
+    }
+    for (int row = 1; row < sheet.arrangement().rows(); row++) {
+      double y = -top - row * sheet.grid().stepDown() * scale;
+      inside.takeLine(Path.straight(new Point(0, y), new Point(1000, y)), CLEAR);
+    }
+    Point middle = Box.of(smallest.flattened(Tolerance.PRINTED_FLAT)).centre();
+    TurnedBox about =
+        new TurnedBox(
+            middle.minus(new Vector(figure.width() / 2, figure.capitalHeight() / 2)),
+            0,
+            figure.width(),
+            figure.capitalHeight());
+    TurnedBox box =
+        inside.find(0, figure.width(), figure.capitalHeight(), inside.centre()).orElse(about);
+    leaf.words(box.corner().x(), -box.corner().y(), number, Face.LIGHT, FIGURE);
+    room.take(box, 1);
   }
 
   private static Path reduced(List<Point> area, double scale, double left, double top) {
@@ -202,37 +276,5 @@ final class MapPage {
       points.add(start);
     }
     return Path.polyline(points);
-  }
-
-  /** The table of sizes; in a narrow column each takes two lines or more. */
-  private void table(double left, double top, boolean narrow) {
-    leaf.words(left, top, "Pages that each size needs", Face.SEMIBOLD, 12);
-    List<Nest> nests = sheet.group().nests();
-    if (nests.isEmpty()) {
-      return;
-    }
-    SizeStyles styles = nests.get(0).styles();
-    double down = top + 7;
-    for (Size size : sheet.group().sizes()) {
-      List<Integer> pages = new ArrayList<>();
-      for (Tile tile : sheet.tiles(size)) {
-        pages.add(first + tiles.indexOf(tile));
-      }
-      String count = pages.size() + (pages.size() == 1 ? " page" : " pages");
-      String ranges = PageNumbers.ranges(pages);
-      if (narrow) {
-        KeyPanel.sizeSample(leaf, left, down, 26, styles, size);
-        leaf.words(left + 30, down, "Size " + size.name(), Face.REGULAR, 10);
-        leaf.wordsBefore(KeyPanel.WIDTH, down, count, Face.REGULAR, 10);
-        double width = KeyPanel.WIDTH - left - 30;
-        down = leaf.text(left + 30, down + 4.6, ranges, Face.REGULAR, 10, width) + ROW + 1;
-      } else {
-        KeyPanel.sizeSample(leaf, left, down, 44, styles, size);
-        leaf.words(left + 50, down, "Size " + size.name(), Face.REGULAR, 10);
-        leaf.wordsBefore(left + 86, down, count, Face.REGULAR, 10);
-        double width = KeyPanel.WIDTH - left - 92;
-        down = leaf.text(left + 92, down, ranges, Face.REGULAR, 10, width) + ROW;
-      }
-    }
   }
 }

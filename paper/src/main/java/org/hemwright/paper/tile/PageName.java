@@ -8,7 +8,7 @@ import java.util.List;
  * @param kind what it shows
  * @param sizes the names of the sizes on it, in the chart's order
  * @param tile its name among its neighbours, {@code B3}, for a page with pieces; the number of a
- *     table among tables; blank for others
+ *     table among tables, or of a map's second page; blank for others
  */
 public record PageName(Kind kind, List<String> sizes, String tile) {
   /** What a page shows. */

@@ -13,15 +13,17 @@ import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.type.Face;
 import org.hemwright.paper.type.SetLine;
 import org.hemwright.paper.words.Speech;
+import org.hemwright.pattern.View;
 
 /**
  * How the pages of one file are counted and headed.
  *
  * @param speech of its papers
+ * @param view the view that alone is printed, if only one is
  * @param all how many pages the file has
  * @param proof what marks every page as a proof, if anything does
  */
-record PageNumbers(Speech speech, int all, Optional<String> proof) {
+record PageNumbers(Speech speech, Optional<View> view, int all, Optional<String> proof) {
   private static final double POINTS = 9;
   private static final double ABOVE = 1.5;
   private static final double AFTER_NAME = 3.5;
@@ -44,9 +46,11 @@ record PageNumbers(Speech speech, int all, Optional<String> proof) {
       items.add(words(own, x, y));
       x += own.width() + AFTER_NAME;
     }
+    String own = view.map(each -> ", view " + Speech.spoken(each.name())).orElse("");
     String text =
-        "%s, version %s, %s"
-            .formatted(speech.details().title(), speech.details().version(), speech.details().by());
+        "%s%s, version %s, %s"
+            .formatted(
+                speech.details().title(), own, speech.details().version(), speech.details().by());
     SetLine design = Face.REGULAR.set(text, POINTS);
     items.add(words(design, x, y));
     if (proof.isPresent()) {

@@ -15,6 +15,7 @@ import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.piece.PieceCard;
 
@@ -33,13 +34,21 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
     groups = List.copyOf(groups);
   }
 
-  /** The pages with pieces of one group, and those of them that each of its sizes needs. */
-  public record GroupCount(List<String> sizes, int pages, Map<String, Integer> pagesOfSize) {}
+  /**
+   * The pages with pieces of one group, and those of them that each of its sizes needs, for all
+   * pieces and for each view that a maker may choose.
+   */
+  public record GroupCount(
+      List<String> sizes,
+      int pages,
+      Map<String, Integer> pagesOfSize,
+      Map<String, Map<String, Integer>> pagesOfView) {}
 
   /**
    * What the pages are made of.
    *
    * @param run the pattern
+   * @param view the view that alone is drawn, if only one is
    * @param groups drawn, without the rectangles that are cut by measure
    * @param rectangles for each group its pieces that may be cut by measure, if they are to be
    * @param stitchLines whether stitch lines are drawn
@@ -48,6 +57,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
    */
   public record Content(
       SizeRun run,
+      Optional<View> view,
       List<GroupDrawing> groups,
       List<Nest> rectangles,
       boolean stitchLines,
@@ -98,27 +108,31 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
             content.rectangles().stream()
                 .flatMap(nest -> PlainRectangle.of(nest).stream())
                 .toList());
+    List<MapPage> maps = laid.stream().map(sheet -> new MapPage(sheet, speech)).toList();
+    double high = Leaf.frame(format).height();
     int all = 1 + tables.size();
     List<String> contents = new ArrayList<>();
     if (!tables.isEmpty()) {
       contents.add("Pieces to cut by measure: page 2");
     }
-    for (GroupSheet sheet : laid) {
-      int tiles = sheet.tiles().size();
+    for (int i = 0; i < laid.size(); i++) {
+      int tiles = laid.get(i).tiles().size();
+      int first = all + maps.get(i).count(high) + 1;
+      String sizes = speech.sizes(laid.get(i).group().sizeNames());
       contents.add(
           "%s: map on page %d, pieces on pages %d to %d"
-              .formatted(
-                  speech.sizes(sheet.group().sizeNames()), all + 1, all + 2, all + 1 + tiles));
-      all += 1 + tiles;
+              .formatted(sizes, all + 1, first, first + tiles - 1));
+      all = first + tiles - 1;
     }
-    PageNumbers numbers = new PageNumbers(speech, all, content.proof());
+    PageNumbers numbers = new PageNumbers(speech, content.view(), all, content.proof());
     List<String> sizes = sizes(content);
     List<Sheet> pages = new ArrayList<>();
     Leaf key = new Leaf();
     KeyPanel.draw(
         key,
         speech,
-        KeyFacts.ofPages(speech, content.groups(), content.stitchLines(), format, contents));
+        KeyFacts.ofPages(
+            speech, content.view(), content.groups(), content.stitchLines(), format, contents));
     Box frame = Leaf.frame(format);
     pages.add(key.on(format, numbers.header(frame, Optional.empty(), sizes, 1)));
     List<PageName> names = new ArrayList<>();
@@ -129,12 +143,15 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
       names.add(new PageName(PageName.Kind.TABLE, sizes, Integer.toString(names.size())));
     }
     List<GroupCount> counts = new ArrayList<>();
-    for (GroupSheet sheet : laid) {
+    for (MapPage map : maps) {
+      GroupSheet sheet = map.sheet();
       List<String> group = sheet.group().sizeNames();
-      Leaf map = new Leaf();
-      MapPage.draw(map, sheet, speech, pages.size() + 2, frame.height());
-      pages.add(map.on(format, numbers.header(frame, Optional.empty(), group, pages.size() + 1)));
-      names.add(new PageName(PageName.Kind.MAP, group, ""));
+      List<Leaf> leaves = map.leaves(pages.size() + 1, high);
+      for (int i = 0; i < leaves.size(); i++) {
+        List<Item> header = numbers.header(frame, Optional.empty(), group, pages.size() + 1);
+        pages.add(leaves.get(i).on(format, header));
+        names.add(new PageName(PageName.Kind.MAP, group, i == 0 ? "" : Integer.toString(i + 1)));
+      }
       pages.addAll(new TilePages(sheet, List.of(), format, numbers).sheets(pages.size() + 1));
       names.addAll(tiles(sheet));
       counts.add(count(sheet));
@@ -152,12 +169,12 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
       }
     }
     int all = laid.stream().mapToInt(sheet -> sheet.tiles().size()).sum();
-    PageNumbers numbers = new PageNumbers(speech, all, content.proof());
+    PageNumbers numbers = new PageNumbers(speech, content.view(), all, content.proof());
     List<Sheet> pages = new ArrayList<>();
     List<PageName> names = new ArrayList<>();
     List<GroupCount> counts = new ArrayList<>();
     for (GroupSheet sheet : laid) {
-      List<Inked> key = key(sheet, speech, content.stitchLines());
+      List<Inked> key = key(sheet, speech, content.view(), content.stitchLines());
       pages.addAll(new TilePages(sheet, key, format, numbers).sheets(pages.size() + 1));
       names.addAll(tiles(sheet));
       counts.add(count(sheet));
@@ -173,9 +190,10 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
   }
 
   /** The key where it lies on a large sheet. */
-  private static List<Inked> key(GroupSheet sheet, Speech speech, boolean stitchLines) {
+  private static List<Inked> key(
+      GroupSheet sheet, Speech speech, Optional<View> view, boolean stitchLines) {
     Leaf leaf = new Leaf();
-    KeyPanel.draw(leaf, speech, KeyFacts.ofSheet(speech, sheet.group(), stitchLines));
+    KeyPanel.draw(leaf, speech, KeyFacts.ofSheet(speech, view, sheet.group(), stitchLines));
     Vector move = sheet.panel().map(box -> new Vector(box.minX(), box.maxY())).orElse(Vector.ZERO);
     List<Inked> key = new ArrayList<>();
     for (Item item : leaf.items()) {
@@ -187,7 +205,8 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
   }
 
   /** One drawing of a group, pieces and key, as it would lie on a roll. */
-  public static Optional<Sheet> drawing(GroupDrawing group, boolean stitchLines) {
+  public static Optional<Sheet> drawing(
+      GroupDrawing group, Optional<View> view, boolean stitchLines) {
     Speech speech = Speech.of(group.run());
     Box panel = new Box(0, -KeyPanel.HEIGHT, KeyPanel.WIDTH, 0);
     PageFormat format = tooWide(group, PageFormat.ROLL).isEmpty() ? PageFormat.ROLL : PageFormat.A0;
@@ -195,7 +214,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
         .map(
             sheet -> {
               List<Item> items = new ArrayList<>(sheet.items());
-              items.addAll(key(sheet, speech, stitchLines));
+              items.addAll(key(sheet, speech, view, stitchLines));
               return new Sheet(sheet.bounds().grown(10), items);
             });
   }
@@ -206,7 +225,15 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
       List<Tile> tiles = sheet.tiles(size);
       pages.put(size.name(), tiles.size());
     }
-    return new GroupCount(sheet.group().sizeNames(), sheet.tiles().size(), pages);
+    Map<String, Map<String, Integer>> ofViews = new LinkedHashMap<>();
+    for (View view : sheet.group().views()) {
+      Map<String, Integer> ofView = new LinkedHashMap<>();
+      for (Size size : sheet.group().sizes()) {
+        ofView.put(size.name(), sheet.tiles(size, view).size());
+      }
+      ofViews.put(view.name(), ofView);
+    }
+    return new GroupCount(sheet.group().sizeNames(), sheet.tiles().size(), pages, ofViews);
   }
 
   private static List<String> sizes(Content content) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.PieceCard;
 
@@ -34,7 +35,7 @@ public record PieceWords(
       SizeRun run, PieceCard card, List<String> sizes, List<String> allowances, boolean whole) {
     Speech speech = Speech.of(run);
     List<String> facts = new ArrayList<>();
-    facts.add("Piece " + card.number() + " of " + count(run));
+    facts.add("Piece " + card.number() + " of " + count(run) + views(run, card));
     for (Cut cut : card.cuts()) {
       facts.add(cut(run, cut, whole));
     }
@@ -49,6 +50,19 @@ public record PieceWords(
         run.pattern().details().title() + ", version\u00a0" + run.pattern().details().version(),
         facts,
         run.pattern().details().by() + ", " + speech.date().replace(' ', '\u00a0'));
+  }
+
+  /** Which of several views take a piece: ", views A and B". */
+  private static String views(SizeRun run, PieceCard card) {
+    List<View> views = run.pattern().views();
+    List<String> names =
+        views.stream()
+            .filter(view -> view.pieces().contains(card.name()))
+            .map(view -> Speech.spoken(view.name()))
+            .toList();
+    return views.size() < 2 || names.isEmpty()
+        ? ""
+        : (names.size() == 1 ? ", view\u00a0" : ", views\u00a0") + Speech.listed(names);
   }
 
   /** How many pieces the pattern has; two drafts for two ranges are one piece. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.SizeWords;
@@ -102,6 +103,20 @@ public record Speech(Details details, LengthFormat lengths, List<String> chart) 
   /** A name of the document as it is shown: blanks for low lines. */
   public static String spoken(String name) {
     return name.replace('_', ' ');
+  }
+
+  /** "A", "A and B", "A, B and C". */
+  public static String listed(List<String> names) {
+    int last = names.size() - 1;
+    return last < 1
+        ? String.join("", names)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+  }
+
+  /** "View A", and its title where it has one: "View A, Above the knee". */
+  public static String view(View view) {
+    String name = "View " + spoken(view.name());
+    return view.title().isBlank() ? name : name + ", " + view.title();
   }
 
   /** The text with a capital letter first. */

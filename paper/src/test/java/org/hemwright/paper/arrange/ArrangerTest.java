@@ -117,6 +117,27 @@ class ArrangerTest {
         .isEmpty();
   }
 
+  // Three things of a page's width and a third of its height fill one page, the fourth lies alone;
+  // which of them that is does not matter to all four together.
+  @Test
+  void ofEqualArrangementsTheOneIsTakenInWhichSetsNeedFewPages() {
+    List<List<Footprint>> things =
+        List.of(turns(170, 70), turns(170, 70), turns(170, 70), turns(170, 70));
+    for (List<Integer> set : List.of(List.of(0, 3), List.of(1, 3), List.of(2, 3))) {
+      Arrangement arrangement = Arranger.arrange(things, GRID, RULES, List.of(set)).orElseThrow();
+      assertThat(pages(things, arrangement)).isEqualTo(2);
+      assertThat(pages(things, arrangement, set)).as(set.toString()).isEqualTo(1);
+    }
+  }
+
+  private static int pages(
+      List<List<Footprint>> things, Arrangement arrangement, List<Integer> set) {
+    List<Arrangement.Place> places = set.stream().map(arrangement.places()::get).toList();
+    return pages(
+        set.stream().map(things::get).toList(),
+        new Arrangement(places, arrangement.rows(), arrangement.columns()));
+  }
+
   @Test
   void theSameThingsLieTheSameWay() {
     List<List<Footprint>> things = List.of(turns(300, 500), turns(120, 700), turns(90, 90));

@@ -25,6 +25,7 @@ import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Layer;
 import org.hemwright.paper.sheet.Words;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -110,6 +111,35 @@ class GroupSheetTest {
       }
       assertThat(size(shown)).isCloseTo(size(pieces), within(1.0));
     }
+  }
+
+  // As above, for the pieces of one view alone.
+  @Test
+  void everyViewGetsThePagesThatHoldItsPieces() {
+    SizeRun run = SandlingSkirt.inViews(false);
+    List<Size> sizes = run.pattern().chart().sizes();
+    List<View> views = run.pattern().views();
+    GroupDrawing group =
+        new GroupDrawing(run, sizes, Nest.of(run, sizes, false, true), false, views);
+    GroupSheet sheet = GroupSheet.of(group, PageFormat.EITHER, 0, Optional.empty()).orElseThrow();
+    int told = 0;
+    for (View view : views) {
+      for (Size size : sizes) {
+        List<Tile> tiles = sheet.tiles(size, view);
+        for (Tile tile : TileGrid.all(sheet.arrangement().rows(), sheet.arrangement().columns())) {
+          Area part = new Area();
+          for (GroupSheet.LaidPiece piece : sheet.pieces()) {
+            if (view.pieces().contains(piece.nest().card().name())) {
+              piece.areas().getOrDefault(size, List.of()).forEach(points -> part.add(area(points)));
+            }
+          }
+          part.intersect(area(sheet.grid().core(tile)));
+          assertThat(tiles.contains(tile)).isEqualTo(size(part) > 1e-3);
+        }
+        told += sheet.tiles(size).size() - tiles.size();
+      }
+    }
+    assertThat(told).as("view B needs fewer").isPositive();
   }
 
   @ParameterizedTest

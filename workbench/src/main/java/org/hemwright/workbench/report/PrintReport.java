@@ -57,14 +57,26 @@ public final class PrintReport {
       }
       json.writeEndArray();
       json.writeNumberField("pages", group.pages());
-      json.writeObjectFieldStart("pages_of_size");
-      for (Map.Entry<String, Integer> size : group.pagesOfSize().entrySet()) {
-        json.writeNumberField(size.getKey(), size.getValue());
+      json.writeFieldName("pages_of_size");
+      write(json, group.pagesOfSize());
+      json.writeObjectFieldStart("pages_of_view");
+      for (Map.Entry<String, Map<String, Integer>> view : group.pagesOfView().entrySet()) {
+        json.writeFieldName(view.getKey());
+        write(json, view.getValue());
       }
       json.writeEndObject();
       json.writeEndObject();
     }
     json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void write(JsonGenerator json, Map<String, Integer> pagesOfSize)
+      throws IOException {
+    json.writeStartObject();
+    for (Map.Entry<String, Integer> size : pagesOfSize.entrySet()) {
+      json.writeNumberField(size.getKey(), size.getValue());
+    }
     json.writeEndObject();
   }
 }
