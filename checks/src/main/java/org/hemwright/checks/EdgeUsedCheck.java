@@ -35,6 +35,9 @@ final class EdgeUsedCheck implements EachSizeCheck {
       }
     }
     List<Finding> findings = new ArrayList<>();
+    if (!AllDrawn.in(sized, pattern)) {
+      return findings;
+    }
     for (Piece piece : sized.pieces()) {
       for (Edge edge : piece.edges()) {
         boolean finished =

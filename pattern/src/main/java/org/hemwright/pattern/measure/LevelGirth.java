@@ -35,7 +35,7 @@ public record LevelGirth(int loops, double girth) {
         piece.marks(Mark.Level.class).stream()
             .filter(mark -> mark.name().equals(level))
             .findFirst()
-            .ifPresent(mark -> crossed.add(piece, mark.at().y()));
+            .ifPresent(mark -> crossed.add(piece, mark.at()));
       }
     }
     if (crossed.widths.isEmpty()) {
@@ -62,13 +62,16 @@ public record LevelGirth(int loops, double girth) {
       return copy + "." + half + "." + edge;
     }
 
-    void add(Piece piece, double y) {
+    void add(Piece piece, Point at) {
+      Optional<FlaredLevel> flared = FlaredLevel.of(piece, at);
+      double y = at.y();
       boolean folded = piece.foldEdge().isPresent();
       List<EdgePlace.Half> halves =
           folded
               ? List.of(EdgePlace.Half.DRAWN, EdgePlace.Half.MIRRORED)
               : List.of(EdgePlace.Half.WHOLE);
-      double width = Girth.across(piece, y) * halves.size();
+      double width =
+          flared.map(FlaredLevel::length).orElseGet(() -> Girth.across(piece, y)) * halves.size();
       List<String> names = new ArrayList<>();
       piece.card().copies().forEach(each -> names.add(each.name()));
       for (String name : names.isEmpty() ? List.of("1") : names) {
@@ -78,7 +81,8 @@ public record LevelGirth(int loops, double girth) {
         Set<String> touched = new HashSet<>();
         for (Edge edge : piece.edges()) {
           if (!edge.onFold()) {
-            List<Double> places = places(piece, edge, y);
+            List<Double> places =
+                flared.map(level -> places(level, edge)).orElseGet(() -> places(piece, edge, y));
             if (!places.isEmpty()) {
               touched.add(edge.name());
             }
@@ -86,7 +90,9 @@ public record LevelGirth(int loops, double girth) {
             boolean within =
                 places.stream()
                     .anyMatch(
-                        at -> at > Tolerance.DRAWN_LENGTH && at < length - Tolerance.DRAWN_LENGTH);
+                        place ->
+                            place > Tolerance.DRAWN_LENGTH
+                                && place < length - Tolerance.DRAWN_LENGTH);
             if (within) {
               halves.forEach(half -> open.add(side(copy, half, edge.name())));
             }
@@ -94,6 +100,12 @@ public record LevelGirth(int loops, double girth) {
         }
         edges.put(copy, touched);
       }
+    }
+
+    /** A flared level meets its two sides, each somewhere between its ends. */
+    private static List<Double> places(FlaredLevel level, Edge edge) {
+      boolean meets = edge.equals(level.side()) || edge.equals(level.other());
+      return meets ? List.of(edge.path().length() / 2) : List.of();
     }
 
     private static List<Double> places(Piece piece, Edge edge, double y) {
