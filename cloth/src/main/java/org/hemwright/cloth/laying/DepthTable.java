@@ -108,11 +108,9 @@ final class DepthTable {
     int row = (int) v;
     int w = pair * WHOLES;
     int at = wholes[w] + (row * wholes[w + 1] + column) * DepthField.STRIDE;
-    float middle = cells[at];
-    float depth =
-        middle
-            + cells[at + 1] * (float) (u - column - 0.5)
-            + cells[at + 2] * (float) (v - row - 0.5);
+    float offX = (float) (u - column - 0.5);
+    float offY = (float) (v - row - 0.5);
+    float depth = cells[at] + cells[at + 1] * offX + cells[at + 2] * offY;
     if (depth > TOUCHING) {
       return reals[r + 6] * depth;
     }
@@ -124,7 +122,8 @@ final class DepthTable {
   }
 
   private double nearDepth(int list, double px, double py) {
-    int end = list + 1 + ((int) near[list]) * DepthField.LISTED;
+    int listed = (int) near[list];
+    int end = list + 1 + listed * DepthField.LISTED;
     double best = Double.POSITIVE_INFINITY;
     double bestSide = 0;
     for (int s = list + 1; s < end; s += DepthField.LISTED) {
