@@ -7,6 +7,7 @@ import org.hemwright.pattern.PaperChoices;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.make.Making;
 
 /** What a document says of the pattern that no size changes. */
 record PatternFacts(
@@ -15,7 +16,8 @@ record PatternFacts(
     List<Fabric> fabrics,
     List<View> views,
     PaperChoices paper,
-    List<Acceptance> acceptances) {
+    List<Acceptance> acceptances,
+    Making making) {
   PatternFacts {
     fabrics = List.copyOf(fabrics);
     views = List.copyOf(views);

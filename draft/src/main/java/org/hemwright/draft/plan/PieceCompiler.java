@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hemwright.draft.plan.name.Drawn;
 import org.hemwright.draft.plan.name.Scope;
 import org.hemwright.draft.plan.node.Node;
 import org.hemwright.draft.plan.node.NodeList;
@@ -66,6 +67,34 @@ final class PieceCompiler {
   /** Whether it has an edge; otherwise it is told. */
   boolean hasEdge(Name edge) {
     return lines.edge(edge).isPresent();
+  }
+
+  /** The names of what is drawn inside it: placement and inner lines, drill marks. */
+  List<String> markNames() {
+    List<String> names = new ArrayList<>();
+    scope
+        .drawn()
+        .forEach(
+            (name, drawn) -> {
+              if (drawn.what() == Drawn.What.PLACEMENT || drawn.what() == Drawn.What.INNER) {
+                names.add(name);
+              }
+            });
+    lines.all(Statement.Drill.class).forEach(drill -> names.add(drill.name().text()));
+    return names;
+  }
+
+  /** The names of its darts, pleats and gathers, those left out that are merged into another. */
+  List<String> intakeNames() {
+    List<String> names = new ArrayList<>();
+    lines.all(Statement.Dart.class).forEach(dart -> names.add(dart.name().text()));
+    lines.all(Statement.Pivot.class).stream()
+        .flatMap(pivot -> pivot.as().stream())
+        .forEach(name -> names.add(name.text()));
+    lines.all(Statement.Pleat.class).forEach(pleat -> names.add(pleat.name().text()));
+    lines.all(Statement.Gathers.class).forEach(gathers -> names.add(gathers.name().text()));
+    lines.all(Statement.Merge.class).forEach(merge -> names.remove(merge.dart().text()));
+    return names;
   }
 
   /** The slots of notches that have names. */

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hemwright.draft.plan.make.Garment;
+import org.hemwright.draft.plan.make.MakeReader;
 import org.hemwright.draft.plan.name.Lookup;
 import org.hemwright.draft.plan.name.Registry;
 import org.hemwright.draft.plan.name.Scope;
@@ -29,6 +31,8 @@ import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.body.SizeRange;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.make.Making;
+import org.hemwright.pattern.piece.Copy;
 
 /** Makes a plan: names first, then rules, then order, then quantities. */
 final class PlanBuilder {
@@ -76,13 +80,47 @@ final class PlanBuilder {
             registries.fabrics.all(),
             views,
             new PaperReader(shared.sizes(), problems).read(document),
-            acceptances());
+            acceptances(),
+            making(compilers, registries, views));
     int[] order = Order.of(nodes, problems);
     String unit = details.units() == Details.Units.INCHES ? "in" : "cm";
     Kind[] kinds = Typing.of(nodes, order, problems, unit);
     Program program = new Program(nodes, order, kinds, chart);
     Parts parts = new Parts(dials, pieces, seams, elastics, numbers(declared));
     return new Planned(new Plan(document, chart, program, facts, parts), problems.findings());
+  }
+
+  /** How the garment is made, over the names that it has. */
+  private Making making(List<PieceCompiler> compilers, Registries registries, List<View> views) {
+    Map<String, Garment.PieceNames> names = new LinkedHashMap<>();
+    for (int i = 0; i < compilers.size(); i++) {
+      PieceCompiler compiler = compilers.get(i);
+      List<String> copies = pieces.get(i).card().copies().stream().map(Copy::name).toList();
+      names.merge(
+          compiler.name(),
+          new Garment.PieceNames(
+              compiler.edgeNames(), compiler.markNames(), compiler.intakeNames(), copies),
+          Garment.PieceNames::and);
+    }
+    Map<String, List<String>> joined = new LinkedHashMap<>();
+    seams.forEach(seam -> joined.putIfAbsent(seam.name(), seam.pieces()));
+    Map<String, String> held = new LinkedHashMap<>();
+    elastics.forEach(elastic -> held.putIfAbsent(elastic.name(), elastic.piece()));
+    Garment garment =
+        new Garment(
+            names,
+            joined,
+            held,
+            registries.fabrics.all().stream().map(Fabric::name).toList(),
+            views);
+    return new MakeReader(
+            garment,
+            shared.sizes(),
+            shared.document(),
+            nodes,
+            problems,
+            number -> all.numbers().slot(number, shared.document()))
+        .read(document);
   }
 
   /** What the designer accepts; one whose sizes are not known is told and left out. */

@@ -54,7 +54,8 @@ final class RunMaker {
             facts.views(),
             cards,
             facts.paper(),
-            facts.acceptances());
+            facts.acceptances(),
+            facts.making());
     return new SizeRun(pattern, sized);
   }
 

@@ -31,6 +31,15 @@ record SeamPlan(
     layers = List.copyOf(layers);
   }
 
+  /** The names of the pieces that it takes, each once. */
+  List<String> pieces() {
+    return layers.stream()
+        .flatMap(layer -> layer.places().stream())
+        .map(SeamRequest.Term::piece)
+        .distinct()
+        .toList();
+  }
+
   /** What is asked for in one size; nothing where its ease could not be worked out. */
   Optional<SeamRequest> in(Values values) {
     if (least == Node.NONE) {

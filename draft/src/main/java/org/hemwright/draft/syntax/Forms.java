@@ -35,6 +35,9 @@ public final class Forms {
     rows.addAll(PathForms.ROWS);
     rows.addAll(PieceForms.ROWS);
     rows.addAll(ShapeForms.ROWS);
+    rows.addAll(MakeForms.ROWS);
+    rows.addAll(StepForms.ROWS);
+    rows.addAll(StepClauseForms.ROWS);
     return List.copyOf(rows);
   }
 

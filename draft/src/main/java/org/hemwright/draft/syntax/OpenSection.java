@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hemwright.draft.syntax.Statement.FabricSection;
+import org.hemwright.draft.syntax.Statement.MakeSection;
 import org.hemwright.draft.syntax.Statement.PaperSection;
 import org.hemwright.draft.syntax.Statement.PartSection;
 import org.hemwright.draft.syntax.Statement.PieceSection;
@@ -79,6 +80,8 @@ final class OpenSection {
       return new ViewSection(s.name(), s.title(), body, s.span());
     } else if (head instanceof PaperSection s) {
       return new PaperSection(body, s.span());
+    } else if (head instanceof MakeSection s) {
+      return new MakeSection(body, s.span());
     } else if (head instanceof Unread s) {
       return new Unread(s.word(), s.name(), body, s.span());
     }

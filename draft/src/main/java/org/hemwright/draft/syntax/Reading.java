@@ -193,6 +193,7 @@ final class Reading {
       case DATE -> words.date();
       case CHECK -> words.check();
       case SUBJECT -> words.subject();
+      case WORK -> words.work();
       case NUMBER -> numbers.sum();
       case LITERAL -> numbers.literal();
       case PATH -> paths.term();

@@ -17,6 +17,7 @@ public enum Slot {
   DATE("date", "date"),
   CHECK("check", "check"),
   SUBJECT("subject", "subject"),
+  WORK("work", "work"),
   NUMBER("number", "number"),
   LITERAL("literal", "literal"),
   PATH("path", "path"),
@@ -49,7 +50,11 @@ public enum Slot {
   DART_CLAUSE("dart clause", Where.DART_CLAUSE),
   CUT_CLAUSE("cut clause", Where.CUT_CLAUSE),
   PLEAT_CLAUSE("pleat clause", Where.PLEAT_CLAUSE),
-  ELASTIC_CLAUSE("elastic clause", Where.ELASTIC_CLAUSE);
+  ELASTIC_CLAUSE("elastic clause", Where.ELASTIC_CLAUSE),
+  STITCH("stitch", Where.STITCH),
+  NEEDLE("needle", Where.NEEDLE),
+  PRESS_WAY("press way", Where.PRESS_WAY),
+  STEP_CLAUSE("step clause", Where.STEP_CLAUSE);
 
   private final String word;
   private final String term;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hemwright.pattern.body.Wearers;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.make.Cord;
 import org.hemwright.pattern.piece.BodyOpening;
 import org.hemwright.pattern.piece.Notch;
 
@@ -168,6 +169,13 @@ public sealed interface Statement {
   /** {@code paper}. */
   record PaperSection(List<Statement> body, Span span) implements Section {
     public PaperSection {
+      body = List.copyOf(body);
+    }
+  }
+
+  /** {@code make}. */
+  record MakeSection(List<Statement> body, Span span) implements Section {
+    public MakeSection {
       body = List.copyOf(body);
     }
   }
@@ -505,6 +513,51 @@ public sealed interface Statement {
   record Pieces(List<Name> pieces, Span span) implements Statement {
     public Pieces {
       pieces = List.copyOf(pieces);
+    }
+  }
+
+  // --- in make --------------------------------------------------------------------------------
+
+  /** {@code stage "The waistband"}. */
+  record Stage(String title, Span span) implements Statement {}
+
+  /** {@code usual stitch STITCH or STITCH}. */
+  record UsualStitch(List<StitchRule> stitches, Span span) implements Statement {
+    public UsualStitch {
+      stitches = List.copyOf(stitches);
+    }
+  }
+
+  /** {@code usual needle stretch 75}. */
+  record UsualNeedle(StepRule.NeedleRule needle, Span span) implements Statement {}
+
+  /** {@code sleepwear}. */
+  record Sleepwear(Span span) implements Statement {}
+
+  /** {@code cord NAME in PIECE at waist, length EXPR, free ends EXPR, with toggles, bar tacked}. */
+  record CordLine(
+      Name name,
+      Name piece,
+      Cord.Place place,
+      Expression length,
+      Optional<Expression> freeEnds,
+      boolean toggles,
+      boolean tacked,
+      Span span)
+      implements Statement {}
+
+  /** {@code ACT WORK and WORK with STITCH or STITCH, CLAUSE, CLAUSE}. */
+  record Step(
+      StepRule rule,
+      List<WorkName> work,
+      List<StitchRule> stitches,
+      List<StepClause> clauses,
+      Span span)
+      implements Statement {
+    public Step {
+      work = List.copyOf(work);
+      stitches = List.copyOf(stitches);
+      clauses = List.copyOf(clauses);
     }
   }
 

@@ -8,6 +8,7 @@ public enum Where {
   PIECE("In a piece", "in-piece"),
   SEAM("In a seam", "in-seam"),
   VIEW("In a view", "in-view"),
+  MAKE("In make", "in-make"),
   PAPER("In paper", "in-paper"),
 
   NUMBER("Numbers", "number"),
@@ -38,7 +39,11 @@ public enum Where {
   DART_CLAUSE("What a dart may add", "dart-clause"),
   CUT_CLAUSE("How a cut opens", "cut-clause"),
   PLEAT_CLAUSE("How a pleat is folded", "pleat-clause"),
-  ELASTIC_CLAUSE("What an elastic may add", "elastic-clause");
+  ELASTIC_CLAUSE("What an elastic may add", "elastic-clause"),
+  STITCH("Stitches", "stitch"),
+  NEEDLE("Needles", "needle"),
+  PRESS_WAY("Ways to press", "press-way"),
+  STEP_CLAUSE("What a step may add", "step-clause");
 
   private final String title;
   private final String term;

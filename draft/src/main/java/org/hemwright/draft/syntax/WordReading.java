@@ -70,6 +70,17 @@ final class WordReading {
         reading.spanFrom(start));
   }
 
+  /** What a step is done to: one to three names. */
+  WorkName work() {
+    int start = reading.index();
+    List<Name> parts = new ArrayList<>(List.of(name("work")));
+    while (parts.size() < 3 && dotFollows()) {
+      reading.next();
+      parts.add(name("work"));
+    }
+    return new WorkName(parts, reading.spanFrom(start));
+  }
+
   Statement.Run run() {
     int start = reading.index();
     List<Statement.PlaceTerm> places = new ArrayList<>();

@@ -38,6 +38,42 @@ record FindingCase(String name, String lines, List<String> expected) {
           26,112,138,21.4,
           """);
 
+  /** What the line {@code @garment} stands for; its lines count with the headings. */
+  static final String GARMENT =
+      """
+      piece panel "Panel" number 1
+        cut 2 of main, on the fold
+        copies front, back
+        rectangle 30 cm by 60 cm, edges hem, side, waist, centre
+        fold centre
+        allowance 1 cm, hem 2 cm turned back
+        grain along centre
+      piece band "Band" number 2
+        cut 1 of main
+        rectangle 120 cm by 8 cm, edges lower, end_right, upper, end_left
+        point fold_left on end_left at 50% from start
+        point fold_right on end_right at 50% from start
+        inner fold_line is fold_left to fold_right
+        allowance 1 cm
+        grain up
+      piece lost "Pocket" number 3
+        cut 1 of main
+        rectangle 12 cm by 12 cm, edges edge, right, top, left
+        allowance 1 cm
+        grain up
+      seam side_seams panel.side with panel.side
+      seam band_ring band.end_right with band.end_left
+      seam band_fold band.lower with band.upper
+      seam waist_seam band.lower with every panel.waist, quarters at sides and centres
+      elastic waist_elastic in band, width 3 cm, length 90% of waist, overlap 2 cm
+      view A "Skirt"
+        pieces panel, band
+      view B "Pocket alone"
+        pieces lost
+      """;
+
+  private static final String GARMENT_LINE = "@garment\n";
+
   static final String HEADINGS =
       """
       language 1
@@ -93,9 +129,17 @@ record FindingCase(String name, String lines, List<String> expected) {
     return name.replaceAll(" .*", "");
   }
 
+  private String before() {
+    return lines.startsWith(GARMENT_LINE) ? HEADINGS + GARMENT : HEADINGS;
+  }
+
+  private String own() {
+    return lines.startsWith(GARMENT_LINE) ? lines.substring(GARMENT_LINE.length()) : lines;
+  }
+
   /** What is found. */
   List<Finding> found() {
-    Drafted drafted = Drafting.draft("p", HEADINGS + lines, CHART);
+    Drafted drafted = Drafting.draft("p", before() + own(), CHART);
     return drafted.findings();
   }
 
@@ -104,7 +148,7 @@ record FindingCase(String name, String lines, List<String> expected) {
     Wording wording =
         Wording.of(Drafting.messages(), Wording.patternMessages())
             .overSizes(CHART.sizes().stream().map(Size::name).toList());
-    int before = (int) HEADINGS.lines().count();
+    int before = (int) before().lines().count();
     return found().stream()
         .map(
             finding -> {

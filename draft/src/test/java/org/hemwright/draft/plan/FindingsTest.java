@@ -33,7 +33,8 @@ class FindingsTest {
           "work-exceeded");
 
   static Stream<FindingCase> cases() {
-    return Stream.of("names.txt", "quantities.txt", "drawing.txt", "pieces.txt", "shapes.txt")
+    return Stream.of(
+            "names.txt", "quantities.txt", "drawing.txt", "pieces.txt", "shapes.txt", "steps.txt")
         .flatMap(file -> FindingCase.in(file).stream());
   }
 

@@ -20,6 +20,7 @@ class FormsTest {
           Where.PIECE, "piece panel \"Panel\" number 1",
           Where.SEAM, "seam side_seams panel.side with panel.side",
           Where.VIEW, "view A \"Elastic waist\"",
+          Where.MAKE, "make",
           Where.PAPER, "paper");
 
   static Stream<Form> rows() {

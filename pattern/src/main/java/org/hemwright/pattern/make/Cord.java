@@ -7,6 +7,7 @@ import org.hemwright.pattern.finding.Origin;
  * A cord or drawstring.
  *
  * @param name {@code waist_cord}
+ * @param piece the piece whose casing holds it
  * @param place on the garment
  * @param length of the whole cord (mm)
  * @param freeEnds how far each end hangs out when the garment lies flat at its widest (mm)
@@ -16,6 +17,7 @@ import org.hemwright.pattern.finding.Origin;
  */
 public record Cord(
     String name,
+    String piece,
     Place place,
     Amount length,
     Optional<Amount> freeEnds,

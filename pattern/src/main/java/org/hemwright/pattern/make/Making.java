@@ -9,14 +9,13 @@ import org.hemwright.pattern.body.Size;
  *
  * @param stages in order; steps before the first named stage stand in one without a title
  * @param cords and drawstrings, in the order of the document
- * @param wearer who wears it
+ * @param sleepwear whether it is slept in
  * @param usualNeedle the needle for every step that names no other
  */
 public record Making(
-    List<Stage> stages, List<Cord> cords, Wearer wearer, Optional<Needle> usualNeedle) {
+    List<Stage> stages, List<Cord> cords, boolean sleepwear, Optional<Needle> usualNeedle) {
   /** The document says nothing of how it is made. */
-  public static final Making NONE =
-      new Making(List.of(), List.of(), Wearer.ADULT, Optional.empty());
+  public static final Making NONE = new Making(List.of(), List.of(), false, Optional.empty());
 
   public Making {
     stages = List.copyOf(stages);

@@ -8,9 +8,10 @@ import java.util.Optional;
  * @param point its kind
  * @param from its size in hundredths of a millimetre: 75
  * @param to the largest size that does as well; at or above from
- * @param twin how far apart the points of a twin needle stand (mm); absent for a single one
+ * @param twin whether two needles stand on one shank
+ * @param apart how far apart their points stand (mm), where the designer says
  */
-public record Needle(Point point, int from, int to, Optional<Double> twin) {
+public record Needle(Point point, int from, int to, boolean twin, Optional<Double> apart) {
   public Needle {
     if (from < 50 || to > 130 || to < from) {
       throw new IllegalArgumentException("needles run from 50 to 130, not " + from + " to " + to);

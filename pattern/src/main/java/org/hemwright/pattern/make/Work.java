@@ -47,6 +47,14 @@ public sealed interface Work {
     }
   }
 
+  /** A dart, a pleat or gathers on a piece. */
+  record OfIntake(String piece, String intake) implements Work {
+    @Override
+    public String text() {
+      return piece + "." + intake;
+    }
+  }
+
   /** An elastic. */
   record OfElastic(String elastic) implements Work {
     @Override
