@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.tile.PageFormat;
 import org.hemwright.workbench.Progress;
@@ -78,6 +79,7 @@ public class PublishBenchmark {
     return Publication.of(
         Workbench.evaluate(new PackedFolder(example)),
         options,
+        progress -> new YardageTable(List.of()),
         new OutFolder(out),
         Progress.SILENT);
   }

@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
 import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.paper.CuttingLayouts;
+import org.hemwright.paper.Paper;
+import org.hemwright.paper.PrintedFile;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.workbench.Workbench;
@@ -45,6 +48,12 @@ final class ClothCommand extends FolderCommand {
   @Option(names = "--out", paramLabel = "DIR", description = "Where to put the files.")
   private Optional<Path> out = Optional.empty();
 
+  @Option(
+      names = "--as",
+      paramLabel = "KIND",
+      description = "Pictures of the layouts: svg or png; svg when it is left out.")
+  private Paper.PictureKind kind = Paper.PictureKind.SVG;
+
   @Override
   int work(Job job) throws IOException {
     List<String> problems = new ArrayList<>();
@@ -65,6 +74,12 @@ final class ClothCommand extends FolderCommand {
     OutFolder files = new OutFolder(folder);
     files.replace("yardage.csv", utf8(YardageCsv.of(table)));
     files.replace("yardage.html", utf8(YardageHtml.of(whole, table)));
+    for (PrintedFile file : CuttingLayouts.pages(whole, table)) {
+      files.replace(file.name(), file.bytes());
+    }
+    for (PrintedFile file : CuttingLayouts.pictures(whole, table, kind)) {
+      files.replace(file.name(), file.bytes());
+    }
     if (json()) {
       answer(YardageReport.json(table, findings, owned, job.tell().wording()));
     } else {

@@ -11,6 +11,7 @@ import org.hemwright.cloth.rule.ClothSettings;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.quantity.Length;
 import org.hemwright.pattern.quantity.Reading;
@@ -18,6 +19,13 @@ import picocli.CommandLine.Option;
 
 /** What is asked about the cloth. */
 final class ClothQuestions {
+  @Option(
+      names = "--view",
+      split = ",",
+      paramLabel = "VIEW",
+      description = "Only these views, as the document names them.")
+  private List<String> views = new ArrayList<>();
+
   @Option(
       names = "--fabric",
       split = ",",
@@ -93,6 +101,13 @@ final class ClothQuestions {
             "--fabric " + fabric + ": the pattern has no such fabric; it has " + listed(known));
       }
     }
+    List<String> garments = run.pattern().views().stream().map(View::name).toList();
+    for (String view : views) {
+      if (!garments.contains(view)) {
+        problems.add(
+            "--view " + view + ": the pattern has no such view; it has " + listed(garments));
+      }
+    }
     for (double width : asked) {
       if (width <= 2 * ClothSettings.HANDBOOK.selvedge()) {
         problems.add("--width: nothing is left between the selvedges; give the width as sold");
@@ -110,6 +125,7 @@ final class ClothQuestions {
         new YardageRequest(
             ClothSettings.HANDBOOK.withGap(apart),
             chosen,
+            views,
             fabrics,
             asked,
             sizes,

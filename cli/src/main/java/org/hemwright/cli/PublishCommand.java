@@ -4,13 +4,17 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.PrintedPattern;
+import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Publication;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.report.PrintReport;
 import picocli.CommandLine.Command;
@@ -55,9 +59,25 @@ final class PublishCommand extends FolderCommand {
     Evaluated input =
         new Evaluated(
             Optional.of(job.run()), job.evaluated().problems(), job.evaluated().sources());
+    SizeRun whole = job.evaluated().run().orElseThrow();
+    List<String> sizes =
+        sizesChosen()
+            ? job.run().sizes().stream().map(sized -> sized.size().name()).toList()
+            : List.of();
+    YardageRequest request = YardageRequest.everything().inSizes(sizes).ofViews(options.views());
+    KeptLayings kept = KeptLayings.in(keptFolder());
     Publication publication =
         ProgressLine.during(
-            "Publishing", json(), progress -> Publication.of(input, options, folder, progress));
+            "Publishing",
+            json(),
+            progress ->
+                Publication.of(
+                    input,
+                    options,
+                    laid -> Workbench.yardage(whole, request, kept, laid),
+                    folder,
+                    progress));
+    kept.keep();
     List<PrintedFile> files = publication.printed().map(PrintedPattern::files).orElse(List.of());
     if (json()) {
       answer(

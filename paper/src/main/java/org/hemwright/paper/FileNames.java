@@ -75,7 +75,7 @@ final class FileNames {
     return sizes.getOrDefault(size, slug(size));
   }
 
-  private static String slug(String text) {
+  static String slug(String text) {
     String slug = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     String trimmed = slug.replaceAll("^-|-$", "");
     return trimmed.isEmpty() ? "pattern" : trimmed;

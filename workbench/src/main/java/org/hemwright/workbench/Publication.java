@@ -6,8 +6,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
+import org.hemwright.cloth.yardage.YardageFindings;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.paper.CuttingLayouts;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.PrintedPattern;
@@ -23,6 +28,9 @@ import org.hemwright.workbench.page.ReportPage;
 import org.hemwright.workbench.report.CheckAnswer;
 import org.hemwright.workbench.report.CheckReport;
 import org.hemwright.workbench.report.MeasureReport;
+import org.hemwright.workbench.report.YardageCsv;
+import org.hemwright.workbench.report.YardageHtml;
+import org.hemwright.workbench.report.YardageReport;
 
 /**
  * A whole pattern as it is given out: checked, then every file, then the pointer that makes it the
@@ -40,6 +48,9 @@ public record Publication(
   /** The measurements beside the printable files. */
   public static final String MEASUREMENTS = "measurements.json";
 
+  /** What cloth to buy, beside the printable files. */
+  public static final String YARDAGE = "yardage";
+
   public Publication {
     answers = List.copyOf(answers);
   }
@@ -49,11 +60,16 @@ public record Publication(
    *
    * @param evaluated sound input
    * @param options which files
+   * @param yardage lays the pattern on its cloths, once the checks have passed
    * @param out where publications go
    * @throws IOException where the folder cannot be written; what was current stays current
    */
   public static Publication of(
-      Evaluated evaluated, PaperOptions options, OutFolder out, Progress progress)
+      Evaluated evaluated,
+      PaperOptions options,
+      Function<Progress, YardageTable> yardage,
+      OutFolder out,
+      Progress progress)
       throws IOException {
     SizeRun run = evaluated.run().orElseThrow();
     List<CheckAnswer> answers = new ArrayList<>(Workbench.check(run));
@@ -67,8 +83,13 @@ public record Publication(
     if (options.proof().isEmpty() && broken) {
       return new Publication(answers, Optional.empty(), Optional.empty());
     }
-    Path folder = out.publish(manifest(evaluated, run, answers, printed));
-    return new Publication(answers, Optional.of(printed), Optional.of(folder));
+    YardageTable table = yardage.apply(progress);
+    answers.add(new CheckAnswer("cloth", YardageFindings.of(run, table)));
+    List<PrintedFile> files = new ArrayList<>(printed.files());
+    files.addAll(CuttingLayouts.pages(run, table));
+    PrintedPattern whole = new PrintedPattern(files, printed.findings());
+    Path folder = out.publish(manifest(evaluated, run, answers, whole, table));
+    return new Publication(answers, Optional.of(whole), Optional.of(folder));
   }
 
   /** Whether anything was published. */
@@ -82,7 +103,11 @@ public record Publication(
   }
 
   private static Manifest manifest(
-      Evaluated evaluated, SizeRun run, List<CheckAnswer> answers, PrintedPattern printed) {
+      Evaluated evaluated,
+      SizeRun run,
+      List<CheckAnswer> answers,
+      PrintedPattern printed,
+      YardageTable table) {
     SortedMap<String, byte[]> made = new TreeMap<>();
     for (PrintedFile file : printed.files()) {
       made.put(file.name(), file.bytes());
@@ -91,6 +116,13 @@ public record Publication(
     made.put(CHECKS, utf8(CheckReport.json(run, answers, evaluated.problems(), wording)));
     made.put(ReportPage.FILE, utf8(Workbench.page(run, answers, evaluated)));
     made.put(MEASUREMENTS, utf8(MeasureReport.json(Measurements.of(run))));
+    made.put(
+        YARDAGE + ".json",
+        utf8(
+            YardageReport.json(
+                table, YardageFindings.of(run, table), OptionalDouble.empty(), wording)));
+    made.put(YARDAGE + ".csv", utf8(YardageCsv.of(table)));
+    made.put(YARDAGE + ".html", utf8(YardageHtml.of(run, table)));
     Details details = run.pattern().details();
     return new Manifest(
         details.title(), details.version(), details.dated().toString(), made, evaluated.sources());

@@ -76,6 +76,27 @@ public final class Laying {
     return lay(budget, watcher, Optional.of(start));
   }
 
+  /**
+   * An accepted layout of this problem, tidied: copies are moved to the strip's edges and into line
+   * with one another where that costs no length. See {@link #tidiness}.
+   */
+  public Layout tidied(Layout layout) {
+    Places places = task.like(layout, task.columns());
+    Layout tidied = task.layout(Tidying.tidy(task, places));
+    boolean holds =
+        tidied.length() <= layout.length() && new LayoutChecker(task.problem).accepts(tidied);
+    return holds ? tidied : layout;
+  }
+
+  /**
+   * How easily a person lays the pieces by a layout, 0 to 1: the share of places along and across
+   * the strip that need not be measured, since the shape's box stands at an end or an edge there,
+   * or (counting three quarters) in line with another's; long shapes weigh more.
+   */
+  public double tidiness(Layout layout) {
+    return Tidying.tidiness(task, task.like(layout, task.columns()));
+  }
+
   private LayResult lay(LayBudget budget, LayWatcher watcher, Optional<Layout> hint) {
     Places plain = task.columns();
     List<Searcher> searchers = new ArrayList<>();

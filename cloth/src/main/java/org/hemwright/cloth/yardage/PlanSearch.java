@@ -68,8 +68,10 @@ record PlanSearch(long work, long seed) {
                 : LayWatcher.Wish.STOP;
     LayBudget budget = new LayBudget(work, seed);
     Laying laying = Laying.onOneThread(problem);
-    return like.map(start -> laying.lay(budget, enough, start))
-        .orElseGet(() -> laying.lay(budget, enough))
-        .layout();
+    Layout found =
+        like.map(start -> laying.lay(budget, enough, start))
+            .orElseGet(() -> laying.lay(budget, enough))
+            .layout();
+    return laying.tidied(found);
   }
 }

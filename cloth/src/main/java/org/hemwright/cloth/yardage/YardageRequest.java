@@ -12,6 +12,7 @@ import org.hemwright.cloth.rule.Fold;
  *
  * @param settings what is lost of the cloth besides the pieces
  * @param folds which ways of folding
+ * @param views only these views, by name; all where none is named
  * @param fabrics only these fabrics, by name; all where none is named
  * @param widths these widths (mm) in place of those that a fabric is sold in; none: its own
  * @param sizes only these sizes, by name; all where none is named
@@ -23,6 +24,7 @@ import org.hemwright.cloth.rule.Fold;
 public record YardageRequest(
     ClothSettings settings,
     Set<Fold> folds,
+    List<String> views,
     List<String> fabrics,
     List<Double> widths,
     List<String> sizes,
@@ -35,6 +37,7 @@ public record YardageRequest(
 
   public YardageRequest {
     folds = Collections.unmodifiableSet(EnumSet.copyOf(folds));
+    views = List.copyOf(views);
     fabrics = List.copyOf(fabrics);
     widths = widths.stream().sorted().distinct().toList();
     sizes = List.copyOf(sizes);
@@ -54,9 +57,22 @@ public record YardageRequest(
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         0,
         0,
         USUAL_WORK,
         CORES);
+  }
+
+  /** The same for some sizes only, by name; for all where none is named. */
+  public YardageRequest inSizes(List<String> names) {
+    return new YardageRequest(
+        settings, folds, views, fabrics, widths, names, shrinkAlong, shrinkAcross, work, threads);
+  }
+
+  /** The same for some views only, by name; for all where none is named. */
+  public YardageRequest ofViews(List<String> names) {
+    return new YardageRequest(
+        settings, folds, names, fabrics, widths, sizes, shrinkAlong, shrinkAcross, work, threads);
   }
 }

@@ -137,6 +137,9 @@ public record YardageTable(List<YardageRow> rows) {
       SizeRun run, YardageRequest request, List<ClothSeries> all, List<Integer> sizes) {
     List<YardageRow> rows = new ArrayList<>();
     for (View view : run.pattern().views()) {
+      if (!request.views().isEmpty() && !request.views().contains(view.name())) {
+        continue;
+      }
       for (Fabric fabric : run.pattern().fabrics()) {
         for (Fabric.Nap nap : naps(fabric)) {
           List<ClothSeries> own =

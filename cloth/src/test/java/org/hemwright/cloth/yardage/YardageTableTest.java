@@ -28,6 +28,7 @@ class YardageTableTest {
         ClothSettings.HANDBOOK,
         EnumSet.allOf(Fold.class),
         List.of(),
+        List.of(),
         List.of(widths),
         List.of(),
         0,
@@ -148,6 +149,7 @@ class YardageTableTest {
         new YardageRequest(
             all.settings(),
             all.folds(),
+            all.views(),
             all.fabrics(),
             all.widths(),
             List.of("12", "18"),
@@ -167,6 +169,7 @@ class YardageTableTest {
         new YardageRequest(
             all.settings(),
             all.folds(),
+            all.views(),
             all.fabrics(),
             all.widths(),
             List.of("8"),

@@ -3,6 +3,7 @@ package org.hemwright.workbench.report;
 import java.util.List;
 import org.hemwright.cloth.yardage.YardageGroup;
 import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
 
@@ -25,7 +26,7 @@ public final class YardageHtml {
 
   /** The page. */
   public static String of(SizeRun run, YardageTable table) {
-    YardageWords words = new YardageWords(run);
+    ClothWords words = new ClothWords(run, false);
     Details details = run.pattern().details();
     boolean british = details.spelling() == Details.Spelling.BRITISH;
     String title = details.title() + (british ? ": cloth to buy" : ": fabric to buy");
@@ -45,11 +46,11 @@ public final class YardageHtml {
 
   private static void table(
       StringBuilder page,
-      YardageWords words,
+      ClothWords words,
       YardageGroup.Heading heading,
       List<YardageGroup> groups) {
     page.append("<table>\n<caption>")
-        .append(escaped(words.heading(heading)))
+        .append(escaped(words.heading(heading.view(), heading.fabric(), heading.nap())))
         .append("</caption>\n<thead><tr><th scope=\"col\">Size</th>");
     for (double width : groups.get(0).widths()) {
       page.append("<th scope=\"col\">").append(escaped(words.length(width))).append("</th>");
@@ -57,7 +58,7 @@ public final class YardageHtml {
     page.append("</tr></thead>\n<tbody>\n");
     for (YardageGroup group : groups) {
       page.append("<tr><th scope=\"row\">")
-          .append(escaped(YardageWords.sizes(group.sizes())))
+          .append(escaped(ClothWords.sizes(group.sizes())))
           .append("</th>");
       for (int i = 0; i < group.widths().size(); i++) {
         page.append("<td>").append(escaped(words.buy(group.buy(i)))).append("</td>");

@@ -51,8 +51,8 @@ public final class YardageReport {
     json.writeStringField("size", row.size().name());
     JsonText.number(json, "width_mm", row.width());
     json.writeStringField("fold", row.fold().word());
-    JsonText.number(json, "length_mm", YardageWords.number(need.map(Need::length)));
-    JsonText.number(json, "density", YardageWords.number(need.map(Need::density)));
+    JsonText.number(json, "length_mm", number(need.map(Need::length)));
+    JsonText.number(json, "density", number(need.map(Need::density)));
     json.writeBooleanField("fits", row.fits());
     json.writeNullField("variant");
     json.writeBooleanField("nap", row.nap() == Fabric.Nap.ONE_WAY);
@@ -65,8 +65,8 @@ public final class YardageReport {
       json.writeNullField("buy");
     }
     json.writeBooleanField("best", row.best());
-    JsonText.number(json, "bought_mm", YardageWords.number(need.map(Need::bought)));
-    JsonText.number(json, "area_left_mm2", YardageWords.number(need.map(Need::areaLeft)));
+    JsonText.number(json, "bought_mm", number(need.map(Need::bought)));
+    JsonText.number(json, "area_left_mm2", number(need.map(Need::areaLeft)));
     if (owned.isPresent()) {
       json.writeBooleanField("enough", row.isCutFrom(owned.getAsDouble()));
     }
@@ -80,5 +80,9 @@ public final class YardageReport {
     }
     json.writeEndArray();
     json.writeEndObject();
+  }
+
+  private static OptionalDouble number(Optional<Double> value) {
+    return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 }

@@ -10,18 +10,19 @@ import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.yardage.YardageGroup;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.SizeWords;
 
 /** How much cloth to buy, as tables for a person: sizes that buy the same share a row. */
 public final class YardageText {
   private final SizeRun run;
-  private final YardageWords words;
+  private final ClothWords words;
   private final StringBuilder text = new StringBuilder();
 
   private YardageText(SizeRun run) {
     this.run = run;
-    words = new YardageWords(run);
+    words = new ClothWords(run, false);
   }
 
   /**
@@ -40,7 +41,7 @@ public final class YardageText {
     if (!text.isEmpty()) {
       text.append('\n');
     }
-    text.append(words.heading(heading)).append('\n');
+    text.append(words.heading(heading.view(), heading.fabric(), heading.nap())).append('\n');
     List<Double> widths = groups.get(0).widths();
     List<TextTable.Column> columns = new ArrayList<>();
     for (int i = 0; i < widths.size(); i++) {
@@ -50,7 +51,7 @@ public final class YardageText {
               words.length(widths.get(i)),
               groups.stream().map(group -> words.buy(group.buy(width))).toList()));
     }
-    List<String> sizes = groups.stream().map(g -> YardageWords.sizes(g.sizes())).toList();
+    List<String> sizes = groups.stream().map(g -> ClothWords.sizes(g.sizes())).toList();
     text.append(new TextTable("size", sizes, columns).text());
     for (int i = 0; i < widths.size(); i++) {
       addFolds(groups, i);
@@ -73,7 +74,7 @@ public final class YardageText {
       List<String> parts = new ArrayList<>();
       SizeWords chart =
           new SizeWords(run.sizes().stream().map(sized -> sized.size().name()).toList());
-      folds.forEach((fold, sizes) -> parts.add(YardageWords.fold(fold) + " in " + chart.of(sizes)));
+      folds.forEach((fold, sizes) -> parts.add(ClothWords.fold(fold) + " in " + chart.of(sizes)));
       text.append("  ")
           .append(words.length(groups.get(0).widths().get(width)))
           .append(": ")
@@ -86,7 +87,7 @@ public final class YardageText {
     Map<String, List<String>> enough = new LinkedHashMap<>();
     for (YardageRow row : table.rows()) {
       String heading =
-          words.heading(new YardageGroup.Heading(row.view(), row.fabric(), row.nap()))
+          words.heading(row.view(), row.fabric(), row.nap())
               + ", "
               + words.length(row.width())
               + " wide";

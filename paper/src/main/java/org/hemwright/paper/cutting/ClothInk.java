@@ -1,0 +1,80 @@
+package org.hemwright.paper.cutting;
+
+import java.util.List;
+import org.hemwright.geometry.Outline;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
+import org.hemwright.paper.sheet.Fill;
+import org.hemwright.paper.sheet.Hatch;
+import org.hemwright.paper.sheet.Ink;
+import org.hemwright.paper.sheet.Inked;
+import org.hemwright.paper.sheet.Layer;
+import org.hemwright.paper.sheet.Pen;
+import org.hemwright.paper.sheet.Stroke;
+import org.hemwright.paper.sheet.Subject;
+import org.hemwright.paper.style.Inks;
+
+/** How cloth, pieces and their edges look on a cutting layout, and in its key. */
+final class ClothInk {
+  static final Pen PIECE = Pen.solid(0.4, Inks.BLACK);
+  static final Pen FOLD = new Pen(0.6, List.of(5.0, 1.0, 1.0, 1.0), Inks.BLACK);
+  static final Pen SELVEDGE = Pen.solid(0.25, Inks.BLACK);
+  static final Pen END = Pen.solid(0.25, Inks.QUIET);
+  static final Pen OPENED = new Pen(0.3, List.of(1.6, 1.2), Inks.BLACK);
+  static final double SELVEDGE_APART = 0.9;
+
+  private static final Ink CLOTH_RIGHT = new Ink(0xf4, 0xf1, 0xea);
+  private static final Ink CLOTH_WRONG = new Ink(0xdd, 0xd8, 0xcd);
+  private static final Ink PIECE_UP = Inks.PAPER;
+  private static final Ink PIECE_DOWN = new Ink(0xc4, 0xc4, 0xc4);
+  private static final Pen CLOTH_HATCH = Pen.solid(0.12, new Ink(0x8a, 0x84, 0x78));
+  private static final Pen PIECE_HATCH = Pen.solid(0.15, new Ink(0x60, 0x60, 0x60));
+  private static final double CLOTH_SPACING = 1.9;
+  private static final double PIECE_SPACING = 1.1;
+
+  private ClothInk() {}
+
+  /** An upright box of cloth. */
+  static List<Inked> cloth(double left, double low, double right, double high, boolean rightSide) {
+    Outline area = box(left, low, right, high);
+    Fill fill = new Fill(area, rightSide ? CLOTH_RIGHT : CLOTH_WRONG, Layer.COMMON, Subject.NONE);
+    return rightSide
+        ? List.of(fill)
+        : List.of(
+            fill,
+            new Hatch(area, Math.PI / 4, CLOTH_SPACING, CLOTH_HATCH, Layer.COMMON, Subject.NONE));
+  }
+
+  /** What a piece covers, without its edge. */
+  static List<Inked> area(Outline outline, boolean faceDown, Subject subject) {
+    Fill fill = new Fill(outline, faceDown ? PIECE_DOWN : PIECE_UP, Layer.COMMON, subject);
+    return faceDown
+        ? List.of(
+            fill,
+            new Hatch(outline, -Math.PI / 4, PIECE_SPACING, PIECE_HATCH, Layer.COMMON, subject))
+        : List.of(fill);
+  }
+
+  /** A selvedge: two lines, the second on the cloth's side of the first. */
+  static List<Inked> selvedge(double left, double right, double y, double inward) {
+    return List.of(
+        line(left, y, right, y, SELVEDGE),
+        line(left, y + inward * SELVEDGE_APART, right, y + inward * SELVEDGE_APART, SELVEDGE));
+  }
+
+  static Stroke line(double x1, double y1, double x2, double y2, Pen pen) {
+    return new Stroke(
+        Path.straight(new Point(x1, y1), new Point(x2, y2)), pen, Layer.COMMON, Subject.NONE);
+  }
+
+  static Outline box(double left, double low, double right, double high) {
+    return Outline.of(
+        Path.polyline(
+            List.of(
+                new Point(left, low),
+                new Point(right, low),
+                new Point(right, high),
+                new Point(left, high),
+                new Point(left, low))));
+  }
+}

@@ -1,0 +1,123 @@
+package org.hemwright.paper.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hemwright.geometry.Outline;
+import org.hemwright.geometry.Point;
+import org.hemwright.paper.nest.Signs;
+import org.hemwright.paper.sheet.Inked;
+import org.hemwright.paper.sheet.Layer;
+import org.hemwright.paper.sheet.Stroke;
+import org.hemwright.paper.sheet.Subject;
+import org.hemwright.paper.sheet.Words;
+import org.hemwright.paper.style.Inks;
+import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.SetLine;
+import org.hemwright.paper.words.ClothWords;
+
+/** What the shades and lines of a cutting layout mean: a sample of each with its words, in rows. */
+final class LayingKey {
+  private static final double TEXT = 9;
+  private static final double SAMPLE = 9;
+  private static final double SAMPLE_HIGH = 3.4;
+  private static final double AFTER_SAMPLE = 1.6;
+  private static final double BETWEEN = 5;
+  static final double ROW = 5.6;
+
+  private final ClothWords words;
+  private final double width;
+  private final List<Inked> items = new ArrayList<>();
+  private double x;
+  private double y;
+
+  private LayingKey(ClothWords words, double width) {
+    this.words = words;
+    this.width = width;
+  }
+
+  /** Something that a layout shows. */
+  enum Entry {
+    CLOTH_RIGHT,
+    CLOTH_WRONG,
+    PIECE_UP,
+    PIECE_DOWN,
+    FOLD,
+    SELVEDGE,
+    GRAIN,
+    GRAIN_ONE_WAY
+  }
+
+  /**
+   * A key.
+   *
+   * @param items downward from y = 0, which is its top
+   * @param height how far down it reaches (mm)
+   */
+  record Drawn(List<Inked> items, double height) {
+    Drawn {
+      items = List.copyOf(items);
+    }
+  }
+
+  static Drawn of(List<Entry> entries, ClothWords words, double width) {
+    LayingKey key = new LayingKey(words, width);
+    key.y = -ROW;
+    for (Entry entry : entries) {
+      key.add(entry);
+    }
+    return new Drawn(key.items, -key.y);
+  }
+
+  private String text(Entry entry) {
+    return switch (entry) {
+      case CLOTH_RIGHT -> "right side of the " + words.cloth();
+      case CLOTH_WRONG -> "wrong side of the " + words.cloth();
+      case PIECE_UP -> "printed side up";
+      case PIECE_DOWN -> "printed side down";
+      case FOLD -> "fold";
+      case SELVEDGE -> words.selvedge();
+      case GRAIN -> "grain, either way up";
+      case GRAIN_ONE_WAY -> "grain, all one way";
+    };
+  }
+
+  private void add(Entry entry) {
+    SetLine line = Face.REGULAR.set(text(entry), TEXT);
+    double wide = SAMPLE + AFTER_SAMPLE + line.width();
+    if (x > 0 && x + wide > width) {
+      x = 0;
+      y -= ROW;
+    }
+    sample(entry);
+    items.add(
+        new Words(
+            line,
+            new Point(x + SAMPLE + AFTER_SAMPLE, y + (SAMPLE_HIGH - line.capitalHeight()) / 2),
+            0,
+            Inks.BLACK,
+            Layer.COMMON,
+            Subject.NONE));
+    x += wide + BETWEEN;
+  }
+
+  private void sample(Entry entry) {
+    double right = x + SAMPLE;
+    double high = y + SAMPLE_HIGH;
+    double middle = y + SAMPLE_HIGH / 2;
+    switch (entry) {
+      case CLOTH_RIGHT, CLOTH_WRONG ->
+          items.addAll(ClothInk.cloth(x, y, right, high, entry == Entry.CLOTH_RIGHT));
+      case PIECE_UP, PIECE_DOWN -> {
+        Outline box = ClothInk.box(x, y, right, high);
+        items.addAll(ClothInk.area(box, entry == Entry.PIECE_DOWN, Subject.NONE));
+        items.add(new Stroke(box.path(), ClothInk.PIECE, Layer.COMMON, Subject.NONE));
+      }
+      case FOLD -> items.add(ClothInk.line(x, middle, right, middle, ClothInk.FOLD));
+      case SELVEDGE -> items.addAll(ClothInk.selvedge(x, right, middle, -1));
+      case GRAIN, GRAIN_ONE_WAY ->
+          items.addAll(
+              new Signs(Layer.COMMON, Subject.NONE, Inks.BLACK, 0.6)
+                  .grain(new Point(x, middle), new Point(right, middle), entry != Entry.GRAIN));
+    }
+  }
+}

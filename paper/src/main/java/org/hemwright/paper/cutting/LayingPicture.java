@@ -1,0 +1,122 @@
+package org.hemwright.paper.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.hemwright.cloth.rule.ClothLaying;
+import org.hemwright.cloth.rule.LaidPiece;
+import org.hemwright.cloth.yardage.Need;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Vector;
+import org.hemwright.paper.label.TextBlock;
+import org.hemwright.paper.sheet.Item;
+import org.hemwright.paper.sheet.Layer;
+import org.hemwright.paper.sheet.Subject;
+import org.hemwright.paper.sheet.Words;
+import org.hemwright.paper.style.Inks;
+import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.SetLine;
+import org.hemwright.paper.words.ClothWords;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.piece.PieceCard;
+
+/**
+ * One laying with what it is of above it: view, size, width, fold, and what to buy.
+ *
+ * @param items from y = 0, its top, downward
+ * @param width of the widest part (mm)
+ * @param height how far down it reaches (mm)
+ * @param entries what its key must explain
+ * @param pieces the pieces in it, by number
+ */
+record LayingPicture(
+    List<Item> items,
+    double width,
+    double height,
+    List<LayingKey.Entry> entries,
+    Map<Integer, PieceCard> pieces) {
+  private static final double TITLE = 11;
+  private static final double TEXT = 9;
+  private static final double LINE = 4.4;
+  private static final char NO_BREAK = '\u00a0';
+
+  LayingPicture {
+    items = List.copyOf(items);
+    entries = List.copyOf(entries);
+    pieces = new TreeMap<>(pieces);
+  }
+
+  /**
+   * The picture of a row that fits.
+   *
+   * @param widest how wide it may be (mm)
+   * @param highest how high the drawing of the cloth may be (mm)
+   * @param named whether it names the fabric and its nap, which a page of one fabric does above
+   */
+  static LayingPicture of(
+      SizeRun run, YardageRow row, double widest, double highest, boolean named) {
+    ClothWords words = new ClothWords(run, true);
+    Need need = row.need().orElseThrow();
+    ClothLaying laying = need.laying();
+    boolean oneWay = row.nap() == Fabric.Nap.ONE_WAY;
+    double scale = LayingFigure.scale(laying, need.length(), widest, highest);
+    double high = LayingFigure.height(laying, scale);
+    List<Item> items = new ArrayList<>();
+    SetLine title = Face.SEMIBOLD.set(title(run, row, words), TITLE);
+    items.add(words(title, 0, -title.capitalHeight()));
+    double y = -title.capitalHeight();
+    double wide = Math.max(LayingFigure.width(laying, need.length(), scale), title.width());
+    for (SetLine line :
+        TextBlock.broken(facts(row, need, words, named), Face.REGULAR, TEXT, widest)) {
+      y -= LINE;
+      items.add(words(line, 0, y));
+      wide = Math.max(wide, line.width());
+    }
+    double down = high - y + 1;
+    for (Item item : LayingFigure.of(laying, need.length(), words, oneWay, scale)) {
+      items.add(item.moved(new Vector(0, -down)));
+    }
+    Map<Integer, PieceCard> pieces = new TreeMap<>();
+    laying.pieces().stream()
+        .map(LaidPiece::piece)
+        .map(piece -> piece.piece().card())
+        .forEach(card -> pieces.put(card.number(), card));
+    return new LayingPicture(items, wide, down, LayingFigure.shown(laying, oneWay), pieces);
+  }
+
+  /** "View B, size 14: 150 cm wide". */
+  static String title(SizeRun run, YardageRow row, ClothWords words) {
+    String view =
+        run.pattern().views().size() > 1 ? "View " + row.view().name() + ", size " : "Size ";
+    return view + row.size().name() + ", " + words.length(row.width()) + " wide";
+  }
+
+  private static String facts(YardageRow row, Need need, ClothWords words, boolean named) {
+    String fold = ClothWords.fold(row.fold());
+    return (named
+            ? fabric(row) + ", " + fold
+            : fold.substring(0, 1).toUpperCase(Locale.ROOT) + fold.substring(1))
+        + ": "
+        + words.length(need.length()).replace(' ', NO_BREAK)
+        + ", buy"
+        + NO_BREAK
+        + words.buy(need.buy()).replace(' ', NO_BREAK);
+  }
+
+  /** "Cotton jersey"; where the pattern has no nap, whether this is laid for one. */
+  static String fabric(YardageRow row) {
+    String nap =
+        row.fabric().nap() == Fabric.Nap.ONE_WAY
+            ? ""
+            : row.nap() == Fabric.Nap.ONE_WAY ? ", with nap" : ", without nap";
+    return row.fabric().title() + nap;
+  }
+
+  static Words words(SetLine line, double x, double y) {
+    return new Words(line, new Point(x, y), 0, Inks.BLACK, Layer.COMMON, Subject.NONE);
+  }
+}

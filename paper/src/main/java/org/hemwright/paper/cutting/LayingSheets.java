@@ -1,0 +1,159 @@
+package org.hemwright.paper.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Vector;
+import org.hemwright.paper.label.TextBlock;
+import org.hemwright.paper.sheet.Inked;
+import org.hemwright.paper.sheet.Item;
+import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.SetLine;
+import org.hemwright.paper.words.ClothWords;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.piece.PieceCard;
+
+/** Cutting layouts as sheets: each by itself, or many on pages, with a list of pieces and a key. */
+public final class LayingSheets {
+  /** A figure as wide as a column of A5 with its margins, or half of A4's. */
+  private static final double FIGURE_WIDTH = 128;
+
+  private static final double FIGURE_HEIGHT = 88;
+  private static final double EDGE = 3;
+
+  private static final double PAGE_WIDTH = 190;
+  private static final double PAGE_HEIGHT = 254;
+  private static final double PAPER_WIDTH = 210;
+  private static final double PAPER_HEIGHT = 279.4;
+  private static final double COLUMN = 92;
+  private static final double COLUMN_HEIGHT = 40;
+  private static final double BETWEEN = 6;
+  private static final double HEAD = 14;
+  private static final double TEXT = 9;
+  private static final double LINE = 4.4;
+
+  private final SizeRun run;
+  private final ClothWords words;
+
+  private LayingSheets(SizeRun run) {
+    this.run = run;
+    words = new ClothWords(run, true);
+  }
+
+  /** One layout of a row that fits, as a picture of its own. */
+  public static Sheet single(SizeRun run, YardageRow row) {
+    return new LayingSheets(run).single(row);
+  }
+
+  /**
+   * Layouts on pages that print on A4 and on Letter alike, two beside each other, the key and the
+   * list of pieces at the foot of each page.
+   *
+   * @param rows that fit, of one fabric, at least one
+   */
+  public static List<Sheet> pages(SizeRun run, List<YardageRow> rows) {
+    return new LayingSheets(run).pages(rows);
+  }
+
+  private Sheet single(YardageRow row) {
+    LayingPicture picture = LayingPicture.of(run, row, FIGURE_WIDTH, FIGURE_HEIGHT, true);
+    double width = Math.max(FIGURE_WIDTH, picture.width());
+    List<Item> items = new ArrayList<>(picture.items());
+    double foot = -picture.height() - 1;
+    foot = list(picture.pieces(), width, foot, items);
+    LayingKey.Drawn key = LayingKey.of(picture.entries(), words, width);
+    items.addAll(moved(key.items(), 0, foot));
+    foot -= key.height();
+    return new Sheet(new Box(-EDGE, foot - EDGE, width + EDGE, EDGE), items);
+  }
+
+  private List<Sheet> pages(List<YardageRow> rows) {
+    List<LayingPicture> pictures =
+        rows.stream().map(row -> LayingPicture.of(run, row, COLUMN, COLUMN_HEIGHT, false)).toList();
+    TreeSet<LayingKey.Entry> entries = new TreeSet<>();
+    Map<Integer, PieceCard> pieces = new TreeMap<>();
+    for (LayingPicture picture : pictures) {
+      entries.addAll(picture.entries());
+      pieces.putAll(picture.pieces());
+    }
+    List<Item> foot = new ArrayList<>();
+    LayingKey.Drawn key = LayingKey.of(List.copyOf(entries), words, PAGE_WIDTH);
+    double listed = list(pieces, PAGE_WIDTH, 0, foot);
+    foot.addAll(moved(key.items(), 0, listed));
+    double footHeight = key.height() - listed + 2;
+    List<Sheet> pages = new ArrayList<>();
+    List<Item> page = begun(LayingPicture.fabric(rows.get(0)), pages.size() + 1);
+    double top = -HEAD;
+    for (int i = 0; i < pictures.size(); i += 2) {
+      List<LayingPicture> pair = pictures.subList(i, Math.min(i + 2, pictures.size()));
+      double high = pair.stream().mapToDouble(LayingPicture::height).max().orElse(0);
+      if (top < -HEAD && top - high < -(PAGE_HEIGHT - footHeight)) {
+        pages.add(finished(page, foot, footHeight));
+        page = begun(LayingPicture.fabric(rows.get(0)), pages.size() + 1);
+        top = -HEAD;
+      }
+      for (int k = 0; k < pair.size(); k++) {
+        double x = k * (PAGE_WIDTH - COLUMN);
+        for (Item item : pair.get(k).items()) {
+          page.add(item.moved(new Vector(x, top)));
+        }
+      }
+      top -= high + BETWEEN;
+    }
+    pages.add(finished(page, foot, footHeight));
+    return pages;
+  }
+
+  private List<Item> begun(String fabric, int number) {
+    List<Item> page = new ArrayList<>();
+    SetLine title = Face.LIGHT.set(run.pattern().details().title(), 18);
+    page.add(LayingPicture.words(title, 0, -title.capitalHeight()));
+    SetLine what =
+        Face.REGULAR.set(
+            fabric
+                + " \u00b7 version "
+                + run.pattern().details().version()
+                + " \u00b7 layouts, page "
+                + number,
+            TEXT);
+    page.add(LayingPicture.words(what, PAGE_WIDTH - what.width(), -title.capitalHeight()));
+    return page;
+  }
+
+  private static Sheet finished(List<Item> page, List<Item> foot, double footHeight) {
+    for (Item item : foot) {
+      page.add(item.moved(new Vector(0, footHeight - PAGE_HEIGHT)));
+    }
+    double aside = (PAPER_WIDTH - PAGE_WIDTH) / 2;
+    double above = (PAPER_HEIGHT - PAGE_HEIGHT) / 2;
+    return new Sheet(new Box(-aside, -PAGE_HEIGHT - above, PAGE_WIDTH + aside, above), page);
+  }
+
+  /** Which number is which piece, in running text; answers where it ends. */
+  private double list(Map<Integer, PieceCard> pieces, double width, double top, List<Item> items) {
+    StringBuilder text = new StringBuilder();
+    pieces.forEach(
+        (number, card) ->
+            text.append(text.isEmpty() ? "" : "   ")
+                .append(number)
+                .append('\u00a0')
+                .append(card.title().replace(' ', '\u00a0')));
+    double y = top;
+    for (SetLine line : TextBlock.broken(text.toString().strip(), Face.REGULAR, TEXT, width)) {
+      y -= LINE;
+      items.add(LayingPicture.words(line, 0, y + LINE - line.capitalHeight()));
+    }
+    return y;
+  }
+
+  private static List<Item> moved(List<Inked> items, double x, double y) {
+    List<Item> moved = new ArrayList<>();
+    items.forEach(item -> moved.add(item.moved(new Vector(x, y))));
+    return moved;
+  }
+}

@@ -1,0 +1,107 @@
+package org.hemwright.paper.words;
+
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.yardage.BuyingLength;
+import org.hemwright.pattern.Details;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.quantity.DecimalText;
+import org.hemwright.pattern.quantity.LengthFormat;
+import org.hemwright.pattern.quantity.LengthKind;
+
+/** What is said of cloth, in the units and the spelling that the document asks for. */
+public final class ClothWords {
+  private static final String BETWEEN = " \u00b7 ";
+  private static final int EIGHTHS = 8;
+
+  private final boolean inches;
+  private final boolean typographic;
+  private final boolean british;
+  private final boolean severalViews;
+  private final LengthFormat lengths;
+
+  /**
+   * The words for a run.
+   *
+   * @param typographic whether fractions are written to be set as fractions
+   */
+  public ClothWords(SizeRun run, boolean typographic) {
+    Details details = run.pattern().details();
+    inches = details.units() == Details.Units.INCHES;
+    british = details.spelling() == Details.Spelling.BRITISH;
+    severalViews = run.pattern().views().size() > 1;
+    this.typographic = typographic;
+    LengthFormat plain =
+        LengthFormat.of(
+            inches ? LengthFormat.Edition.INCHES_ONLY : LengthFormat.Edition.METRIC_ONLY);
+    lengths = typographic ? plain.withTypographicFractions() : plain;
+  }
+
+  /** A length (mm) in the unit that stands first. */
+  public String length(double mm) {
+    return lengths.text(mm, LengthKind.FINISHED);
+  }
+
+  /** "View B, main: Cotton jersey, with nap"; the view only where there are several. */
+  public String heading(View view, Fabric fabric, Fabric.Nap nap) {
+    return (severalViews ? "View " + view.name() + ", " : "")
+        + fabric.name()
+        + ": "
+        + fabric.title()
+        + (nap == Fabric.Nap.ONE_WAY ? ", with nap" : ", without nap");
+  }
+
+  /** "1.6 m · 1 3/4 yd", or that it does not fit. */
+  public String buy(Optional<BuyingLength> buy) {
+    return buy.map(this::buy).orElse("does not fit");
+  }
+
+  /** "1.6 m · 1 3/4 yd". */
+  public String buy(BuyingLength buy) {
+    String metres = DecimalText.of(buy.metres(), 1) + " m";
+    return inches ? yards(buy) + BETWEEN + metres : metres + BETWEEN + yards(buy);
+  }
+
+  private String yards(BuyingLength buy) {
+    int whole = buy.eighths() / EIGHTHS;
+    int rest = buy.eighths() % EIGHTHS;
+    if (rest == 0) {
+      return whole + " yd";
+    }
+    int common = Integer.lowestOneBit(rest);
+    String bar = typographic ? "\u2044" : "/";
+    String part = rest / common + bar + EIGHTHS / common + " yd";
+    return whole == 0 ? part : whole + " " + part;
+  }
+
+  /** "8 to 14". */
+  public static String sizes(List<Size> sizes) {
+    String first = sizes.get(0).name();
+    return sizes.size() == 1 ? first : first + " to " + sizes.get(sizes.size() - 1).name();
+  }
+
+  /** How the cloth is folded: "folded lengthwise". */
+  public static String fold(Fold fold) {
+    return switch (fold) {
+      case LENGTHWISE -> "folded lengthwise";
+      case PARTIAL -> "partly folded";
+      case DOUBLE -> "both selvedges folded to the middle";
+      case CROSSWISE -> "folded crosswise";
+      case SINGLE -> "single";
+    };
+  }
+
+  /** What the maker cuts: cloth or fabric. */
+  public String cloth() {
+    return british ? "cloth" : "fabric";
+  }
+
+  /** The woven edge: selvedge or selvage. */
+  public String selvedge() {
+    return british ? "selvedge" : "selvage";
+  }
+}

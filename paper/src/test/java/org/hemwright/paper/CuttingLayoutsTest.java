@@ -1,0 +1,122 @@
+package org.hemwright.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.yardage.LayingStore;
+import org.hemwright.cloth.yardage.YardageRequest;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.geometry.Box;
+import org.hemwright.paper.cutting.LayingSheets;
+import org.hemwright.paper.sheet.Item;
+import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.paper.sheet.Words;
+import org.hemwright.pattern.SizeRun;
+import org.junit.jupiter.api.Test;
+
+/** What a person needs to see on a cutting layout, on every layout of a skirt. */
+class CuttingLayoutsTest {
+  private static final SizeRun RUN = SandlingSkirt.run();
+  private static final YardageTable TABLE = table(EnumSet.allOf(Fold.class));
+
+  private static YardageTable table(Set<Fold> folds) {
+    YardageRequest usual = YardageRequest.everything();
+    YardageRequest quick =
+        new YardageRequest(
+            usual.settings(), folds, List.of(), List.of(), List.of(), List.of(), 0, 0, 3_000, 2);
+    return YardageTable.of(RUN, quick, LayingStore.NONE, YardageTable.Watcher.SILENT);
+  }
+
+  private static List<Words> words(Sheet sheet) {
+    List<Words> words = new ArrayList<>();
+    sheet
+        .inked()
+        .forEach(
+            item -> {
+              if (item instanceof Words each) {
+                words.add(each);
+              }
+            });
+    return words;
+  }
+
+  @Test
+  void nothingIsCutOffAndNoWordsLieOnOthers() {
+    for (YardageRow row : TABLE.rows()) {
+      if (row.fits()) {
+        Sheet sheet = LayingSheets.single(RUN, row);
+        for (Item item : sheet.items()) {
+          Box box = item.bounds();
+          assertThat(sheet.frame().grown(0.5).contains(box.centre())).isTrue();
+          assertThat(sheet.frame().union(box)).as(row.toString()).isEqualTo(sheet.frame());
+        }
+        assertApart(words(sheet), row.toString());
+      }
+    }
+  }
+
+  @Test
+  void onPagesToo() {
+    List<YardageRow> rows = TABLE.rows().stream().filter(YardageRow::fits).toList();
+    List<Sheet> pages = LayingSheets.pages(RUN, rows);
+    assertThat(pages).hasSizeGreaterThan(1);
+    for (Sheet page : pages) {
+      assertApart(words(page), "a page");
+      for (Item item : page.items()) {
+        assertThat(page.frame().union(item.bounds())).isEqualTo(page.frame());
+      }
+    }
+  }
+
+  private static void assertApart(List<Words> words, String where) {
+    for (int i = 0; i < words.size(); i++) {
+      for (int k = i + 1; k < words.size(); k++) {
+        boolean apart = !words.get(i).bounds().overlaps(words.get(k).bounds());
+        assertThat(apart)
+            .as(words.get(i).line().text() + " on " + words.get(k).line().text() + ", " + where)
+            .isTrue();
+      }
+    }
+  }
+
+  @Test
+  void everyPieceBearsItsNumberAndTheSizeAndWhatToBuyAreSaid() {
+    for (YardageRow row : TABLE.rows()) {
+      if (row.fits()) {
+        Set<String> said = new TreeSet<>();
+        words(LayingSheets.single(RUN, row)).forEach(each -> said.add(each.line().text()));
+        row.need()
+            .orElseThrow()
+            .laying()
+            .pieces()
+            .forEach(
+                laid ->
+                    assertThat(said)
+                        .contains(Integer.toString(laid.piece().piece().card().number())));
+        assertThat(String.join(" ", said))
+            .containsIgnoringCase("size " + row.size().name())
+            .contains("buy")
+            .contains(row.fold() == Fold.SINGLE ? "Selvedge" : "Fold");
+      }
+    }
+  }
+
+  @Test
+  void filesAreNamedApartAndComeOutTheSameAgain() {
+    List<PrintedFile> files = CuttingLayouts.pages(RUN, TABLE);
+    List<PrintedFile> pictures = CuttingLayouts.pictures(RUN, TABLE, Paper.PictureKind.SVG);
+    assertThat(files).isEqualTo(CuttingLayouts.pages(RUN, TABLE));
+    assertThat(pictures).isEqualTo(CuttingLayouts.pictures(RUN, TABLE, Paper.PictureKind.SVG));
+    assertThat(pictures).extracting(PrintedFile::name).doesNotHaveDuplicates();
+    assertThat(new String(pictures.get(0).bytes(), StandardCharsets.UTF_8)).startsWith("<?xml");
+    assertThat(new String(files.get(0).bytes(), 0, 5, StandardCharsets.US_ASCII))
+        .isEqualTo("%PDF-");
+  }
+}
