@@ -1,24 +1,14 @@
 package org.hemwright.cloth.laying;
 
-/**
- * A convex polygon on the grid, counter-clockwise, and which of its edges come from a shape's
- * outline.
- */
+/** A convex polygon on the grid, counter-clockwise. */
 final class ConvexPart {
 
   final long[] x;
   final long[] y;
 
-  /**
-   * Whether the edge from this corner to the next lies on the outline; the others are cuts inside
-   * the shape.
-   */
-  final boolean[] outer;
-
-  ConvexPart(long[] x, long[] y, boolean[] outer) {
+  ConvexPart(long[] x, long[] y) {
     this.x = x;
     this.y = y;
-    this.outer = outer;
   }
 
   int size() {
@@ -33,19 +23,18 @@ final class ConvexPart {
       rx[i] = -x[i];
       ry[i] = -y[i];
     }
-    return new ConvexPart(rx, ry, outer);
+    return new ConvexPart(rx, ry);
   }
 
   /**
    * The sum {p + q}: both outlines' edges in the order of their directions. Edges of equal
-   * direction become one, which counts as outer when either was.
+   * direction become one.
    */
   ConvexPart plus(ConvexPart other) {
     int n = size();
     int m = other.size();
     long[] sx = new long[n + m];
     long[] sy = new long[n + m];
-    boolean[] so = new boolean[n + m];
     int i = lowest();
     int k = other.lowest();
     int taken = 0;
@@ -70,28 +59,21 @@ final class ConvexPart {
       }
       sx[count] = atX;
       sy[count] = atY;
-      boolean isOuter = false;
       if (order >= 0) {
         atX += ex;
         atY += ey;
-        isOuter |= outer[i];
         i = inext;
         taken++;
       }
       if (order <= 0) {
         atX += fx;
         atY += fy;
-        isOuter |= other.outer[k];
         k = knext;
         takenOther++;
       }
-      so[count] = isOuter;
       count++;
     }
-    return new ConvexPart(
-        java.util.Arrays.copyOf(sx, count),
-        java.util.Arrays.copyOf(sy, count),
-        java.util.Arrays.copyOf(so, count));
+    return new ConvexPart(java.util.Arrays.copyOf(sx, count), java.util.Arrays.copyOf(sy, count));
   }
 
   private int lowest() {

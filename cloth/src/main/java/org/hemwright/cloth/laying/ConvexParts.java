@@ -32,34 +32,19 @@ final class ConvexParts {
     }
     List<ConvexPart> convex = new ArrayList<>();
     for (int[] corners : parts) {
-      convex.add(part(outline, corners, parts));
+      convex.add(part(outline, corners));
     }
     return convex;
   }
 
-  private static ConvexPart part(GridOutline o, int[] corners, List<int[]> parts) {
-    int n = corners.length;
-    long[] x = new long[n];
-    long[] y = new long[n];
-    boolean[] outer = new boolean[n];
-    for (int i = 0; i < n; i++) {
+  private static ConvexPart part(GridOutline o, int[] corners) {
+    long[] x = new long[corners.length];
+    long[] y = new long[corners.length];
+    for (int i = 0; i < corners.length; i++) {
       x[i] = o.x[corners[i]];
       y[i] = o.y[corners[i]];
-      outer[i] = !isCut(corners[i], corners[(i + 1) % n], parts);
     }
-    return new ConvexPart(x, y, outer);
-  }
-
-  /** Whether some part has the edge the other way round. */
-  private static boolean isCut(int from, int to, List<int[]> parts) {
-    for (int[] part : parts) {
-      for (int i = 0; i < part.length; i++) {
-        if (part[i] == to && part[(i + 1) % part.length] == from) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return new ConvexPart(x, y);
   }
 
   private static List<int[]> triangles(GridOutline o) {

@@ -95,13 +95,34 @@ final class GridOutline {
 
   /** This outline turned half round, standing. */
   GridOutline halfTurned() {
+    return reflected().standing();
+  }
+
+  /** The set of −p, counter-clockwise. */
+  GridOutline reflected() {
     long[] rx = new long[x.length];
     long[] ry = new long[y.length];
     for (int i = 0; i < x.length; i++) {
       rx[i] = -x[i];
       ry[i] = -y[i];
     }
-    return new GridOutline(rx, ry).standing();
+    return new GridOutline(rx, ry);
+  }
+
+  /**
+   * Whether a corner is convex and a direction lies between those of the edges before and after it,
+   * or is one of theirs; exact.
+   */
+  boolean turnsThrough(int corner, long dx, long dy) {
+    int before = corner == 0 ? x.length - 1 : corner - 1;
+    int after = corner + 1 == x.length ? 0 : corner + 1;
+    long inX = x[corner] - x[before];
+    long inY = y[corner] - y[before];
+    long outX = x[after] - x[corner];
+    long outY = y[after] - y[corner];
+    return compareProducts(inX, outY, inY, outX) > 0
+        && compareProducts(inX, dy, inY, dx) >= 0
+        && compareProducts(dx, outY, dy, outX) >= 0;
   }
 
   boolean sameAs(GridOutline other) {

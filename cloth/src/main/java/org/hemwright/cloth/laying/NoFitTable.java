@@ -64,7 +64,8 @@ final class NoFitTable {
 
   /** The region of a pair, made anew. */
   NoFitRegion region(int fixed, int moving) {
-    return new NoFitRegion(parts.get(fixed), parts.get(moving));
+    return new NoFitRegion(
+        forms.outline(fixed), parts.get(fixed), forms.outline(moving), parts.get(moving));
   }
 
   private DepthField field(int fixed, int moving) {
