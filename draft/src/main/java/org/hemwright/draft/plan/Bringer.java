@@ -100,7 +100,7 @@ final class Bringer {
       if (drawn.what() == What.POINT || drawn.what() == What.PATH) {
         int slot = alias ? drawn.slot() : nodes.reserve(bring.span(), scope.full(name));
         Drawn before =
-            scope.drawn().putIfAbsent(name, new Drawn(drawn.what(), slot, bring.part().span()));
+            scope.drawn().putIfAbsent(name, new Drawn(drawn.what(), slot, bring.part().span(), drawn.given()));
         if (before != null) {
           shared
               .problems()
@@ -112,7 +112,7 @@ final class Bringer {
                       .with("part", bring.part().text())
                       .with("line", shared.problems().line(before.span())));
         }
-        moved.put(name, new Drawn(drawn.what(), slot, bring.span()));
+        moved.put(name, new Drawn(drawn.what(), slot, bring.span(), drawn.given()));
       }
     }
     if (alias) {

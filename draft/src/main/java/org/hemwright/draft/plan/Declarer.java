@@ -5,6 +5,8 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hemwright.draft.plan.PieceDeclaration.DeclaredEdge;
@@ -16,9 +18,11 @@ import org.hemwright.draft.plan.problem.Problems;
 import org.hemwright.draft.syntax.Document;
 import org.hemwright.draft.syntax.Name;
 import org.hemwright.draft.syntax.PathTerm;
+import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Span;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.pattern.body.SizeRange;
+import org.hemwright.pattern.finding.Finding;
 
 /** Goes through a document once and keeps a slot for every name, so that order does not matter. */
 final class Declarer {
@@ -30,9 +34,15 @@ final class Declarer {
   private final List<Statement.Section> sections = new ArrayList<>();
   private final IdentityHashMap<Statement, Scope> scopes = new IdentityHashMap<>();
   private final List<PieceDeclaration> pieces = new ArrayList<>();
+  private final Source source;
+
+  /** The lines whose name is missing. */
+  private final Set<Integer> nameless = new TreeSet<>();
+
   private EdgeNames edgeNames = EdgeNames.NONE;
 
-  Declarer(Compilation shared) {
+  Declarer(Compilation shared, Source source) {
+    this.source = source;
     this.shared = shared;
     this.problems = shared.problems();
     this.nodes = shared.nodes();
@@ -41,6 +51,11 @@ final class Declarer {
   /** Declares everything. */
   void declare(Document document) {
     edgeNames = new EdgeNames(document);
+    for (Finding finding : document.findings()) {
+      if (finding.code().equals("name-missing")) {
+        finding.origin().ifPresent(origin -> nameless.add(origin.line()));
+      }
+    }
     for (Statement statement : document.statements()) {
       if (statement instanceof Statement.Unread unread) {
         excuse(shared.document(), unread);
@@ -82,6 +97,11 @@ final class Declarer {
 
   private void excuse(Scope scope, Statement.Unread unread) {
     unread.name().ifPresent(name -> scope.excuse(name.text()));
+    int first = source.line(unread.span().start());
+    int last = source.line(unread.span().end());
+    if (nameless.stream().anyMatch(line -> first <= line && line <= last)) {
+      problems.nameless(scope.name());
+    }
     Matcher word = WORD.matcher(problems.text(unread.span()));
     while (word.find()) {
       scope.excuse(word.group());
@@ -98,7 +118,7 @@ final class Declarer {
     Scope scope = shared.document().section(name.text(), sizes);
     sections.add(section);
     scopes.put(section, scope);
-    shared.lookup().add(scope);
+    shared.lookup().add(scope, name);
     nodes.set(new NodeList.Setting(sizes, name.text(), "", false));
     for (Statement line : body) {
       declare(scope, line);
@@ -149,7 +169,7 @@ final class Declarer {
 
   private int drawn(Scope scope, Name name, What what) {
     int slot = nodes.reserve(name.span(), scope.full(name.text()));
-    Drawn drawn = new Drawn(what, slot, name.span());
+    Drawn drawn = new Drawn(what, slot, name.span(), name.span());
     Drawn before = scope.drawn().putIfAbsent(name.text(), drawn);
     if (before != null) {
       twice(scope, name, before.span());

@@ -1,6 +1,7 @@
 package org.hemwright.draft.plan;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +23,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Tells why values are missing: the first cause only, where it arose. A failure in a choice that is
  * not taken is none, and so is a solve that has nothing to decide in a size, unless its number is
- * needed there.
+ * needed there. What fails because a statement was read as if mended is not told: the statement
+ * was.
  */
 final class FailureReport {
   private static final String IDLE = "solve-idle";
@@ -33,9 +35,18 @@ final class FailureReport {
   /** The words of the first finding of a cause; they stand for all sizes. */
   private final Map<String, Map<String, Argument>> words = new LinkedHashMap<>();
 
+  /** The slots whose values rest on a guess. */
+  private final BitSet guessed = new BitSet();
+
   FailureReport(Plan plan) {
     this.program = plan.program();
     this.source = Source.of(plan.document());
+    Doubt doubt = Doubt.of(plan.document());
+    if (!doubt.isNone()) {
+      for (int slot : program.affected(each -> doubt.holds(program.span(each)))) {
+        guessed.set(slot);
+      }
+    }
   }
 
   /** A finding for each cause in each size. */
@@ -56,7 +67,8 @@ final class FailureReport {
         continue;
       }
       Integer first = arose.putIfAbsent(failure, slot);
-      boolean counts = !program.isBranch(slot) && !(first == null && isIdle(failure));
+      boolean counts =
+          !program.isBranch(slot) && !guessed.get(slot) && !(first == null && isIdle(failure));
       if (counts && told.put(failure, true) == null) {
         int origin = first == null ? slot : first;
         for (int i = 0; i < failure.causes().size(); i++) {

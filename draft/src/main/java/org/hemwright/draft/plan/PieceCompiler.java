@@ -97,13 +97,18 @@ final class PieceCompiler {
     return names;
   }
 
+  /** Its edges' names where they are given, in the designer's order. */
+  List<Name> edges() {
+    return piece.edges().stream().map(PieceDeclaration.DeclaredEdge::name).toList();
+  }
+
   /** The slots of notches that have names. */
   Map<String, Integer> namedNotches() {
     return namedNotches;
   }
 
   /** Compiles the outline and what lies on its edges, which seams may add to. */
-  void edges() {
+  void compileEdges() {
     about(scope.name());
     new OutlineCompiler(shared, all).compile(piece, lines);
     about(scope.name());

@@ -62,16 +62,17 @@ final class PieceLines {
   Optional<Integer> edge(Name name) {
     int index = piece.indexOf(name.text());
     if (index >= 0) {
+      problems.used(piece.edges().get(index).name().span());
       return Optional.of(index);
     }
     boolean known = !unread("outline") && !unread("rectangle");
     if (known && !piece.scope().excuses(name.text()) && !piece.edges().isEmpty()) {
-      Unknown.tell(
+      Unknown.tellNamed(
           problems,
           name,
           "edge-of-piece",
           piece.scope().name(),
-          piece.edges().stream().map(edge -> edge.name().text()).toList());
+          piece.edges().stream().map(PieceDeclaration.DeclaredEdge::name).toList());
     }
     return Optional.empty();
   }

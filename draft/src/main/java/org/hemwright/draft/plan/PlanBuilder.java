@@ -38,6 +38,7 @@ import org.hemwright.pattern.piece.Copy;
 final class PlanBuilder {
   private final Document document;
   private final SizeChart chart;
+  private final Source source;
   private final Problems problems;
   private final NodeList nodes;
   private final Compilation shared;
@@ -50,7 +51,7 @@ final class PlanBuilder {
   PlanBuilder(Document document, SizeChart chart) {
     this.document = document;
     this.chart = chart;
-    Source source = Source.of(document);
+    this.source = Source.of(document);
     this.problems = new Problems(source);
     SizeNames sizes = new SizeNames(chart, problems);
     Scope names = Scope.document(sizes.all());
@@ -63,7 +64,7 @@ final class PlanBuilder {
   Planned build() {
     HeadingReader headings = new HeadingReader(document, problems);
     Details details = headings.details();
-    Declarer declared = new Declarer(shared);
+    Declarer declared = new Declarer(shared, source);
     declared.declare(document);
     declared.pieces().forEach(all.girths()::add);
     declared.pieces().forEach(all.sources()::add);
@@ -192,7 +193,7 @@ final class PlanBuilder {
     List<PieceCompiler> compilers = new ArrayList<>();
     for (PieceDeclaration piece : declared.pieces()) {
       PieceCompiler compiler = new PieceCompiler(shared, all, piece);
-      compiler.edges();
+      compiler.compileEdges();
       compilers.add(compiler);
     }
     return compilers;

@@ -93,8 +93,12 @@ final class SeamCompiler {
     }
     boolean known = true;
     for (Scope scope : named) {
-      List<String> edges = sewn(scope);
-      if (!edges.contains(term.edge().text())) {
+      List<Name> edges = sewn(scope);
+      Optional<Name> edge =
+          edges.stream().filter(each -> each.text().equals(term.edge().text())).findFirst();
+      if (edge.isPresent()) {
+        problems.used(edge.get().span());
+      } else {
         known = false;
         tellNoEdge(term, scope, edges);
       }
@@ -103,11 +107,11 @@ final class SeamCompiler {
   }
 
   /** The edges and placement lines of a piece. */
-  private List<String> sewn(Scope scope) {
-    List<String> sewn = new ArrayList<>();
+  private List<Name> sewn(Scope scope) {
+    List<Name> sewn = new ArrayList<>();
     for (PieceCompiler piece : pieces) {
       if (piece.scope() == scope) {
-        sewn.addAll(piece.edgeNames());
+        sewn.addAll(piece.edges());
       }
     }
     scope
@@ -115,17 +119,17 @@ final class SeamCompiler {
         .forEach(
             (name, each) -> {
               if (each.what() == Drawn.What.PLACEMENT) {
-                sewn.add(name);
+                sewn.add(new Name(name, each.given()));
               }
             });
     return sewn;
   }
 
-  private void tellNoEdge(Statement.PlaceTerm term, Scope scope, List<String> edges) {
+  private void tellNoEdge(Statement.PlaceTerm term, Scope scope, List<Name> edges) {
     if (scope.excuses(term.edge().text()) || edges.isEmpty()) {
       return;
     }
-    Unknown.tell(problems, term.edge(), "edge-or-placement", scope.name(), edges);
+    Unknown.tellNamed(problems, term.edge(), "edge-or-placement", scope.name(), edges);
   }
 
   private SeamPlan clauses(Statement.SeamSection seam, List<SeamRequest.Run> layers) {

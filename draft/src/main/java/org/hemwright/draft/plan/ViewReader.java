@@ -22,6 +22,9 @@ final class ViewReader {
   private final Problems problems;
   private final Registry<Fabric> fabrics;
 
+  /** Whether a view names what is no piece, perhaps one that it means to take. */
+  private boolean strangers;
+
   ViewReader(Compilation shared, Registry<Fabric> fabrics) {
     this.shared = shared;
     this.problems = shared.problems();
@@ -33,6 +36,7 @@ final class ViewReader {
     Map<Integer, String> numbers = new LinkedHashMap<>();
     List<String> names = new ArrayList<>();
     boolean unread = false;
+    Doubt doubt = Doubt.of(document);
     Registry<View> views = new Registry<>("view", problems, shared.document());
     for (PiecePlan piece : pieces) {
       if (!names.contains(piece.card().name())) {
@@ -49,6 +53,7 @@ final class ViewReader {
         }
       } else if (statement instanceof Statement.ViewSection view) {
         views.add(view.name(), view(view, names));
+        unread |= view.body().stream().anyMatch(line -> doubt.holds(line.span()));
       } else if (statement instanceof Statement.Unread missed) {
         unread |= missed.word().equals("view");
       }
@@ -90,9 +95,11 @@ final class ViewReader {
       if (line instanceof Statement.Pieces said) {
         for (Name piece : said.pieces()) {
           if (names.contains(piece.text())) {
+            shared.lookup().sections(piece.text());
             taken.add(piece.text());
           } else if (!shared.document().excuses(piece.text())) {
-            Unknown.tell(problems, piece, "piece", names);
+            strangers = true;
+            Unknown.tellNamed(problems, piece, "piece", shared.lookup().given(names));
           }
         }
       } else if (line instanceof Statement.Unread) {
@@ -114,7 +121,7 @@ final class ViewReader {
         names.stream()
             .filter(name -> views.stream().noneMatch(view -> view.pieces().contains(name)))
             .toList();
-    if (unread || unused.isEmpty()) {
+    if (unread || strangers || unused.isEmpty()) {
       return;
     }
     for (Statement statement : document.statements()) {

@@ -103,6 +103,33 @@ class FindingsTest {
         .containsExactly("p:1:1: The pattern has no dial “ease”. There are no dials to turn.");
   }
 
+  /** What a solve cannot find because of a line that was read as if mended is told at that line. */
+  @Test
+  void aSlipInWhatASolveNeedsIsToldWhereItIs() {
+    String lines =
+        """
+        solve drop so that length of panel.side = 60 cm within 50 cm and 70 cm
+        piece panel "Panel" number 1
+          cut 1 of main
+          point top_centre at 0 cm, 0 cm
+          point top_side from top_centre right 20 cm
+          point low_side from top_side down drop%s then right 5 cm
+          outline top is top_centre to top_side, side is top_side to low_side, low is straight, back is top_centre to low_centre
+          point low_centre from top_centre down 60 cm
+        """;
+    assertThat(Sketch.of(lines.formatted("")).codes()).isEmpty();
+    for (String slip : List.of(" / 3 inches", " then upp 40 cm", " 2", " + 40", " * 12,5")) {
+      Drafted drafted = Sketch.of(lines.formatted(slip)).drafted();
+      assertThat(drafted.findings()).as(slip).isNotEmpty();
+      assertThat(drafted.findings())
+          .as(slip)
+          .allSatisfy(
+              finding ->
+                  assertThat(finding.origin().orElseThrow().line())
+                      .isEqualTo(FindingCase.HEADINGS.lines().count() + 6));
+    }
+  }
+
   @Test
   void aSizeThatTheChartLacks() {
     Drafted drafted =

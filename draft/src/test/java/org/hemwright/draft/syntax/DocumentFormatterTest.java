@@ -23,6 +23,17 @@ class DocumentFormatterTest {
     return texts;
   }
 
+  /** What is shown to designers is set as their documents are. */
+  @Test
+  void theExamplesAndTheGuideStandAsTheyAreSet() {
+    for (String text : SampleTexts.examples().values()) {
+      assertThat(format(text)).isEqualTo(text);
+    }
+    for (String text : SampleTexts.guideBlocks()) {
+      assertThat(format(text)).isEqualTo(text);
+    }
+  }
+
   @Test
   void setsNeighboursInColumns() {
     assertThat(

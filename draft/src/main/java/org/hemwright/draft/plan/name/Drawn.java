@@ -8,9 +8,10 @@ import org.hemwright.pattern.finding.Argument;
  *
  * @param what what it is
  * @param slot where its value is
- * @param span where it is named
+ * @param span where it is named, or brought in
+ * @param given where it was first named
  */
-public record Drawn(What what, int slot, Span span) {
+public record Drawn(What what, int slot, Span span, Span given) {
   /** What a drawn thing is. */
   public enum What {
     POINT("point", true),

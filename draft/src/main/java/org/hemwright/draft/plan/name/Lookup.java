@@ -32,6 +32,7 @@ public final class Lookup {
   private final NodeList nodes;
   private final Problems problems;
   private final Map<String, List<Scope>> sections = new LinkedHashMap<>();
+  private final Map<String, Name> given = new LinkedHashMap<>();
 
   /** Names of a document over a chart. */
   public Lookup(Scope document, SizeChart chart, NodeList nodes, Problems problems) {
@@ -41,13 +42,23 @@ public final class Lookup {
     this.problems = problems;
   }
 
-  /** Adds a part or piece. */
-  public void add(Scope section) {
-    sections.computeIfAbsent(section.name(), name -> new ArrayList<>()).add(section);
+  /** Adds a part or piece, named there. */
+  public void add(Scope section, Name name) {
+    given.putIfAbsent(section.name(), name);
+    sections.computeIfAbsent(section.name(), each -> new ArrayList<>()).add(section);
+  }
+
+  /** Some of the parts and pieces, where they are named. */
+  public List<Name> given(List<String> names) {
+    return given.values().stream().filter(name -> names.contains(name.text())).toList();
   }
 
   /** The parts and pieces of a name, in the order of the document. */
   public List<Scope> sections(String name) {
+    Name named = given.get(name);
+    if (named != null) {
+      problems.used(named.span());
+    }
     return List.copyOf(sections.getOrDefault(name, List.of()));
   }
 
@@ -61,7 +72,11 @@ public final class Lookup {
     if (number == null) {
       number = document.numbers().get(name);
     }
-    return number == null ? measured(reference.name(), from) : number.slot();
+    if (number == null) {
+      return measured(reference.name(), from);
+    }
+    problems.used(number.span());
+    return number.slot();
   }
 
   private int measured(Name name, Scope from) {
@@ -79,6 +94,7 @@ public final class Lookup {
             .orElseGet(() -> new NumberNode.Constant(Math.PI)));
     nodes.set(here);
     document.numbers().put(name.text(), new NamedNumber(slot, name.span()));
+    problems.used(name.span());
     return slot;
   }
 
@@ -102,7 +118,10 @@ public final class Lookup {
   }
 
   private Optional<Integer> numberSlot(Scope scope, Reference reference) {
-    return Optional.ofNullable(scope.numbers().get(reference.name().text())).map(NamedNumber::slot);
+    Optional<NamedNumber> number =
+        Optional.ofNullable(scope.numbers().get(reference.name().text()));
+    number.ifPresent(named -> problems.used(named.span()));
+    return number.map(NamedNumber::slot);
   }
 
   private Optional<Integer> drawnSlot(Scope scope, Reference reference, boolean point) {
@@ -110,6 +129,7 @@ public final class Lookup {
     if (drawn == null) {
       return Optional.empty();
     }
+    problems.used(drawn.given());
     if (drawn.what().isPoint() == point) {
       return Optional.of(drawn.slot());
     }
@@ -148,7 +168,7 @@ public final class Lookup {
     List<Scope> named = sections(name.text());
     if (named.isEmpty()) {
       if (!document.excuses(name.text())) {
-        Unknown.tell(problems, name, "piece-or-part", List.copyOf(sections.keySet()));
+        Unknown.tellNamed(problems, name, "piece-or-part", List.copyOf(given.values()));
       }
       return Optional.empty();
     }
@@ -173,9 +193,9 @@ public final class Lookup {
   private int missingInside(Name name, Scope piece, String wanted) {
     if (!piece.excuses(name.text())) {
       boolean number = wanted.equals(NUMBER);
-      List<String> known = known(piece, wanted);
+      List<Name> known = known(piece, wanted);
       String what = number ? NUMBER : "bare-" + wanted;
-      Unknown.tell(problems, name, what, piece.name(), known);
+      Unknown.tellNamed(problems, name, what, piece.name(), known);
     }
     return nodes.broken(name.span());
   }
@@ -183,12 +203,25 @@ public final class Lookup {
   private int missing(Name name, Scope from, String wanted) {
     String text = name.text();
     if (!from.excuses(text)) {
-      problems.add(missingFinding(name, from, wanted));
+      tellMissing(name, from, wanted);
     }
     return nodes.broken(name.span());
   }
 
-  private Finding.Builder missingFinding(Name name, Scope from, String wanted) {
+  private void tellMissing(Name name, Scope from, String wanted) {
+    List<Name> known = knownAround(from, wanted);
+    Optional<String> near = NearName.to(name.text(), known.stream().map(Name::text).toList());
+    Optional<Name> given =
+        known.stream()
+            .filter(each -> near.filter(each.text()::equals).isPresent())
+            .filter(each -> !each.span().equals(name.span()))
+            .findFirst();
+    Finding.Builder finding = missingFinding(name, from, wanted, near);
+    problems.addUnknown(finding, name, from.name(), given);
+  }
+
+  private Finding.Builder missingFinding(
+      Name name, Scope from, String wanted, Optional<String> near) {
     String text = name.text();
     boolean number = wanted.equals(NUMBER);
     if (number && from.drawn().containsKey(text)) {
@@ -203,7 +236,6 @@ public final class Lookup {
           .with("name", text)
           .with("wanted", new Argument.Term(wanted));
     }
-    Optional<String> near = NearName.to(text, knownAround(from, wanted));
     List<String> elsewhere = elsewhere(text, number);
     if (near.isEmpty() && !elsewhere.isEmpty()) {
       Finding.Builder finding =
@@ -244,29 +276,31 @@ public final class Lookup {
     return List.copyOf(full);
   }
 
-  /** The names in a scope that stand for what is wanted. */
-  private static List<String> known(Scope scope, String wanted) {
+  /** The names in a scope that stand for what is wanted, where they are given. */
+  private static List<Name> known(Scope scope, String wanted) {
+    List<Name> known = new ArrayList<>();
     if (wanted.equals(NUMBER)) {
-      return List.copyOf(scope.numbers().keySet());
+      scope.numbers().forEach((name, number) -> known.add(new Name(name, number.span())));
+      return known;
     }
-    List<String> known = new ArrayList<>();
     scope
         .drawn()
         .forEach(
             (name, drawn) -> {
               if (drawn.what().isPoint() == wanted.equals("point")) {
-                known.add(name);
+                known.add(new Name(name, drawn.given()));
               }
             });
     return known;
   }
 
-  private List<String> knownAround(Scope scope, String wanted) {
-    Set<String> known = new LinkedHashSet<>(known(scope, wanted));
+  private List<Name> knownAround(Scope scope, String wanted) {
+    List<Name> known = new ArrayList<>(known(scope, wanted));
     if (wanted.equals(NUMBER)) {
-      known.addAll(document.numbers().keySet());
-      chart.columns().forEach(column -> known.add(column.name()));
+      document.numbers().forEach((name, number) -> known.add(new Name(name, number.span())));
+      Span nowhere = new Span(0, 0);
+      chart.columns().forEach(column -> known.add(new Name(column.name(), nowhere)));
     }
-    return List.copyOf(known);
+    return known;
   }
 }

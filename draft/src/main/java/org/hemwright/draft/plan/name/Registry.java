@@ -52,7 +52,10 @@ public final class Registry<T> {
   public Optional<T> find(Name name) {
     Entry<T> entry = things.get(name.text());
     if (entry == null && !document.excuses(name.text())) {
-      Unknown.tell(problems, name, what, List.copyOf(things.keySet()));
+      Unknown.tellNamed(problems, name, what, things.values().stream().map(Entry::name).toList());
+    }
+    if (entry != null) {
+      problems.used(entry.name.span());
     }
     return Optional.ofNullable(entry).map(Entry::thing);
   }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.hemwright.draft.syntax.Name;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Span;
 import org.hemwright.pattern.finding.Argument;
@@ -17,6 +19,7 @@ public final class Problems {
   private final Source source;
   private final List<Finding> findings = new ArrayList<>();
   private final Set<String> told = new HashSet<>();
+  private final NameSlips slips = new NameSlips();
 
   /** Problems of one text. */
   public Problems(Source source) {
@@ -28,6 +31,32 @@ public final class Problems {
     Finding finding = builder.build();
     if (told.add(finding.code() + " " + finding.subject() + " " + finding.origin())) {
       findings.add(finding);
+    }
+  }
+
+  /** Notes that something uses what is named at a span. */
+  public void used(Span definition) {
+    slips.used(definition);
+  }
+
+  /** Notes a line of a section that gives a name, and whose name is missing. */
+  public void nameless(String section) {
+    slips.nameless(section);
+  }
+
+  /**
+   * Adds a finding about a name that nothing has. Where another name that is near to it is used by
+   * nothing, the slip is there and is told there; where a line lacks the name it should give, that
+   * has been told.
+   *
+   * @param name the name as it is used
+   * @param section the part or piece in which it was looked for, or empty
+   * @param near the near name where it is given, if there is one
+   */
+  public void addUnknown(Finding.Builder finding, Name name, String section, Optional<Name> near) {
+    Finding built = finding.build();
+    if (told.add(built.code() + " " + built.subject() + " " + built.origin())) {
+      slips.add(new NameSlips.Use(built, name, section, near));
     }
   }
 
@@ -51,6 +80,14 @@ public final class Problems {
     return Argument.of(source.line(span.start()));
   }
 
+  long lineOf(Span span) {
+    return source.line(span.start());
+  }
+
+  String text() {
+    return source.text();
+  }
+
   /** The text of a span. */
   public String text(Span span) {
     return source.text(span);
@@ -63,7 +100,9 @@ public final class Problems {
 
   /** Everything added, in the order of the text. */
   public List<Finding> findings() {
-    return findings.stream()
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(slips.findings(this));
+    return all.stream()
         .sorted(
             Comparator.comparing(
                 (Finding finding) -> finding.origin().orElse(new Origin(source.file(), 1, 1))))
