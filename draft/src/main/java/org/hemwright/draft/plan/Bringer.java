@@ -100,7 +100,10 @@ final class Bringer {
       if (drawn.what() == What.POINT || drawn.what() == What.PATH) {
         int slot = alias ? drawn.slot() : nodes.reserve(bring.span(), scope.full(name));
         Drawn before =
-            scope.drawn().putIfAbsent(name, new Drawn(drawn.what(), slot, bring.part().span(), drawn.given()));
+            scope
+                .drawn()
+                .putIfAbsent(
+                    name, new Drawn(drawn.what(), slot, bring.part().span(), drawn.given()));
         if (before != null) {
           shared
               .problems()

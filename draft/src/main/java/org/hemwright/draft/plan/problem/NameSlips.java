@@ -86,11 +86,9 @@ final class NameSlips {
 
   private boolean isSlip(Use use, Name near, Map<Span, Set<String>> wanted, WordCount words) {
     boolean alone = wanted.getOrDefault(near.span(), Set.of()).size() == 1;
-    long times =
-        uses.stream().filter(each -> each.name().text().equals(use.name().text())).count();
-    return !used.contains(near.span())
-        && alone
-        && (times > 1 || words.isAtHome(use.name().text()) && !words.isAtHome(near.text()));
+    long times = uses.stream().filter(each -> each.name().text().equals(use.name().text())).count();
+    boolean known = words.isAtHome(use.name().text()) && !words.isAtHome(near.text());
+    return !used.contains(near.span()) && alone && (times > 1 || known);
   }
 
   private Finding slip(Name given, Name wanted, Problems problems) {
