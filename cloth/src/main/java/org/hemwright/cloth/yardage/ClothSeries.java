@@ -15,15 +15,19 @@ import org.hemwright.cloth.rule.Misfit;
 import org.hemwright.pattern.fabric.Fabric;
 
 /**
- * The same pieces in all sizes on one cloth, folded in one way. Every fourth size is laid from
- * nothing; those between begin from the nearest of these, so that a changed size leaves all but its
- * neighbours as they were.
+ * The same pieces in all sizes on one cloth, folded in one way. Each size is laid from nothing;
+ * then it is tried whether the arrangement of a near size, found from nothing too, does better. So
+ * a changed size leaves all but its near ones as they were.
  */
 final class ClothSeries {
-  private static final int STRIDE = 4;
+  /** How far away sizes are near, in sizes. */
+  private static final int NEAR = 2;
 
-  /** So much more work goes into the sizes that the others begin from. */
-  private static final int ANCHOR_WORK = 2;
+  /** What share of the work goes into trying the arrangement of a near size. */
+  private static final int SHARE = 5;
+
+  /** So much denser a near size's laying is where trying its arrangement promises something. */
+  private static final double DENSER = 0.002;
 
   /** What a size comes to: a laying, or what does not fit, or neither where the fold is no use. */
   record Answer(Optional<ClothLaying> laying, List<Misfit> misfits) {
@@ -49,24 +53,15 @@ final class ClothSeries {
   private final ClothSettings settings;
   private final long work;
   private final double onTable;
-  private final int base;
   private final List<Answer> answers;
-  private final List<Optional<PlanSearch.Laid>> laid;
-  private final List<String> keys;
+  private final List<Optional<OfSize>> sizes;
 
   /**
    * A series, nothing laid yet.
    *
    * @param width as sold (mm)
-   * @param base the place of the base size among the sizes
    */
-  ClothSeries(
-      GarmentCloth cloth,
-      Fabric.Nap nap,
-      double width,
-      Fold fold,
-      YardageRequest request,
-      int base) {
+  ClothSeries(GarmentCloth cloth, Fabric.Nap nap, double width, Fold fold, YardageRequest request) {
     this.cloth = cloth;
     this.nap = nap;
     this.width = width;
@@ -74,12 +69,14 @@ final class ClothSeries {
     this.settings = request.settings();
     this.work = request.work();
     this.onTable = width * (1 - request.shrinkAcross());
-    this.base = base;
-    int sizes = cloth.pieces().size();
-    answers = new ArrayList<>(Collections.nCopies(sizes, Answer.NONE));
-    laid = new ArrayList<>(Collections.nCopies(sizes, Optional.empty()));
-    keys = new ArrayList<>(Collections.nCopies(sizes, ""));
+    int count = cloth.pieces().size();
+    answers = new ArrayList<>(Collections.nCopies(count, Answer.NONE));
+    sizes = new ArrayList<>(Collections.nCopies(count, Optional.empty()));
   }
+
+  /** What one size asks for, and the laying of it that was found from nothing. */
+  private record OfSize(
+      List<ClothPlan> plans, LayingRules rules, Optional<PlanSearch.Laid> fromNothing) {}
 
   GarmentCloth cloth() {
     return cloth;
@@ -117,51 +114,73 @@ final class ClothSeries {
   /**
    * Lays some sizes.
    *
-   * @param sizes their places, rising
+   * @param wanted their places, rising
    * @param done is told after each of them
    */
-  void lay(List<Integer> sizes, LayingStore store, IntConsumer done) {
-    for (int size : sizes) {
-      int anchor = anchor(size);
-      if (anchor != size && keys.get(anchor).isEmpty()) {
-        layOne(anchor, Optional.empty(), "", store);
-      }
-      if (keys.get(size).isEmpty()) {
-        boolean self = anchor == size;
-        layOne(
-            size, self ? Optional.empty() : laid.get(anchor), self ? "" : keys.get(anchor), store);
+  void lay(List<Integer> wanted, LayingStore store, IntConsumer done) {
+    for (int size : wanted) {
+      OfSize own = ofSize(size, store);
+      if (own.fromNothing().isEmpty()) {
+        List<Misfit> misfits = own.plans().isEmpty() ? List.of() : own.plans().get(0).misfits();
+        answers.set(size, new Answer(Optional.empty(), misfits));
+      } else {
+        answers.set(size, Answer.of(withNearSizes(size, own, store).laying()));
       }
       done.accept(size);
     }
   }
 
-  /** The place of the size that a size begins from. */
-  private int anchor(int size) {
-    int last = cloth.pieces().size() - 1;
-    int nearest = base + Math.floorDiv(size - base + STRIDE / 2, STRIDE) * STRIDE;
-    return nearest < 0 || nearest > last ? size : nearest;
-  }
-
-  private void layOne(int size, Optional<PlanSearch.Laid> like, String likeKey, LayingStore store) {
+  private OfSize ofSize(int size, LayingStore store) {
+    Optional<OfSize> known = sizes.get(size);
+    if (known.isPresent()) {
+      return known.get();
+    }
     List<ClothPiece> pieces = cloth.pieces().get(size);
     List<ClothPlan> plans =
         pieces.isEmpty() ? List.of() : ClothPlan.of(pieces, fold, onTable, settings, nap);
-    keys.set(size, "none");
-    if (plans.stream().noneMatch(ClothPlan::fits)) {
-      answers.set(
-          size, new Answer(Optional.empty(), plans.isEmpty() ? List.of() : plans.get(0).misfits()));
-      return;
-    }
-    PlanSearch search = new PlanSearch(like.isPresent() ? work : ANCHOR_WORK * work, 1);
-    String key = KeptLayouts.key(plans, search, likeKey);
     LayingRules rules = new LayingRules(pieces, nap);
-    Optional<PlanSearch.Laid> kept =
-        store
-            .get(key)
-            .flatMap(line -> KeptLayouts.read(plans, line))
-            .filter(each -> rules.objections(each.laying()).isEmpty());
-    PlanSearch.Laid found =
-        kept.orElseGet(
+    Optional<PlanSearch.Laid> laid =
+        plans.stream().anyMatch(ClothPlan::fits)
+            ? Optional.of(
+                keptOrLaid(plans, rules, new PlanSearch(work, 1), Optional.empty(), store))
+            : Optional.empty();
+    OfSize own = new OfSize(plans, rules, laid);
+    sizes.set(size, Optional.of(own));
+    return own;
+  }
+
+  /** The shorter of a size's own laying and those that begin as near sizes are arranged. */
+  private PlanSearch.Laid withNearSizes(int size, OfSize own, LayingStore store) {
+    PlanSearch.Laid best = own.fromNothing().orElseThrow();
+    for (int step = 1; step <= NEAR; step++) {
+      for (int near : new int[] {size - step, size + step}) {
+        if (near < 0 || near >= sizes.size() || best.isShortest()) {
+          continue;
+        }
+        Optional<PlanSearch.Laid> like = ofSize(near, store).fromNothing();
+        if (like.isPresent()
+            && like.get().laying().density() > best.laying().density() * (1 + DENSER)) {
+          PlanSearch quick = new PlanSearch(Math.max(1, work / SHARE), 1);
+          PlanSearch.Laid tried = keptOrLaid(own.plans(), own.rules(), quick, like, store);
+          best = tried.laying().length() < best.laying().length() ? tried : best;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static PlanSearch.Laid keptOrLaid(
+      List<ClothPlan> plans,
+      LayingRules rules,
+      PlanSearch search,
+      Optional<PlanSearch.Laid> like,
+      LayingStore store) {
+    String key = KeptLayouts.key(plans, search, like.map(KeptLayouts::layouts).orElse(""));
+    return store
+        .get(key)
+        .flatMap(line -> KeptLayouts.read(plans, line))
+        .filter(kept -> rules.objections(kept.laying()).isEmpty())
+        .orElseGet(
             () -> {
               PlanSearch.Laid anew = search.lay(plans, like).orElseThrow();
               List<String> objections = rules.objections(anew.laying());
@@ -171,8 +190,5 @@ final class ClothSeries {
               store.put(key, KeptLayouts.text(plans, anew));
               return anew;
             });
-    keys.set(size, key);
-    laid.set(size, Optional.of(found));
-    answers.set(size, Answer.of(found.laying()));
   }
 }

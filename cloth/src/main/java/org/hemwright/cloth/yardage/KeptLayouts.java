@@ -27,7 +27,7 @@ final class KeptLayouts {
   /**
    * The key of what these plans ask for.
    *
-   * @param like the key of the laying that the search begins from; empty where it begins from none
+   * @param like the layouts that the search begins from, as text; empty where it begins from none
    */
   static String key(List<ClothPlan> plans, PlanSearch search, String like) {
     StringBuilder text = new StringBuilder(EDITION);
@@ -62,8 +62,12 @@ final class KeptLayouts {
 
   /** A laying as one line: which plan, then each section's length, count and placements. */
   static String text(List<ClothPlan> plans, PlanSearch.Laid laid) {
+    return plans.indexOf(laid.plan()) + PART + layouts(laid);
+  }
+
+  /** The layouts of a laying as one line. */
+  static String layouts(PlanSearch.Laid laid) {
     List<String> parts = new ArrayList<>();
-    parts.add(Integer.toString(plans.indexOf(laid.plan())));
     for (Layout layout : laid.layouts()) {
       parts.add(Double.toString(layout.length()));
       parts.add(Integer.toString(layout.placements().size()));

@@ -28,6 +28,16 @@ record PlanSearch(long work, long seed) {
       layouts = List.copyOf(layouts);
     }
 
+    /** Whether no laying by this plan can be shorter. */
+    boolean isShortest() {
+      double least = 0;
+      for (Section section : plan.sections()) {
+        least += section.times(plan.sheet()) * section.leastLength();
+      }
+      double gaps = (plan.sections().size() - 1) * plan.sheet().settings().gap();
+      return laying.length() <= (least + gaps) * (1 + AS_SHORT);
+    }
+
     static Laid of(ClothPlan plan, List<Layout> layouts) {
       return new Laid(plan, layouts, ClothLaying.of(plan, layouts));
     }

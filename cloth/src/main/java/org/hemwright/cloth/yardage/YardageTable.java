@@ -11,7 +11,6 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.pattern.SizeRun;
-import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
 
@@ -63,11 +62,6 @@ public record YardageTable(List<YardageRow> rows) {
   }
 
   private static List<ClothSeries> series(SizeRun run, YardageRequest request) {
-    List<SizedPattern> sizes = run.sizes();
-    int base = 0;
-    for (int i = 0; i < sizes.size(); i++) {
-      base = sizes.get(i).size().equals(run.pattern().base()) ? i : base;
-    }
     List<ClothSeries> all = new ArrayList<>();
     for (GarmentCloth cloth : GarmentCloth.of(run, request.settings().gap())) {
       Fabric fabric = cloth.fabric();
@@ -75,7 +69,7 @@ public record YardageTable(List<YardageRow> rows) {
         for (Fabric.Nap nap : naps(fabric)) {
           for (double width : widths(fabric, request)) {
             for (Fold fold : folds(request)) {
-              all.add(new ClothSeries(cloth, nap, width, fold, request, base));
+              all.add(new ClothSeries(cloth, nap, width, fold, request));
             }
           }
         }
