@@ -191,11 +191,11 @@ class ComparisonTest {
         Changed.NOTCH_REMOVED,
         "  notch lower at quarters\n  grain along end_left",
         "  grain along end_left");
-    planted(Changed.SEAM_REMOVED, "seam band_fold     band.lower with band.upper\n", "");
+    planted(Changed.SEAM_REMOVED, "seam band_fold    band.lower with band.upper\n", "");
     planted(
         Changed.SEAM_EASE,
-        "seam band_ring     band.end_right with band.end_left",
-        "seam band_ring     band.end_right with band.end_left, ease 0 mm to 3 mm");
+        "seam band_ring    band.end_right with band.end_left",
+        "seam band_ring    band.end_right with band.end_left, ease 0 mm to 3 mm");
     planted(
         Changed.SEAM_MARKS,
         "with every short_panel.waist, quarters at sides and centres",

@@ -98,9 +98,10 @@ class ReprintTest {
 
   @Test
   void aPieceThatIsLeftOutTakesItsPagesWithIt() {
-    SizeRun shorter = skirt("long_length   = 68 cm", "long_length   = 61 cm");
-    Reprint file =
-        Reprint.of(skirt("long_length   = 68 cm", "long_length   = 89 cm"), shorter, PAGES).get(0);
+    String dial = "long_length   = 68 cm   from 60 cm to 72 cm";
+    SizeRun shorter = skirt(dial, "long_length   = 61 cm   from 60 cm to 72 cm");
+    SizeRun longer = skirt(dial, "long_length   = 89 cm   from 60 cm to 90 cm");
+    Reprint file = Reprint.of(longer, shorter, PAGES).get(0);
     assertThat(file.pages()).isNotEmpty();
     assertThat(file.gone()).isNotEmpty();
   }

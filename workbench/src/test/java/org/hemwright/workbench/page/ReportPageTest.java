@@ -76,7 +76,7 @@ class ReportPageTest {
           .contains("id=\"" + pin + "\" href=\"#" + pin.replace("pin", "finding") + "\"");
     }
     assertThat(page).contains("<strong>Accepted because </strong>“The front is eased”");
-    assertThat(page).contains("pattern.hem, line ").contains("seam armholes    sleeve.cap with");
+    assertThat(page).contains("pattern.hem, line ").contains("seam armholes  sleeve.cap with");
   }
 
   @Test
