@@ -74,6 +74,7 @@ final class PaperSettings {
     return new PaperOptions(
         formats,
         papers.isEmpty(),
+        false,
         !sizesChosen,
         singles,
         views.stream().map(String::strip).distinct().toList(),

@@ -9,6 +9,9 @@ final class PrintedLine {
 
   static String of(PrintedFile file) {
     String pages = file.pages() == 1 ? "1 page" : file.pages() + " pages";
+    if (file.paper().isEmpty()) {
+      pages = file.name().endsWith(".svg") ? "drawing" : "picture";
+    }
     String groups =
         file.groups().stream()
             .map(group -> group.pages() + " for " + sizes(group))

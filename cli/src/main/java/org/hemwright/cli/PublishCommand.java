@@ -54,7 +54,9 @@ final class PublishCommand extends FolderCommand {
       return ExitCode.INPUT_WRONG;
     }
     PaperOptions options =
-        paper.options(job.run(), sizesChosen(), proof ? Optional.of("Proof") : Optional.empty());
+        paper
+            .options(job.run(), sizesChosen(), proof ? Optional.of("Proof") : Optional.empty())
+            .withPictures();
     OutFolder folder = new OutFolder(out.orElseGet(this::defaultOut));
     Evaluated input =
         new Evaluated(

@@ -135,6 +135,33 @@ class PaperCommandTest {
         .isEqualTo(hidden);
   }
 
+  @Test
+  void aPublicationHoldsPicturesAndTheManifestListsEveryFile() throws IOException {
+    assertThat(run("publish", folder.toString(), "--on", "a4,a0")).isZero();
+    List<String> made = made();
+    String home = Files.readString(folder.resolve("made/current.txt")).strip() + "/";
+    assertThat(made)
+        .contains(
+            home + "two-bags-1.0-pages-a4.pdf",
+            home + "two-bags-1.0-a0.pdf",
+            home + "pictures/two-bags-1.0-sizes-s-to-l.svg",
+            home + "pictures/two-bags-1.0-sizes-s-to-l.png",
+            home + "pictures/two-bags-1.0-size-s.svg",
+            home + "pictures/two-bags-1.0-size-s.png");
+    JsonNode manifest = JSON.readTree(folder.resolve("made/" + home + "manifest.json").toFile());
+    List<String> listed = manifest.findValuesAsText("name");
+    assertThat(listed.stream().map(name -> home + name))
+        .containsAll(made.stream().filter(name -> name.startsWith(home + "p")).toList());
+    // The same input makes the same publication, byte for byte, hence the same folder.
+    assertThat(run("publish", folder.toString(), "--on", "a4,a0")).isZero();
+    assertThat(made()).isEqualTo(made);
+    // One size has its own picture, and no other.
+    assertThat(run("publish", folder.toString(), "--on", "a4", "--size", "L")).isZero();
+    String single = Files.readString(folder.resolve("made/current.txt")).strip() + "/pictures/";
+    assertThat(made().stream().filter(name -> name.startsWith(single)))
+        .containsExactly(single + "two-bags-1.0-size-l.png", single + "two-bags-1.0-size-l.svg");
+  }
+
   private byte[] pages(String... arguments) throws IOException {
     assertThat(run(arguments)).isZero();
     return Files.readAllBytes(folder.resolve("made/two-bags-1.0-pages-a4.pdf"));

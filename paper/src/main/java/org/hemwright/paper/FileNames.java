@@ -49,6 +49,11 @@ final class FileNames {
     return name(own, kind, ending);
   }
 
+  /** Of a picture of a group of the whole run, or of a view. */
+  String picture(Optional<View> view, List<String> sizes, String ending) {
+    return file(view, group(sizes), ending);
+  }
+
   private String name(List<String> own, String kind, String ending) {
     List<String> parts = new ArrayList<>(List.of(stem));
     parts.addAll(own);

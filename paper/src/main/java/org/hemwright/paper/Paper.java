@@ -12,6 +12,7 @@ import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.PaperChoices;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Messages;
@@ -32,13 +33,16 @@ public final class Paper {
     public PrintedFile make() {
       return making.get();
     }
+
+    /** The same file in a folder. */
+    Job within(String folder) {
+      return new Job(folder + name, () -> making.get().within(folder));
+    }
   }
 
   /** All files and all findings. */
   public static PrintedPattern of(SizeRun run, PaperOptions options) {
-    Printing printing = Printing.of(run, options);
-    List<PrintedFile> files = printing.jobs().stream().map(Job::make).toList();
-    return new PrintedPattern(files, printing.findings());
+    return Printing.of(run, options).make((file, made, of) -> {});
   }
 
   /** The sentences for the findings of this module. */
@@ -77,33 +81,41 @@ public final class Paper {
 
   /**
    * Pictures of all pieces, to look at: one of the run's sizes together where a nest can show so
-   * many, else one for each group.
+   * many, else one for each group; of each view apart where the options name views.
    *
    * @param perMm pixels to a millimetre, for PNG
    */
   public static List<PrintedFile> pictures(
       SizeRun run, PaperOptions options, PictureKind kind, double perMm) {
+    return pictureJobs(run, options, kind, perMm).stream().map(Job::make).toList();
+  }
+
+  static List<Job> pictureJobs(SizeRun run, PaperOptions options, PictureKind kind, double perMm) {
     List<Size> present = run.sizes().stream().map(SizedPattern::size).sorted().toList();
     List<List<Size>> sizes =
         present.size() <= PaperChoices.MOST_SIZES_IN_A_GROUP
             ? List.of(present)
             : Edition.groups(run);
-    Edition edition = Edition.of(run, Optional.empty(), sizes, options);
-    Speech speech = Speech.of(run);
     FileNames names = new FileNames(run);
-    List<PrintedFile> pictures = new ArrayList<>();
-    for (GroupDrawing group : edition.groups()) {
-      String name = names.file(Optional.empty(), names.group(group.sizeNames()), kind.ending());
-      boolean pixels = kind == PictureKind.PNG;
-      double scale = pixels ? Math.max(1, LEGIBLE / perMm) : 1;
-      Sheet sheet = Pictures.of(group, edition.stitchLines(), scale);
-      byte[] bytes =
-          pixels
-              ? PngWriter.write(sheet, perMm)
-              : SvgWriter.write(
-                  edition.facts(Edition.lower(speech.sizes(group.sizeNames())), ""), sheet);
-      pictures.add(new PrintedFile(name, "", bytes, 1, List.of()));
+    List<Job> pictures = new ArrayList<>();
+    for (Optional<View> view : Printing.viewsNamed(run, options)) {
+      Edition edition = Edition.of(run, view, sizes, options);
+      for (GroupDrawing group : edition.groups()) {
+        String name = names.picture(view, group.sizeNames(), kind.ending());
+        pictures.add(new Job(name, () -> picture(name, edition, group, kind, perMm)));
+      }
     }
     return List.copyOf(pictures);
+  }
+
+  private static PrintedFile picture(
+      String name, Edition edition, GroupDrawing group, PictureKind kind, double perMm) {
+    boolean pixels = kind == PictureKind.PNG;
+    double scale = pixels ? Math.max(1, LEGIBLE / perMm) : 1;
+    Sheet sheet = Pictures.of(group, edition.stitchLines(), scale);
+    String sizes = Edition.lower(Speech.of(edition.run()).sizes(group.sizeNames()));
+    byte[] bytes =
+        pixels ? PngWriter.write(sheet, perMm) : SvgWriter.write(edition.facts(sizes, ""), sheet);
+    return new PrintedFile(name, "", bytes, 1, List.of());
   }
 }

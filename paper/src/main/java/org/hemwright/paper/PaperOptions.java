@@ -9,6 +9,7 @@ import org.hemwright.paper.tile.PageFormat;
  *
  * @param formats the papers to print on
  * @param svg whether each group is given as one SVG drawing too
+ * @param pictures whether pictures to look at are made too: of each group, and of the base size
  * @param groups whether the nests of the designer's groups are made
  * @param singles the names of the sizes that get a file of their own, drawn with unbroken lines
  * @param views the names of the views that alone are printed, each in files of its own; all pieces
@@ -21,6 +22,7 @@ import org.hemwright.paper.tile.PageFormat;
 public record PaperOptions(
     List<PageFormat> formats,
     boolean svg,
+    boolean pictures,
     boolean groups,
     List<String> singles,
     List<String> views,
@@ -46,6 +48,7 @@ public record PaperOptions(
     return new PaperOptions(
         List.of(PageFormat.values()),
         true,
+        false,
         true,
         List.of(),
         List.of(),
@@ -58,36 +61,69 @@ public record PaperOptions(
   /** The same on some papers only, without drawings. */
   public PaperOptions on(PageFormat... papers) {
     return new PaperOptions(
-        List.of(papers), false, groups, singles, views, stitchLines, inColour, overlap, proof);
+        List.of(papers),
+        false,
+        pictures,
+        groups,
+        singles,
+        views,
+        stitchLines,
+        inColour,
+        overlap,
+        proof);
   }
 
   /** The same with a file for each of some sizes. */
   public PaperOptions withSingles(List<String> sizes) {
     return new PaperOptions(
-        formats, svg, groups, sizes, views, stitchLines, inColour, overlap, proof);
+        formats, svg, pictures, groups, sizes, views, stitchLines, inColour, overlap, proof);
   }
 
   /** The same without the groups. */
   public PaperOptions withoutGroups() {
     return new PaperOptions(
-        formats, svg, false, singles, views, stitchLines, inColour, overlap, proof);
+        formats, svg, pictures, false, singles, views, stitchLines, inColour, overlap, proof);
   }
 
   /** The same for some views alone. */
   public PaperOptions forViews(List<String> names) {
     return new PaperOptions(
-        formats, svg, groups, singles, names, stitchLines, inColour, overlap, proof);
+        formats, svg, pictures, groups, singles, names, stitchLines, inColour, overlap, proof);
   }
 
   /** The same with stitch lines or without, whatever the document says. */
   public PaperOptions withStitchLines(boolean shown) {
     return new PaperOptions(
-        formats, svg, groups, singles, views, Optional.of(shown), inColour, overlap, proof);
+        formats,
+        svg,
+        pictures,
+        groups,
+        singles,
+        views,
+        Optional.of(shown),
+        inColour,
+        overlap,
+        proof);
+  }
+
+  /** The same with pictures to look at. */
+  public PaperOptions withPictures() {
+    return new PaperOptions(
+        formats, svg, true, groups, singles, views, stitchLines, inColour, overlap, proof);
   }
 
   /** The same with every page marked. */
   public PaperOptions asProof(String word) {
     return new PaperOptions(
-        formats, svg, groups, singles, views, stitchLines, inColour, overlap, Optional.of(word));
+        formats,
+        svg,
+        pictures,
+        groups,
+        singles,
+        views,
+        stitchLines,
+        inColour,
+        overlap,
+        Optional.of(word));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Tolerance;
 import org.hemwright.geometry.Vector;
 import org.hemwright.paper.nest.GroupDrawing;
 import org.hemwright.paper.nest.Nest;
@@ -62,8 +63,6 @@ public final class Pictures {
 
   private Sheet sheet() {
     List<Waiting> waiting = new ArrayList<>();
-    double widest = 0;
-    double area = 0;
     for (int i = 0; i < group.nests().size(); i++) {
       Nest nest = group.nest(i, 0);
       Box box = nest.bounds();
@@ -74,11 +73,9 @@ public final class Pictures {
       waiting.add(
           new Waiting(
               nest.card().number(), PiecePicture.of(group.run(), nest, stitchLines, scale), box));
-      widest = Math.max(widest, box.width());
-      area += (box.width() + gap()) * (box.height() + gap());
     }
     waiting.sort(Comparator.comparing(Pictures::isLow).thenComparing(Waiting::number));
-    double room = Math.max(widest, Math.sqrt(area * SHAPE));
+    double room = room(waiting);
     double top = lay(waiting, room);
     double foot = key(top - gap(), room);
     title();
@@ -94,20 +91,57 @@ public final class Pictures {
     return piece.box().width() > NARROW * piece.box().height();
   }
 
+  /** Of the widths at which some row is full, that whose rows fill the handiest shape best. */
+  private double room(List<Waiting> waiting) {
+    double widest = waiting.stream().mapToDouble(piece -> piece.box().width()).max().orElse(0);
+    double best = widest;
+    double least = Double.POSITIVE_INFINITY;
+    for (int first = 0; first < waiting.size(); first++) {
+      double room = -gap();
+      for (int last = first; last < waiting.size(); last++) {
+        room += waiting.get(last).box().width() + gap();
+        if (room >= widest) {
+          double high = -rows(waiting, room, (piece, x, top) -> {});
+          double slender = Math.max(room / high, high / room);
+          double cost = room * high * (1 + Math.max(0, slender - SHAPE));
+          if (cost < least) {
+            least = cost;
+            best = room;
+          }
+        }
+      }
+    }
+    return best;
+  }
+
   /** Lays pieces in rows downward from 0; answers where the last row ends. */
   private double lay(List<Waiting> waiting, double room) {
+    return rows(
+        waiting,
+        room,
+        (piece, x, top) -> {
+          Vector move = new Vector(x - piece.box().minX(), top - piece.box().maxY());
+          piece.items().forEach(item -> items.add(item.moved(move)));
+          reached = Math.max(reached, x + piece.box().width());
+        });
+  }
+
+  /** Is given each piece with the place of its upper left corner. */
+  private interface Placing {
+    void put(Waiting piece, double x, double top);
+  }
+
+  private double rows(List<Waiting> waiting, double room, Placing put) {
     double top = 0;
     double x = 0;
     double deep = 0;
     for (Waiting piece : waiting) {
-      if (x > 0 && x + piece.box().width() > room) {
+      if (x > 0 && x + piece.box().width() > room + Tolerance.PRINTED_AS_ONE) {
         top -= deep + gap();
         x = 0;
         deep = 0;
       }
-      Vector move = new Vector(x - piece.box().minX(), top - piece.box().maxY());
-      piece.items().forEach(item -> items.add(item.moved(move)));
-      reached = Math.max(reached, x + piece.box().width());
+      put.put(piece, x, top);
       x += piece.box().width() + gap();
       deep = Math.max(deep, piece.box().height());
     }

@@ -48,6 +48,11 @@ public record PrintedFile(
     }
   }
 
+  /** The same file in a folder. */
+  PrintedFile within(String folder) {
+    return new PrintedFile(folder + name, paper, bytes, pages, groups);
+  }
+
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof PrintedFile file

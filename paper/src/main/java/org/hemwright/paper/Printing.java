@@ -30,6 +30,14 @@ import org.hemwright.pattern.piece.PieceCard;
  * the same drawings. Its jobs may be made in any order and side by side; the bytes are the same.
  */
 public final class Printing {
+  /** Each thread holds the pages that it draws in memory. */
+  private static final int MOST_THREADS = 4;
+
+  /** The folder of the pictures among the files. */
+  private static final String PICTURES = "pictures/";
+
+  private static final double PICTURE_PER_MM = 1;
+
   private final SizeRun run;
   private final PaperOptions options;
   private final FileNames names;
@@ -47,18 +55,21 @@ public final class Printing {
     }
   }
 
-  /** All pieces together (nothing), and each view that has files of its own. */
+  /** All pieces together (nothing), or each of the views that the options name. */
+  static List<Optional<View>> viewsNamed(SizeRun run, PaperOptions options) {
+    return options.views().isEmpty()
+        ? List.of(Optional.empty())
+        : run.pattern().views().stream()
+            .filter(view -> options.views().contains(view.name()))
+            .map(Optional::of)
+            .toList();
+  }
+
+  /** The same, and each view that has files of its own because the document says so. */
   private List<Optional<View>> views() {
     List<View> all = run.pattern().views();
-    if (!options.views().isEmpty()) {
-      return all.stream()
-          .filter(view -> options.views().contains(view.name()))
-          .map(Optional::of)
-          .toList();
-    }
-    List<Optional<View>> views = new ArrayList<>();
-    views.add(Optional.empty());
-    if (run.pattern().paper().viewsApart() && all.size() > 1) {
+    List<Optional<View>> views = new ArrayList<>(viewsNamed(run, options));
+    if (options.views().isEmpty() && run.pattern().paper().viewsApart() && all.size() > 1) {
       all.stream().map(Optional::of).forEach(views::add);
     }
     return views;
@@ -71,6 +82,25 @@ public final class Printing {
    */
   public static Printing of(SizeRun run, PaperOptions options) {
     return new Printing(run, options);
+  }
+
+  /** Is told how far the printing has come, for whoever waits for it. */
+  public interface Watcher {
+    /**
+     * All files before this one are made.
+     *
+     * @param file the name of the next
+     * @param made how many are made
+     * @param of how many there are
+     */
+    void waitsFor(String file, int made, int of);
+  }
+
+  /** Makes all files, several at a time, and finds what there is to find. */
+  public PrintedPattern make(Watcher watcher) {
+    int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
+    List<PrintedFile> files = SideBySide.make(jobs(), threads, watcher);
+    return new PrintedPattern(files, findings());
   }
 
   /** The files to make, in order. */
@@ -86,7 +116,27 @@ public final class Printing {
         }
       }
     }
+    if (options.pictures()) {
+      pictures(jobs);
+    }
     return List.copyOf(jobs);
+  }
+
+  /** The nests and the base size, or the smallest size where the run lacks that. */
+  private void pictures(List<Paper.Job> jobs) {
+    List<SizedPattern> sizes = run.sizes();
+    List<SizeRun> runs = new ArrayList<>(List.of(run));
+    if (sizes.size() > 1) {
+      SizedPattern base = run.size(run.pattern().base().name()).orElse(sizes.get(0));
+      runs.add(new SizeRun(run.pattern(), List.of(base)));
+    }
+    for (SizeRun shown : runs) {
+      for (Paper.PictureKind kind : Paper.PictureKind.values()) {
+        Paper.pictureJobs(shown, options, kind, PICTURE_PER_MM).stream()
+            .map(job -> job.within(PICTURES))
+            .forEach(jobs::add);
+      }
+    }
   }
 
   private void groups(Edition edition, List<Paper.Job> jobs) {

@@ -23,7 +23,6 @@ import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.exchange.chart.ReadChart;
 import org.hemwright.paper.Paper;
 import org.hemwright.paper.PaperOptions;
-import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.PrintedPattern;
 import org.hemwright.paper.Printing;
 import org.hemwright.pattern.Check;
@@ -134,15 +133,9 @@ public final class Workbench {
 
   /** Makes the printable files; one step of progress for each file. */
   public static PrintedPattern print(SizeRun run, PaperOptions options, Progress progress) {
-    Printing printing = Printing.of(run, options);
-    List<Paper.Job> jobs = printing.jobs();
-    List<PrintedFile> files = new ArrayList<>();
-    for (Paper.Job job : jobs) {
-      progress.step(job.name(), files.size(), jobs.size());
-      files.add(job.make());
-    }
-    progress.step("", jobs.size(), jobs.size());
-    return new PrintedPattern(files, printing.findings());
+    PrintedPattern printed = Printing.of(run, options).make(progress::step);
+    progress.step("", printed.files().size(), printed.files().size());
+    return printed;
   }
 
   /** Lays every view on every cloth; see {@link YardageTable}. */

@@ -1,8 +1,8 @@
 package org.hemwright.paper.label;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Point;
 
@@ -42,18 +42,22 @@ final class FreeGrid {
 
   /** Takes every square whose middle lies outside a closed outline given by its points. */
   void takeOutside(List<Point> outline) {
+    double[] crossings = new double[outline.size()];
     for (int row = 0; row < rows; row++) {
       double y = bottom + (row + 0.5) * SQUARE;
-      double[] crossings =
-          IntStream.range(1, outline.size())
-              .filter(i -> (outline.get(i - 1).y() > y) != (outline.get(i).y() > y))
-              .mapToDouble(i -> crossing(outline.get(i - 1), outline.get(i), y))
-              .sorted()
-              .toArray();
+      int count = 0;
+      for (int i = 1; i < outline.size(); i++) {
+        Point from = outline.get(i - 1);
+        Point to = outline.get(i);
+        if (from.y() > y != to.y() > y) {
+          crossings[count++] = crossing(from, to, y);
+        }
+      }
+      Arrays.sort(crossings, 0, count);
       int next = 0;
       for (int column = 0; column < columns; column++) {
         double x = left + (column + 0.5) * SQUARE;
-        while (next < crossings.length && crossings[next] < x) {
+        while (next < count && crossings[next] < x) {
           next++;
         }
         if (next % 2 == 0) {
