@@ -8,12 +8,15 @@ import java.util.Optional;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.body.Coverage;
 import org.hemwright.pattern.finding.Status;
+import org.hemwright.pattern.quantity.LengthFormat;
+import org.hemwright.pattern.sample.SampleAnswer;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.page.ReportPage;
 import org.hemwright.workbench.report.CheckAnswer;
 import org.hemwright.workbench.report.CheckReport;
 import org.hemwright.workbench.report.CoverageWords;
+import org.hemwright.workbench.report.SampleWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -41,14 +44,16 @@ final class CheckCommand extends FolderCommand {
 
   @Override
   int work(Job job) throws IOException {
-    List<CheckAnswer> answers = Workbench.check(job.run());
+    List<CheckAnswer> answers = Workbench.check(job.evaluated(), job.run());
     if (out.isPresent()) {
       String page = Workbench.page(job.run(), answers, job.evaluated());
       new OutFolder(out.get()).replace(ReportPage.FILE, page.getBytes(StandardCharsets.UTF_8));
     }
+    List<SampleAnswer> samples = Workbench.samples(job.evaluated(), job.run());
     if (json()) {
       answer(
-          CheckReport.json(job.run(), answers, job.evaluated().problems(), job.tell().wording()));
+          CheckReport.json(
+              job.run(), answers, job.evaluated().problems(), samples, job.tell().wording()));
     } else {
       answers.forEach(answer -> job.tell().all(answer.findings()));
       answer(summary(answers, job.run().sizes().size()));
@@ -56,9 +61,15 @@ final class CheckCommand extends FolderCommand {
       for (Coverage.Answer each : Coverage.of(pattern.chart(), pattern.details().wearers())) {
         answer(CoverageWords.of(each, job.tell().wording().sizes()) + "\n");
       }
+      samples.forEach(each -> answer(sampled(each, job.tell().wording().lengths())));
       out.ifPresent(folder -> answer("Written to " + folder.resolve(ReportPage.FILE) + "\n"));
     }
     return exitCode(answers);
+  }
+
+  private static String sampled(SampleAnswer answer, LengthFormat lengths) {
+    return "Sample of %s. %s\n"
+        .formatted(SampleWords.noted(answer.entry(), lengths), SampleWords.since(answer, lengths));
   }
 
   private static String summary(List<CheckAnswer> answers, int sizes) {

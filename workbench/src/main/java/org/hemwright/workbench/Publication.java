@@ -72,7 +72,7 @@ public record Publication(
       Progress progress)
       throws IOException {
     SizeRun run = evaluated.run().orElseThrow();
-    List<CheckAnswer> answers = new ArrayList<>(Workbench.check(run));
+    List<CheckAnswer> answers = new ArrayList<>(Workbench.check(evaluated, run));
     if (options.proof().isEmpty() && answers.stream().anyMatch(CheckAnswer::fails)) {
       return new Publication(answers, Optional.empty(), Optional.empty());
     }
@@ -113,7 +113,11 @@ public record Publication(
       made.put(file.name(), file.bytes());
     }
     Wording wording = Workbench.wording(Optional.of(run));
-    made.put(CHECKS, utf8(CheckReport.json(run, answers, evaluated.problems(), wording)));
+    made.put(
+        CHECKS,
+        utf8(
+            CheckReport.json(
+                run, answers, evaluated.problems(), Workbench.samples(evaluated, run), wording)));
     made.put(ReportPage.FILE, utf8(Workbench.page(run, answers, evaluated)));
     made.put(MEASUREMENTS, utf8(MeasureReport.json(Measurements.of(run))));
     made.put(

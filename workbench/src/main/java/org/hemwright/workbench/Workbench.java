@@ -1,6 +1,7 @@
 package org.hemwright.workbench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,8 @@ import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.exchange.chart.ReadChart;
+import org.hemwright.exchange.sample.ReadSamples;
+import org.hemwright.exchange.sample.SampleLogReader;
 import org.hemwright.paper.Paper;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.PrintedPattern;
@@ -35,6 +38,9 @@ import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.finding.Messages;
 import org.hemwright.pattern.finding.Wording;
+import org.hemwright.pattern.sample.SampleAnswer;
+import org.hemwright.pattern.sample.SampleAnswers;
+import org.hemwright.pattern.sample.SampleLog;
 import org.hemwright.workbench.folder.FolderReading;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.page.Report;
@@ -54,6 +60,9 @@ public final class Workbench {
   /** Every check, in the order in which they are told. A check that is not here does not run. */
   private static final List<Check> CHECKS = StandardChecks.with(CheckSettings.HANDBOOK);
 
+  /** The answer in which bad lines of the sample log are told. */
+  private static final String SAMPLES = "sample-log";
+
   private Workbench() {}
 
   /** Reads a folder and drafts every piece in every size. */
@@ -64,6 +73,7 @@ public final class Workbench {
     if (text.isEmpty()) {
       return new Evaluated(Optional.empty(), problems, reading.read());
     }
+    reading.beside(SampleLog.FILE);
     Document document = DocumentReader.read(PatternFolder.DOCUMENT, text.get());
     Optional<SizeChart> chart = chart(document, reading, problems);
     Optional<SizeRun> run = Optional.empty();
@@ -117,6 +127,37 @@ public final class Workbench {
     return List.copyOf(answers);
   }
 
+  /**
+   * Asks every check, and after them what the pattern's sample log says, where it has one.
+   *
+   * @param evaluated what the folder came to
+   * @param run all of its sizes, or some
+   */
+  public static List<CheckAnswer> check(Evaluated evaluated, SizeRun run) {
+    List<CheckAnswer> answers = new ArrayList<>(check(run));
+    readSamples(evaluated)
+        .ifPresent(
+            read -> {
+              List<Finding> findings = new ArrayList<>(read.findings());
+              findings.addAll(SampleAnswers.of(read.log(), run).findings());
+              findings.sort(Comparator.comparing(each -> each.origin().orElseThrow()));
+              answers.add(new CheckAnswer(SAMPLES, findings));
+            });
+    return List.copyOf(answers);
+  }
+
+  /** What has come of each note of the sample log; none where the pattern has no log. */
+  public static List<SampleAnswer> samples(Evaluated evaluated, SizeRun run) {
+    return readSamples(evaluated)
+        .map(read -> SampleAnswers.of(read.log(), run).answers())
+        .orElse(List.of());
+  }
+
+  private static Optional<ReadSamples> readSamples(Evaluated evaluated) {
+    return Optional.ofNullable(evaluated.sources().get(SampleLog.FILE))
+        .map(bytes -> SampleLogReader.read(SampleLog.FILE, bytes));
+  }
+
   /** The report of the checks as one page for the designer. */
   public static String page(SizeRun run, List<CheckAnswer> answers, Evaluated evaluated) {
     return ReportPage.html(
@@ -125,6 +166,7 @@ public final class Workbench {
             answers,
             evaluated.problems(),
             Coverage.of(run.pattern().chart(), run.pattern().details().wearers()),
+            samples(evaluated, run),
             evaluated.sources(),
             wording(Optional.of(run)),
             CheckSettings.HANDBOOK.sewing().seamWarn(),
@@ -158,6 +200,7 @@ public final class Workbench {
         Wording.of(
             Wording.patternMessages(),
             ChartReader.messages(),
+            SampleLogReader.messages(),
             Drafting.messages(),
             StandardChecks.messages(),
             Laying.messages(),

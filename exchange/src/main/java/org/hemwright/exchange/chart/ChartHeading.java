@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hemwright.exchange.table.Table;
 import org.hemwright.pattern.quantity.QuantityKind;
 
 /**
@@ -78,7 +79,7 @@ record ChartHeading(String name, Unit unit) {
    *
    * @param entry not blank
    */
-  static Optional<ChartHeading> read(ChartTable.Entry entry, ChartProblems problems) {
+  static Optional<ChartHeading> read(Table.Entry entry, ChartProblems problems) {
     Matcher parts = WITH_UNIT.matcher(entry.text());
     if (!parts.matches()) {
       problems.add(problems.at("chart-unit-missing", entry.text(), entry));

@@ -7,7 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
-import org.hemwright.exchange.chart.ChartTable.Entry;
+import org.hemwright.exchange.table.Table;
+import org.hemwright.exchange.table.Table.Entry;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.finding.Argument;
@@ -21,16 +22,16 @@ import org.hemwright.pattern.finding.Origin;
  * down.
  */
 final class ChartLayout {
-  private final ChartTable table;
+  private final Table table;
   private final ChartProblems problems;
 
-  private ChartLayout(ChartTable table, ChartProblems problems) {
+  private ChartLayout(Table table, ChartProblems problems) {
     this.table = table;
     this.problems = problems;
   }
 
   /** The chart; absent when it has no sizes or too many. */
-  static Optional<SizeChart> chart(ChartTable table, ChartProblems problems) {
+  static Optional<SizeChart> chart(Table table, ChartProblems problems) {
     return new ChartLayout(table, problems).chart();
   }
 
@@ -81,7 +82,7 @@ final class ChartLayout {
     for (int x = 0; x < width; x++) {
       int column = x;
       List<Entry> row = grid.stream().map(cells -> cell(cells, column)).toList();
-      if (x == 0 || ChartTable.speaks(row)) {
+      if (x == 0 || Table.speaks(row)) {
         turned.add(row);
       }
     }

@@ -3,6 +3,7 @@ package org.hemwright.exchange.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.hemwright.exchange.table.Table;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Origin;
@@ -36,7 +37,7 @@ final class ChartProblems {
   }
 
   /** A problem at a place that shows the text that was read there. */
-  Finding.Builder at(String code, String subject, ChartTable.Entry entry) {
+  Finding.Builder at(String code, String subject, Table.Entry entry) {
     return Finding.fail(code, subject).with("read", shortened(entry.text())).at(entry.origin());
   }
 

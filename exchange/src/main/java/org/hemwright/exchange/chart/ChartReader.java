@@ -2,8 +2,11 @@ package org.hemwright.exchange.chart;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.hemwright.exchange.table.CsvTable;
+import org.hemwright.exchange.table.Table;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Messages;
 
 /**
@@ -22,6 +25,10 @@ public final class ChartReader {
 
   static final int MOST_SIZES = 400;
   static final int MOST_MEASUREMENTS = 400;
+
+  /** A chart may lie either way, and have rows and columns of notes. */
+  private static final CsvTable.Limits LIMITS =
+      new CsvTable.Limits(4 * MOST_SIZES, 4 * MOST_MEASUREMENTS);
 
   private ChartReader() {}
 
@@ -43,7 +50,7 @@ public final class ChartReader {
     return Messages.beside(ChartReader.class, "chart.properties");
   }
 
-  private static Optional<ChartTable> table(String file, byte[] content, ChartProblems problems) {
+  private static Optional<Table> table(String file, byte[] content, ChartProblems problems) {
     if (content.length > MOST_BYTES) {
       problems.file("chart-too-large", Argument.of((long) MOST_BYTES >> 20));
       return Optional.empty();
@@ -51,6 +58,17 @@ public final class ChartReader {
     if (file.toLowerCase(Locale.ROOT).endsWith(".xlsx") || SpreadsheetTable.looksPacked(content)) {
       return SpreadsheetTable.read(file, content, problems);
     }
-    return CsvTable.read(file, content, problems);
+    CsvTable.Parsed parsed = CsvTable.read(file, content, LIMITS);
+    parsed
+        .slips()
+        .forEach(
+            (slip, place) -> {
+              switch (slip) {
+                case ENCODING -> problems.add(Finding.fail("chart-encoding", file).at(place));
+                case QUOTE -> problems.add(Finding.fail("chart-quote", file).at(place));
+                case TOO_MANY -> problems.file("chart-too-many", Argument.of(MOST_SIZES));
+              }
+            });
+    return parsed.table();
   }
 }

@@ -15,7 +15,8 @@ import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.Sheet;
-import org.hemwright.exchange.chart.ChartTable.Entry;
+import org.hemwright.exchange.table.Table;
+import org.hemwright.exchange.table.Table.Entry;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Origin;
@@ -45,7 +46,7 @@ final class SpreadsheetTable {
     return content.length > 3 && content[0] == 'P' && content[1] == 'K' && content[2] < 9;
   }
 
-  static Optional<ChartTable> read(String file, byte[] content, ChartProblems problems) {
+  static Optional<Table> read(String file, byte[] content, ChartProblems problems) {
     Optional<byte[]> safe = RepackedSpreadsheet.of(content);
     if (safe.isEmpty()) {
       problems.file("chart-spreadsheet", Argument.of(file));
@@ -56,7 +57,7 @@ final class SpreadsheetTable {
 
   // The reader meets a broken file with exceptions of many sorts.
   @SuppressWarnings("CatchingUnchecked")
-  private Optional<ChartTable> read(byte[] content) {
+  private Optional<Table> read(byte[] content) {
     try (ReadableWorkbook workbook =
         new ReadableWorkbook(new ByteArrayInputStream(content), new ReadingOptions(true, true))) {
       Sheet sheet =
@@ -72,7 +73,7 @@ final class SpreadsheetTable {
     }
   }
 
-  private Optional<ChartTable> rows(Sheet sheet) throws IOException {
+  private Optional<Table> rows(Sheet sheet) throws IOException {
     List<List<Entry>> rows = new ArrayList<>();
     int seen = 0;
     try (Stream<Row> stream = sheet.openStream()) {
@@ -86,12 +87,12 @@ final class SpreadsheetTable {
           problems.file("chart-too-many", Argument.of(ChartReader.MOST_SIZES));
           return Optional.empty();
         }
-        if (!entries.isEmpty() && ChartTable.speaks(entries)) {
+        if (!entries.isEmpty() && Table.speaks(entries)) {
           rows.add(entries);
         }
       }
     }
-    return Optional.of(new ChartTable(file, rows, false));
+    return Optional.of(new Table(file, rows, false));
   }
 
   /** The row's cells up to the last one that holds something. */

@@ -76,6 +76,16 @@ public final class FolderReading {
     return Optional.empty();
   }
 
+  /** A file that may lie beside the document; one that is there and cannot be read is told. */
+  public void beside(String name) {
+    FolderFile file = folder.file(name);
+    if (file instanceof FolderFile.Content content) {
+      read.put(name, content.bytes());
+    } else if (file instanceof FolderFile.Refused refused) {
+      problems.add(Finding.warn(refused.reason(), name).at(new Origin(name, 1, 1)).build());
+    }
+  }
+
   /** The files that were read so far, by name. */
   public SortedMap<String, byte[]> read() {
     return read;

@@ -6,6 +6,7 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Coverage;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Wording;
+import org.hemwright.pattern.sample.SampleAnswer;
 import org.hemwright.workbench.report.CheckAnswer;
 
 /**
@@ -15,6 +16,7 @@ import org.hemwright.workbench.report.CheckAnswer;
  * @param answers what each check said
  * @param problems what of the input is worth a look
  * @param coverage whom the size chart serves, an answer for each population
+ * @param samples what has come of each note of the sample log
  * @param sources the files that were read, by name, for their lines
  * @param wording makes the sentences
  * @param seamWarn beyond what is meant a seam that differs by so much is worth a look (mm)
@@ -25,6 +27,7 @@ public record Report(
     List<CheckAnswer> answers,
     List<Finding> problems,
     List<Coverage.Answer> coverage,
+    List<SampleAnswer> samples,
     SortedMap<String, byte[]> sources,
     Wording wording,
     double seamWarn,
@@ -33,5 +36,6 @@ public record Report(
     answers = List.copyOf(answers);
     problems = List.copyOf(problems);
     coverage = List.copyOf(coverage);
+    samples = List.copyOf(samples);
   }
 }

@@ -46,6 +46,7 @@ public final class ReportPage {
     words.open(page);
     new PieceFigures(report.run(), findings).section(page);
     seams.section(page);
+    new SampleSection(report.samples(), report.wording().lengths()).section(page);
     new CoverageSection(report).section(page);
     words.accepted(page);
     checks();
@@ -78,6 +79,9 @@ public final class ReportPage {
     link("pieces", "Pieces");
     if (seams) {
       link("seams", "Seams over the sizes");
+    }
+    if (!report.samples().isEmpty()) {
+      link("samples", "Samples");
     }
     link("chart", "Size chart");
     if (count(Status.ACCEPTED) > 0) {

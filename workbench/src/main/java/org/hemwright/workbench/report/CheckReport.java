@@ -4,18 +4,23 @@ import java.util.List;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Wording;
+import org.hemwright.pattern.sample.SampleAnswer;
 
 /**
  * What the checks found, as {@code check --json} gives it: {@code {"checks": [...], "coverage":
- * [...]}}; with {@code "problems"}, in the same shape as checks, what of the input could not be
- * read.
+ * [...]}}; with {@code "samples"} what has come of each note of the sample log, and with {@code
+ * "problems"}, in the same shape as checks, what of the input could not be read.
  */
 public final class CheckReport {
   private CheckReport() {}
 
   /** The report of checks that ran, the problems of the input beside it. */
   public static String json(
-      SizeRun run, List<CheckAnswer> answers, List<Finding> problems, Wording wording) {
+      SizeRun run,
+      List<CheckAnswer> answers,
+      List<Finding> problems,
+      List<SampleAnswer> samples,
+      Wording wording) {
     FindingJson findings = new FindingJson(wording);
     return JsonText.of(
         json -> {
@@ -31,6 +36,9 @@ public final class CheckReport {
           }
           json.writeEndArray();
           CoverageJson.write(json, run, wording.sizes());
+          if (!samples.isEmpty()) {
+            SampleJson.write(json, samples, wording.lengths());
+          }
           if (!problems.isEmpty()) {
             findings.write(json, "problems", problems);
           }

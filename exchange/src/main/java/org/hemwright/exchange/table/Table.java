@@ -1,10 +1,10 @@
-package org.hemwright.exchange.chart;
+package org.hemwright.exchange.table;
 
 import java.util.List;
 import org.hemwright.pattern.finding.Origin;
 
 /**
- * A file's cells as texts with places, before anything is known of sizes or measurements.
+ * A file's cells as texts with places, before anything is known of what they mean.
  *
  * @param file the file's name
  * @param rows rows that hold something, comments left out; each row's entries stand in their
@@ -12,8 +12,8 @@ import org.hemwright.pattern.finding.Origin;
  * @param decimalComma whether the file writes 38,5 for 38.5, as spreadsheets do that part cells
  *     with semicolons
  */
-record ChartTable(String file, List<List<Entry>> rows, boolean decimalComma) {
-  ChartTable {
+public record Table(String file, List<List<Entry>> rows, boolean decimalComma) {
+  public Table {
     rows = rows.stream().map(List::copyOf).toList();
   }
 
@@ -23,19 +23,20 @@ record ChartTable(String file, List<List<Entry>> rows, boolean decimalComma) {
    * @param text without blanks at its ends
    * @param origin where it stands; in a spreadsheet, the row and column counted from 1
    */
-  record Entry(String text, Origin origin) {
-    boolean blank() {
+  public record Entry(String text, Origin origin) {
+    /** Whether nothing stands in it. */
+    public boolean blank() {
       return text.isEmpty();
     }
 
     /** Whether the row or column that this cell heads is the designer's own note. */
-    boolean comment() {
+    public boolean comment() {
       return text.startsWith("#");
     }
   }
 
   /** Whether a row says something: not blank throughout, not a comment. */
-  static boolean speaks(List<Entry> row) {
+  public static boolean speaks(List<Entry> row) {
     return row.stream().anyMatch(entry -> !entry.blank()) && !row.get(0).comment();
   }
 }

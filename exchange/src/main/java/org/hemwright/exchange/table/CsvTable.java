@@ -1,4 +1,4 @@
-package org.hemwright.exchange.chart;
+package org.hemwright.exchange.table;
 
 import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.core.JsonLocation;
@@ -10,16 +10,17 @@ import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.hemwright.exchange.chart.ChartTable.Entry;
+import org.hemwright.exchange.table.Table.Entry;
 import org.hemwright.exchange.text.FileText;
-import org.hemwright.pattern.finding.Argument;
-import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Origin;
 
 /** Parts a text table into cells, each with its line and column. */
-final class CsvTable {
+public final class CsvTable {
   private static final CsvFactory FACTORY =
       CsvFactory.builder()
           .enable(CsvParser.Feature.WRAP_AS_ARRAY)
@@ -29,36 +30,71 @@ final class CsvTable {
 
   private final String file;
   private final String text;
+  private final Limits limits;
   private final List<List<Entry>> rows = new ArrayList<>();
   private List<Entry> row = new ArrayList<>();
 
-  private CsvTable(String file, String text) {
+  private CsvTable(String file, String text, Limits limits) {
     this.file = file;
     this.text = text;
+    this.limits = limits;
   }
 
-  static Optional<ChartTable> read(String file, byte[] content, ChartProblems problems) {
+  /**
+   * More than this no table of its kind has.
+   *
+   * @param rows that hold something
+   * @param cells in one row
+   */
+  public record Limits(int rows, int cells) {}
+
+  /** What can stand in the way. */
+  public enum Slip {
+    /** From here on the bytes are no text. */
+    ENCODING,
+    /** A quote that opens here is not closed; what follows was not read. */
+    QUOTE,
+    /** There is more than the limits allow; nothing was read. */
+    TOO_MANY
+  }
+
+  /**
+   * A table as far as it could be read.
+   *
+   * @param table absent where there is too much of it
+   * @param slips what stood in the way, with its place
+   */
+  public record Parsed(Optional<Table> table, Map<Slip, Origin> slips) {
+    public Parsed {
+      slips = Collections.unmodifiableMap(new EnumMap<>(slips));
+    }
+  }
+
+  /**
+   * Parses a table.
+   *
+   * @param file the name that places carry
+   */
+  public static Parsed read(String file, byte[] content, Limits limits) {
+    Map<Slip, Origin> slips = new EnumMap<>(Slip.class);
     FileText decoded = FileText.of(file, content);
-    decoded
-        .unreadable()
-        .ifPresent(place -> problems.add(Finding.fail("chart-encoding", file).at(place)));
+    decoded.unreadable().ifPresent(place -> slips.put(Slip.ENCODING, place));
     String text = decoded.text();
     char separator = separator(text);
-    CsvTable table = new CsvTable(file, withoutSeparatorLine(text));
+    CsvTable table = new CsvTable(file, withoutSeparatorLine(text), limits);
     try (CsvParser parser = FACTORY.createParser(table.text)) {
       parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(separator));
       if (!table.readAll(parser)) {
-        problems.file("chart-too-many", Argument.of(ChartReader.MOST_SIZES));
-        return Optional.empty();
+        slips.put(Slip.TOO_MANY, new Origin(file, 1, 1));
+        return new Parsed(Optional.empty(), slips);
       }
     } catch (JacksonException problem) {
       table.endRow();
-      problems.add(
-          Finding.fail("chart-quote", file).at(table.quoteLeftOpen(problem.getLocation())));
+      slips.put(Slip.QUOTE, table.quoteLeftOpen(problem.getLocation()));
     } catch (IOException problem) {
       throw new UncheckedIOException("a text in memory was not read", problem);
     }
-    return Optional.of(new ChartTable(file, table.rows, separator == ';'));
+    return new Parsed(Optional.of(new Table(file, table.rows, separator == ';')), slips);
   }
 
   /** Whether the whole text was read; false when it has more cells than any chart. */
@@ -66,12 +102,12 @@ final class CsvTable {
     for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
       if (token == JsonToken.VALUE_STRING) {
         row.add(entry(parser));
-        if (row.size() > 4 * ChartReader.MOST_MEASUREMENTS) {
+        if (row.size() > limits.cells()) {
           return false;
         }
       } else if (token == JsonToken.END_ARRAY) {
         endRow();
-        if (rows.size() > 4 * ChartReader.MOST_SIZES) {
+        if (rows.size() > limits.rows()) {
           return false;
         }
       }
@@ -80,7 +116,7 @@ final class CsvTable {
   }
 
   private void endRow() {
-    if (!row.isEmpty() && ChartTable.speaks(row)) {
+    if (!row.isEmpty() && Table.speaks(row)) {
       rows.add(row);
     }
     row = new ArrayList<>();
