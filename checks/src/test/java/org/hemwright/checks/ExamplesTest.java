@@ -37,7 +37,7 @@ class ExamplesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "marram-trousers", "inlet-tee"})
+  @ValueSource(strings = {"eddy-skirt", "marram-trousers", "inlet-tee", "brackish-skirt"})
   void nothingIsFoundInAnySize(String example) throws IOException {
     SizeRun run = run(example);
     for (Check check : StandardChecks.with(CheckSettings.HANDBOOK)) {

@@ -44,7 +44,7 @@ class BrowserLengthsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers"})
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
   void everyEdgeOfTheExamplesIsAsLongInABrowserInEverySize(String example) {
     SizeRun run = Workbench.evaluate(new PackedFolder(example)).run().orElseThrow();
     List<Path> edges =

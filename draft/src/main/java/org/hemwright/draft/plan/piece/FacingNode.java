@@ -16,11 +16,13 @@ import org.hemwright.geometry.OffsetPath;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.finding.Argument;
 
 /**
  * A strip inside another piece along some of its edges, as they are sewn. Its ends follow the edges
- * beside them, so that they can be sewn as those are.
+ * beside them, so that they can be sewn as those are, and its inner edge meets them as the piece's
+ * own edge does.
  *
  * @param source the slot of the other piece's outline
  * @param names the names of that piece's edges
@@ -80,7 +82,14 @@ public record FacingNode(int source, List<String> names, List<Integer> along, in
     Meeting atStart = meeting(start, inner, before, deep);
     List<Path> paths = new ArrayList<>(outer);
     paths.add(end.part(0, atEnd.distanceOnThis()));
-    paths.add(inner.part(atStart.distanceOnOther(), atEnd.distanceOnOther()).reversed());
+    double turnAtEnd = edge.endDirection().angleTo(end.startDirection());
+    double turnAtStart = start.startDirection().negated().angleTo(edge.startDirection());
+    Path strip = inner.part(atStart.distanceOnOther(), atEnd.distanceOnOther());
+    Vector atEndThere = end.at(atEnd.distanceOnThis()).tangent();
+    Vector atStartThere = start.at(atStart.distanceOnThis()).tangent().negated();
+    strip = KeptCorner.bent(strip, true, atEndThere.turned(-turnAtEnd));
+    strip = KeptCorner.bent(strip, false, atStartThere.turned(turnAtStart));
+    paths.add(strip.reversed());
     paths.add(start.part(0, atStart.distanceOnThis()).reversed());
     return outline(paths, run, hersFirst);
   }

@@ -17,11 +17,12 @@ import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
+import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.piece.Intake;
 
 /**
  * The outline of another piece, some of its edges moved inside or outside; their neighbours are
- * trimmed, or run on straight, to where they meet again.
+ * trimmed, or run on straight, to where they meet again at the same angle.
  *
  * @param source the slot of the other piece's outline
  * @param piece its name
@@ -149,11 +150,41 @@ public record OutlineCopyNode(int source, String piece, List<String> names, List
                 .with("after", names.get(other.edges().get((i + 1) % count).index())));
       }
       Path path = runs.get(i).path.part(from[i], to[i]);
+      if (inward[i] != 0) {
+        path = cornersKept(path, other, i, inward, runs, from, to);
+      }
       double shift = from[i] - runs.get(i).before;
       edges.add(edge(was, path, shift));
       round.addAll(path.curves());
     }
     return new DrawnOutline(Outline.of(Path.of(round)), edges, other.moved());
+  }
+
+  /** A moved edge, which meets neighbours that stay as it did before. */
+  private static Path cornersKept(
+      Path moved,
+      DrawnOutline other,
+      int i,
+      double[] inward,
+      List<Run> runs,
+      double[] from,
+      double[] to) {
+    int count = runs.size();
+    int before = (i + count - 1) % count;
+    int after = (i + 1) % count;
+    Path was = other.edges().get(i).path();
+    Path kept = moved;
+    if (inward[after] == 0) {
+      double turn = was.endDirection().angleTo(other.edges().get(after).path().startDirection());
+      Vector there = runs.get(after).path.at(from[after]).tangent();
+      kept = KeptCorner.bent(kept, true, there.turned(-turn));
+    }
+    if (inward[before] == 0) {
+      double turn = other.edges().get(before).path().endDirection().angleTo(was.startDirection());
+      Vector there = runs.get(before).path.at(to[before]).tangent();
+      kept = KeptCorner.bent(kept, false, there.turned(turn));
+    }
+    return kept;
   }
 
   private static Optional<Meeting> corner(Path edge, Path next, Point old) {
