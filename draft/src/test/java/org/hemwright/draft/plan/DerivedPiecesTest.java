@@ -60,8 +60,8 @@ class DerivedPiecesTest {
       assertThat(waist.length()).isCloseTo(front.sewnLength(edge(front, "waist")), within(1e-6));
       for (Point point : edge(facing, "lower").path().flattened(0.1)) {
         double away = waist.nearest(point).point().distanceTo(point);
-        // Half a millimetre where it bends to meet the side as the waist does.
-        assertThat(away).isBetween(59.4, 63.0);
+        // Up to a millimetre off where it bends to meet the side as the waist does.
+        assertThat(away).isBetween(59.0, 63.0);
       }
       assertThat(edge(facing, "centre").path().length()).isCloseTo(60, within(1e-3));
       assertThat(edge(facing, "centre").onFold()).isTrue();

@@ -16,7 +16,7 @@ import org.hemwright.geometry.Vector;
  */
 final class KeptCorner {
   /** How far from the corner a line is redrawn at most (mm; common practice, no source). */
-  private static final double REACH = 60;
+  private static final double REACH = 40;
 
   /** How much of the line is redrawn at most. */
   private static final double SHARE = 1.0 / 3;
