@@ -55,7 +55,7 @@ final class Forms {
 
   private int indexOf(GridOutline outline) {
     for (int i = 0; i < outlines.size(); i++) {
-      if (outlines.get(i).sameAs(outline)) {
+      if (outlines.get(i).equals(outline)) {
         return i;
       }
     }

@@ -1,6 +1,8 @@
 package org.hemwright.cloth.laying;
 
+import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A simple polygon on the {@link StripGrid}, counter-clockwise, without two equal neighbouring
@@ -35,7 +37,7 @@ final class GridOutline {
     while (n > 1 && xs[0] == xs[n - 1] && ys[0] == ys[n - 1]) {
       n--;
     }
-    return counterClockwise(java.util.Arrays.copyOf(xs, n), java.util.Arrays.copyOf(ys, n));
+    return counterClockwise(Arrays.copyOf(xs, n), Arrays.copyOf(ys, n));
   }
 
   private static GridOutline counterClockwise(long[] x, long[] y) {
@@ -125,8 +127,17 @@ final class GridOutline {
         && compareProducts(dx, outY, dy, outX) >= 0;
   }
 
-  boolean sameAs(GridOutline other) {
-    return java.util.Arrays.equals(x, other.x) && java.util.Arrays.equals(y, other.y);
+  /** Whether another has the same corners in the same order. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof GridOutline outline
+        && Arrays.equals(x, outline.x)
+        && Arrays.equals(y, outline.y);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(x) + Arrays.hashCode(y);
   }
 
   /** The area, in steps squared; rounded. */

@@ -35,10 +35,14 @@ final class LayTask {
   final double leastLength;
 
   LayTask(StripProblem problem) {
+    this(problem, new NoFitStore());
+  }
+
+  LayTask(StripProblem problem, NoFitStore store) {
     this.problem = problem;
     grid = StripGrid.of(problem);
     forms = new Forms(problem, grid);
-    table = new NoFitTable(forms);
+    table = new NoFitTable(forms, store);
     int shapes = problem.shapes().size();
     room = new Room(forms, shapes);
     List<Integer> copies = new ArrayList<>();

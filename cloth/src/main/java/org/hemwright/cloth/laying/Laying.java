@@ -40,19 +40,21 @@ public final class Laying {
 
   /** A laying of this problem, ready to be searched. */
   public Laying(StripProblem problem) {
-    this(problem, SearchRules.STANDARD, WORKERS);
+    this(new LayTask(problem), SearchRules.STANDARD, WORKERS);
   }
 
   /**
    * The same laying, searched by the caller's thread alone in place of two at once: for many
    * problems side by side. The layout is the same.
+   *
+   * @param store what is known from problems with the same shapes
    */
-  public static Laying onOneThread(StripProblem problem) {
-    return new Laying(problem, SearchRules.STANDARD, 1);
+  public static Laying onOneThread(StripProblem problem, NoFitStore store) {
+    return new Laying(new LayTask(problem, store), SearchRules.STANDARD, 1);
   }
 
-  Laying(StripProblem problem, SearchRules rules, int threads) {
-    this.task = new LayTask(problem);
+  Laying(LayTask task, SearchRules rules, int threads) {
+    this.task = task;
     this.rules = rules;
     this.threads = threads;
   }

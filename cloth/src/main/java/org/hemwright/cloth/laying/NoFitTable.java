@@ -1,6 +1,5 @@
 package org.hemwright.cloth.laying;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -17,22 +16,20 @@ final class NoFitTable {
   final DepthTable depths;
 
   private final Forms forms;
-  private final List<List<ConvexPart>> parts = new ArrayList<>();
+  private final NoFitStore store;
   private final int[] halfTurned;
   private final int cells;
   private final double meanArea;
   private final List<DepthField> fields;
   private final DepthTable.View[] views;
 
-  NoFitTable(Forms forms) {
+  NoFitTable(Forms forms, NoFitStore store) {
     this.forms = forms;
+    this.store = store;
     int n = forms.count();
     meanArea =
         IntStream.range(0, n).mapToDouble(f -> forms.outline(f).area()).average().orElseThrow();
     halfTurned = IntStream.range(0, n).map(forms::halfTurned).toArray();
-    for (int form = 0; form < n; form++) {
-      parts.add(ConvexParts.of(forms.outline(form)));
-    }
     cells = (int) Math.max(LEAST_CELLS, Math.min(MOST_CELLS, CELLS / ((long) n * n)));
     int[] keys =
         IntStream.range(0, n * n).filter(pair -> pair == key(pair / n, pair % n)).toArray();
@@ -64,14 +61,11 @@ final class NoFitTable {
 
   /** The region of a pair, made anew. */
   NoFitRegion region(int fixed, int moving) {
-    return new NoFitRegion(
-        forms.outline(fixed), parts.get(fixed), forms.outline(moving), parts.get(moving));
+    return store.region(forms.outline(fixed), forms.outline(moving));
   }
 
   private DepthField field(int fixed, int moving) {
-    GridOutline a = forms.outline(fixed);
-    GridOutline b = forms.outline(moving);
-    return new DepthField(region(fixed, moving), -b.maxX(), -b.maxY(), a.maxX(), a.maxY(), cells);
+    return store.field(forms.outline(fixed), forms.outline(moving), cells);
   }
 
   /** The pair, of the four that share a field, that comes first. */

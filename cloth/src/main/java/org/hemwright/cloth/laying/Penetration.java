@@ -39,6 +39,9 @@ final class Penetration {
   }
 
   private boolean edgeReachesInto(long ax, long ay, long bx, long by, PlacedOutline other) {
+    if (other.isBeside(ax, ay, bx, by)) {
+      return false;
+    }
     double[] cuts = other.crossings(ax, ay, bx, by);
     for (int c = 0; c + 1 < cuts.length; c++) {
       long fromX = along(ax, bx, cuts[c]);

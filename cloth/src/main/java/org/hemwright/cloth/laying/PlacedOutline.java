@@ -149,12 +149,30 @@ final class PlacedOutline {
 
   /** Whether a single edge has both ends of a stretch, and so all of it, within a distance. */
   boolean oneEdgeIsNear(long ax, long ay, long bx, long by, double within) {
+    double left = Math.min(ax, bx) + within;
+    double right = Math.max(ax, bx) - within;
+    double low = Math.min(ay, by) + within;
+    double high = Math.max(ay, by) - within;
     for (int i = 0; i < x.length; i++) {
-      if (distanceToEdge(i, ax, ay) <= within && distanceToEdge(i, bx, by) <= within) {
+      int k = next(i);
+      if (left >= Math.min(x[i], x[k])
+          && right <= Math.max(x[i], x[k])
+          && low >= Math.min(y[i], y[k])
+          && high <= Math.max(y[i], y[k])
+          && distanceToEdge(i, ax, ay) <= within
+          && distanceToEdge(i, bx, by) <= within) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Whether a segment lies wholly beside the box of this outline, or touches it. */
+  boolean isBeside(long ax, long ay, long bx, long by) {
+    return Math.max(ax, bx) <= minX
+        || Math.min(ax, bx) >= maxX
+        || Math.max(ay, by) <= minY
+        || Math.min(ay, by) >= maxY;
   }
 
   private double distanceToEdge(int i, long px, long py) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntConsumer;
+import org.hemwright.cloth.laying.NoFitStore;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothPlan;
@@ -111,59 +111,70 @@ final class ClothSeries {
     answers.set(size, Answer.of(laying));
   }
 
-  /**
-   * Lays some sizes.
-   *
-   * @param wanted their places, rising
-   * @param done is told after each of them
-   */
-  void lay(List<Integer> wanted, LayingStore store, IntConsumer done) {
-    for (int size : wanted) {
-      OfSize own = ofSize(size, store);
-      if (own.fromNothing().isEmpty()) {
-        List<Misfit> misfits = own.plans().isEmpty() ? List.of() : own.plans().get(0).misfits();
-        answers.set(size, new Answer(Optional.empty(), misfits));
-      } else {
-        answers.set(size, Answer.of(withNearSizes(size, own, store).laying()));
-      }
-      done.accept(size);
-    }
-  }
-
-  private OfSize ofSize(int size, LayingStore store) {
-    Optional<OfSize> known = sizes.get(size);
-    if (known.isPresent()) {
-      return known.get();
-    }
+  /** Lays one size from nothing, whatever other sizes come to. */
+  void lay(int size, LayingStore store, NoFitStore shapes) {
     List<ClothPiece> pieces = cloth.pieces().get(size);
     List<ClothPlan> plans =
         pieces.isEmpty() ? List.of() : ClothPlan.of(pieces, fold, onTable, settings, nap);
     LayingRules rules = new LayingRules(pieces, nap);
-    Optional<PlanSearch.Laid> laid =
-        plans.stream().anyMatch(ClothPlan::fits)
-            ? Optional.of(
-                keptOrLaid(plans, rules, new PlanSearch(work, 1), Optional.empty(), store))
-            : Optional.empty();
-    OfSize own = new OfSize(plans, rules, laid);
-    sizes.set(size, Optional.of(own));
-    return own;
+    Optional<PlanSearch.Laid> laid = Optional.empty();
+    if (plans.stream().anyMatch(ClothPlan::fits)) {
+      PlanSearch search = new PlanSearch(work, 1, shapes);
+      laid = Optional.of(keptOrLaid(plans, rules, search, Optional.empty(), store));
+    }
+    sizes.set(size, Optional.of(new OfSize(plans, rules, laid)));
+  }
+
+  /** Whether a size, laid from nothing, may become shorter as a near size is arranged. */
+  boolean leansOnNear(int size) {
+    return fromNothing(size).filter(laid -> !laid.isShortest()).isPresent();
+  }
+
+  /** Whether a size is there, and was laid from nothing or found not to fit. */
+  boolean isLaid(int size) {
+    return sizes.get(size).isPresent();
+  }
+
+  /** The near sizes of one, the nearest first. */
+  List<Integer> nearOf(int size) {
+    List<Integer> near = new ArrayList<>();
+    for (int step = 1; step <= NEAR; step++) {
+      for (int other : new int[] {size - step, size + step}) {
+        if (other >= 0 && other < sizes.size()) {
+          near.add(other);
+        }
+      }
+    }
+    return near;
+  }
+
+  /** Settles what a size comes to, once it and its near sizes are laid from nothing. */
+  void settle(int size, LayingStore store, NoFitStore shapes) {
+    OfSize own = sizes.get(size).orElseThrow();
+    if (own.fromNothing().isEmpty()) {
+      List<Misfit> misfits = own.plans().isEmpty() ? List.of() : own.plans().get(0).misfits();
+      answers.set(size, new Answer(Optional.empty(), misfits));
+    } else {
+      answers.set(size, Answer.of(withNearSizes(size, own, store, shapes).laying()));
+    }
+  }
+
+  private Optional<PlanSearch.Laid> fromNothing(int size) {
+    return sizes.get(size).flatMap(OfSize::fromNothing);
   }
 
   /** The shorter of a size's own laying and those that begin as near sizes are arranged. */
-  private PlanSearch.Laid withNearSizes(int size, OfSize own, LayingStore store) {
+  private PlanSearch.Laid withNearSizes(
+      int size, OfSize own, LayingStore store, NoFitStore shapes) {
     PlanSearch.Laid best = own.fromNothing().orElseThrow();
-    for (int step = 1; step <= NEAR; step++) {
-      for (int near : new int[] {size - step, size + step}) {
-        if (near < 0 || near >= sizes.size() || best.isShortest()) {
-          continue;
-        }
-        Optional<PlanSearch.Laid> like = ofSize(near, store).fromNothing();
-        if (like.isPresent()
-            && like.get().laying().density() > best.laying().density() * (1 + DENSER)) {
-          PlanSearch quick = new PlanSearch(Math.max(1, work / SHARE), 1);
-          PlanSearch.Laid tried = keptOrLaid(own.plans(), own.rules(), quick, like, store);
-          best = tried.laying().length() < best.laying().length() ? tried : best;
-        }
+    for (int near : nearOf(size)) {
+      Optional<PlanSearch.Laid> like = fromNothing(near);
+      if (!best.isShortest()
+          && like.isPresent()
+          && like.get().laying().density() > best.laying().density() * (1 + DENSER)) {
+        PlanSearch quick = new PlanSearch(Math.max(1, work / SHARE), 1, shapes);
+        PlanSearch.Laid tried = keptOrLaid(own.plans(), own.rules(), quick, like, store);
+        best = tried.laying().length() < best.laying().length() ? tried : best;
       }
     }
     return best;

@@ -7,6 +7,7 @@ import org.hemwright.cloth.laying.LayBudget;
 import org.hemwright.cloth.laying.LayWatcher;
 import org.hemwright.cloth.laying.Laying;
 import org.hemwright.cloth.laying.Layout;
+import org.hemwright.cloth.laying.NoFitStore;
 import org.hemwright.cloth.laying.StripProblem;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothPlan;
@@ -17,8 +18,9 @@ import org.hemwright.cloth.rule.Section;
  *
  * @param work how many places are looked at for each section
  * @param seed where the random numbers start
+ * @param shapes what is known of the pieces' shapes; changes nothing but the time
  */
-record PlanSearch(long work, long seed) {
+record PlanSearch(long work, long seed, NoFitStore shapes) {
   /** A section this near to the least length that it can have is as short as any (a share). */
   private static final double AS_SHORT = 1e-9;
 
@@ -77,7 +79,7 @@ record PlanSearch(long work, long seed) {
                 ? LayWatcher.Wish.GO_ON
                 : LayWatcher.Wish.STOP;
     LayBudget budget = new LayBudget(work, seed);
-    Laying laying = Laying.onOneThread(problem);
+    Laying laying = Laying.onOneThread(problem, shapes);
     Layout found =
         like.map(start -> laying.lay(budget, enough, start))
             .orElseGet(() -> laying.lay(budget, enough))

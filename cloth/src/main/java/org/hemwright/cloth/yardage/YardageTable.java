@@ -3,12 +3,16 @@ package org.hemwright.cloth.yardage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiConsumer;
+import org.hemwright.cloth.laying.NoFitStore;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.View;
@@ -96,18 +100,66 @@ public record YardageTable(List<YardageRow> rows) {
     return folds;
   }
 
+  /**
+   * Lays every series, a size at a time, since its shapes are the same on every width and fold:
+   * from nothing first, then also as its near sizes are arranged.
+   */
   private static void lay(
-      List<ClothSeries> all, List<Integer> sizes, int threads, LayingStore store, Watcher watcher) {
+      List<ClothSeries> all,
+      List<Integer> wanted,
+      int threads,
+      LayingStore store,
+      Watcher watcher) {
+    int of = 2 * all.size() * wanted.size();
     AtomicInteger done = new AtomicInteger();
-    int of = all.size() * sizes.size();
+    Runnable step = () -> watcher.laid(done.incrementAndGet(), of);
     ExecutorService pool = Executors.newFixedThreadPool(threads, YardageTable::thread);
     try {
-      List<Future<?>> running = new ArrayList<>();
-      for (ClothSeries each : all) {
-        running.add(
-            pool.submit(
-                () -> each.lay(sizes, store, size -> watcher.laid(done.incrementAndGet(), of))));
+      each(wanted, pool, (size, shapes) -> layFromNothing(all, size, store, shapes, step));
+      Map<Integer, List<ClothSeries>> near = new TreeMap<>();
+      for (ClothSeries series : all) {
+        wanted.stream()
+            .filter(series::leansOnNear)
+            .flatMap(size -> series.nearOf(size).stream())
+            .filter(size -> !series.isLaid(size))
+            .distinct()
+            .forEach(size -> near.computeIfAbsent(size, s -> new ArrayList<>()).add(series));
       }
+      each(
+          List.copyOf(near.keySet()),
+          pool,
+          (size, shapes) ->
+              layFromNothing(near.getOrDefault(size, List.of()), size, store, shapes, () -> {}));
+      each(
+          wanted,
+          pool,
+          (size, shapes) ->
+              all.forEach(
+                  series -> {
+                    series.settle(size, store, shapes);
+                    step.run();
+                  }));
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  private static void layFromNothing(
+      List<ClothSeries> all, int size, LayingStore store, NoFitStore shapes, Runnable step) {
+    for (ClothSeries series : all) {
+      series.lay(size, store, shapes);
+      step.run();
+    }
+  }
+
+  /** Does something for each size, several of them at once. */
+  private static void each(
+      List<Integer> sizes, ExecutorService pool, BiConsumer<Integer, NoFitStore> job) {
+    List<Future<?>> running = new ArrayList<>();
+    for (int size : sizes) {
+      running.add(pool.submit(() -> job.accept(size, new NoFitStore())));
+    }
+    try {
       for (Future<?> one : running) {
         one.get();
       }
@@ -116,8 +168,6 @@ public record YardageTable(List<YardageRow> rows) {
       throw new IllegalStateException("the table was interrupted", e);
     } catch (ExecutionException e) {
       throw new IllegalStateException("a laying failed: " + e.getCause(), e.getCause());
-    } finally {
-      pool.shutdownNow();
     }
   }
 

@@ -35,14 +35,14 @@ class LayingTest {
       LayBudget budget = new LayBudget(60_000, seed);
       Layout two = new Laying(problem).lay(budget, LayWatcher.PATIENT).layout();
       Layout one =
-          new Laying(problem, SearchRules.STANDARD, 1).lay(budget, LayWatcher.PATIENT).layout();
+          Laying.onOneThread(problem, new NoFitStore()).lay(budget, LayWatcher.PATIENT).layout();
       assertThat(one).isEqualTo(two);
     }
     assumeTrue(PublishedInstances.present(), "../shared/data/strip-packing is not here");
     StripProblem albano = PublishedInstances.problem("albano");
     LayBudget budget = new LayBudget(400_000, 5);
     LayResult two = new Laying(albano).lay(budget, LayWatcher.PATIENT);
-    LayResult one = new Laying(albano, SearchRules.STANDARD, 1).lay(budget, LayWatcher.PATIENT);
+    LayResult one = Laying.onOneThread(albano, new NoFitStore()).lay(budget, LayWatcher.PATIENT);
     assertThat(one).isEqualTo(two);
     LayResult other = new Laying(albano).lay(new LayBudget(400_000, 6), LayWatcher.PATIENT);
     assertThat(other.layout()).isNotEqualTo(two.layout());

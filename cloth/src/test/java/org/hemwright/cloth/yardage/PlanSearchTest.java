@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.assertj.core.data.Offset;
 import org.hemwright.cloth.CutPiece;
+import org.hemwright.cloth.laying.NoFitStore;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothPlan;
@@ -34,7 +35,9 @@ class PlanSearchTest {
       Fold fold, double width, Fabric.Nap nap, ClothSettings settings, ClothPiece... pieces) {
     List<ClothPlan> plans = ClothPlan.of(List.of(pieces), fold, width, settings, nap);
     Optional<ClothLaying> laying =
-        new PlanSearch(20_000, 1).lay(plans, Optional.empty()).map(PlanSearch.Laid::laying);
+        new PlanSearch(20_000, 1, new NoFitStore())
+            .lay(plans, Optional.empty())
+            .map(PlanSearch.Laid::laying);
     laying.ifPresent(
         found ->
             assertThat(new LayingRules(List.of(pieces), nap).objections(found))
