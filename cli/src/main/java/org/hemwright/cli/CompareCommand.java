@@ -32,8 +32,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "compare",
     description = {
-      "Tell what changed from an old version of a pattern to a new one: pieces, edges, notches,",
-      "sizes, by how many millimetres, and which printed pages to print again."
+      "Tell what changed between two versions of a pattern, and which pages to print again.",
+      "Pieces, edges, notches and sizes are told, and by how many millimetres they differ."
     },
     mixinStandardHelpOptions = true,
     sortOptions = false,

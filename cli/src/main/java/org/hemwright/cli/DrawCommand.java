@@ -42,7 +42,11 @@ final class DrawCommand extends FolderCommand {
   @Override
   int work(Job job) throws IOException {
     if (!(perMm > 0 && perMm <= MOST_PER_MM)) {
-      messages().println("--per-mm " + perMm + ": a picture has more than 0 and at most 12 pixels");
+      messages()
+          .println(
+              "--per-mm "
+                  + perMm
+                  + ": a picture has more than 0 and at most 12 pixels to a millimetre");
       return ExitCode.INPUT_WRONG;
     }
     List<PrintedFile> pictures = Paper.pictures(job.run(), PaperOptions.everything(), kind, perMm);

@@ -32,13 +32,17 @@ import picocli.CommandLine.Spec;
     description = "Lay loose shapes on a strip of cloth so that it is as short as can be found.",
     footer = {
       "",
-      "FILE is JSON: {name, stripWidth, items:[{id, demand, allowedRotationsDegrees, shape}]}, with",
-      "shape a list of [x, y] corners, x along the strip and y across it, in any unit. The answer is",
+      "FILE is JSON: {name, stripWidth, items:[{id, demand, allowedRotationsDegrees, shape}]},"
+          + " with",
+      "shape a list of [x, y] corners, x along the strip and y across it, in any unit. The answer"
+          + " is",
       "JSON too: {length, density, placements:[{id, rotationDegrees, x, y}]}; each shape is turned",
       "about its own origin, then moved.",
       "",
-      "The layout depends on the file, --work and --seed alone, never on the machine. --seconds only",
-      "ends the search early; \"complete\" is then false. Ctrl-C ends it too, and the best layout so",
+      "The layout depends on the file, --work and --seed alone, never on the machine. --seconds"
+          + " only",
+      "ends the search early; \"complete\" is then false. Ctrl-C ends it too, and the best layout"
+          + " so",
       "far is written.",
       "",
       "Examples:",
@@ -64,10 +68,9 @@ final class LayCommand implements Callable<Integer> {
   @Option(
       names = "--work",
       paramLabel = "N",
-      description = {
-        "How many places to look at, 60000000 when it is left out;",
-        "where only --seconds is given, 5000000 for each second."
-      })
+      description =
+          "How many places to look at, 60000000 when it is left out;"
+              + " where only --seconds is given, 5000000 for each second.")
   private Optional<Long> work = Optional.empty();
 
   @Option(names = "--seed", paramLabel = "K", description = "Where chance starts, 1 when left out.")
@@ -82,10 +85,9 @@ final class LayCommand implements Callable<Integer> {
   @Option(
       names = "--check",
       paramLabel = "LAYOUT",
-      description = {
-        "Lay nothing; say whether this layout, in the form of the answer,",
-        "holds all that FILE asks for without overlap."
-      })
+      description =
+          "Lay nothing; say whether this layout, in the form of the answer,"
+              + " holds all that FILE asks for without overlap.")
   private Optional<Path> layout = Optional.empty();
 
   @Option(

@@ -7,13 +7,10 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Where the program starts. */
 public final class Main {
@@ -62,6 +59,8 @@ public final class Main {
     line.setOut(answers);
     line.setErr(messages);
     line.setUsageHelpWidth(96);
+    String[] version = line.getCommandSpec().version();
+    line.getSubcommands().values().forEach(each -> each.getCommandSpec().version(version));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(argumentsAreWrong());
     line.setExecutionExceptionHandler(Main::programIsAtFault);
@@ -70,42 +69,15 @@ public final class Main {
 
   private static IParameterExceptionHandler argumentsAreWrong() {
     return (problem, args) -> {
-      CommandLine line = problem.getCommandLine();
-      String name = line.getCommandSpec().qualifiedName();
-      line.getErr().println(name + ": " + sentence(problem) + "; " + mend(problem, name));
+      problem.getCommandLine().getErr().println(ArgumentWords.of(problem));
       return ExitCode.INPUT_WRONG;
     };
   }
 
-  private static String sentence(ParameterException problem) {
-    if (problem instanceof UnmatchedArgumentException unmatched) {
-      return String.join(" ", unmatched.getUnmatched()) + " is not known here";
-    }
-    String message = problem.getMessage();
-    return message == null
-        ? "the arguments cannot be read"
-        : message.lines().findFirst().orElse("");
-  }
-
-  private static String mend(ParameterException problem, String name) {
-    if (problem instanceof UnmatchedArgumentException unmatched
-        && !unmatched.getSuggestions().isEmpty()) {
-      return "did you mean " + String.join(" or ", unmatched.getSuggestions()) + "?";
-    }
-    return name + " --help shows what there is";
-  }
-
   private static int programIsAtFault(Exception fault, CommandLine line, ParseResult parsed) {
     String name = line.getCommandSpec().qualifiedName();
-    if (fault instanceof FileSystemException refused) {
-      line.getErr()
-          .println(
-              "%s: %s cannot be written or read (%s); give another place with --out"
-                  .formatted(name, refused.getFile(), reason(refused)));
-      return ExitCode.INPUT_WRONG;
-    }
-    if (fault instanceof IOException) {
-      line.getErr().println(name + ": a file could not be written: " + fault.getMessage());
+    if (fault instanceof IOException refused) {
+      line.getErr().println(name + ": " + DiskWords.of(refused));
       return ExitCode.INPUT_WRONG;
     }
     line.getErr()
@@ -117,11 +89,6 @@ public final class Main {
                 + (fault.getMessage() == null ? "" : ", " + fault.getMessage())
                 + place(fault));
     return ExitCode.PROGRAM_AT_FAULT;
-  }
-
-  private static String reason(FileSystemException refused) {
-    String reason = refused.getReason();
-    return reason == null ? refused.getClass().getSimpleName() : reason;
   }
 
   private static String place(Exception fault) {

@@ -25,28 +25,25 @@ final class PaperSettings {
       names = "--on",
       split = ",",
       paramLabel = "PAPER",
-      description = {
-        "Only these papers: either (pages that print on A4 and on Letter), a4, letter, a0, roll",
-        "(36 in wide). All of them when it is left out."
-      })
+      description =
+          "Only these papers: either (pages that print on A4 and on Letter), a4, letter, a0, roll"
+              + " (36 in wide). All of them when it is left out.")
   private List<Sheets> papers = new ArrayList<>();
 
   @Option(
       names = "--view",
       split = ",",
       paramLabel = "VIEW",
-      description = {
-        "Only the pieces of these views, as the document names them, each in files of its own:",
-        "--view A or --view A,B."
-      })
+      description =
+          "Only the pieces of these views, as the document names them, each in files of its own:"
+              + " --view A or --view A,B.")
   private List<String> views = new ArrayList<>();
 
   @Option(
       names = "--stitch-lines",
       negatable = true,
-      description = {
-        "Draw the stitch lines, or leave them out, whatever the document says under “paper”."
-      })
+      description =
+          "Draw the stitch lines, or leave them out, whatever the document says under “paper”.")
   private Optional<Boolean> stitchLines = Optional.empty();
 
   @Option(names = "--black", description = "Draw every size in black, told apart by its dashes.")

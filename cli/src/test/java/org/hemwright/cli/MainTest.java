@@ -61,6 +61,23 @@ class MainTest {
   }
 
   @Test
+  void argumentsThatCannotBeReadAreToldPlainly() {
+    assertThat(run("draw", "--as", "gif")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(run("draw", "--per-mm", "x")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(run("paper", "--on", "a5")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(run("compare", "one")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(err().lines())
+        .containsExactly(
+            "hemwright draw: --as gif: it takes svg or png; hemwright draw --help shows what there"
+                + " is",
+            "hemwright draw: --per-mm x: “x” is no number; hemwright draw --help shows what there"
+                + " is",
+            "hemwright paper: --on a5: it takes either, a4, letter, a0 or roll; hemwright paper"
+                + " --help shows what there is",
+            "hemwright compare: NEW is missing; hemwright compare --help shows what there is");
+  }
+
+  @Test
   void whatIsAcceptedIsShownWithItsReasonAndNoLongerFails() throws IOException {
     String faulty = document() + "seam ends square.left with square.lower\n";
     document(faulty + "accept seam-length on seam ends because \"It is eased\"\n");

@@ -1,5 +1,7 @@
 package org.hemwright.geometry;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,8 +18,16 @@ public record Point(double x, double y) {
   public Point {
     if (!(Math.abs(x) <= Tolerance.FARTHEST && Math.abs(y) <= Tolerance.FARTHEST)) {
       throw new GeometryProblem(
-          "a point falls at (" + x + ", " + y + ") mm, farther out than any drawing reaches");
+          "a point falls at (%s, %s) mm, farther out than any drawing reaches"
+              .formatted(plain(x), plain(y)));
     }
+  }
+
+  /** As a person writes it, to six figures, where it is not too long for that. */
+  private static String plain(double value) {
+    return Math.abs(value) < 1e15
+        ? BigDecimal.valueOf(value).round(new MathContext(6)).stripTrailingZeros().toPlainString()
+        : Double.toString(value);
   }
 
   /** The point that lies {@code step} away from this one. */

@@ -1,5 +1,6 @@
 package org.hemwright.paper;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -80,8 +81,12 @@ final class FileNames {
     return sizes.getOrDefault(size, slug(size));
   }
 
+  /** Letters without their marks: {@code Größe 44} is {@code grosse-44}. */
   static String slug(String text) {
-    String slug = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    String bare =
+        Normalizer.normalize(text.replace("ß", "ss"), Normalizer.Form.NFKD)
+            .replaceAll("\\p{M}+", "");
+    String slug = bare.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     String trimmed = slug.replaceAll("^-|-$", "");
     return trimmed.isEmpty() ? "pattern" : trimmed;
   }

@@ -18,6 +18,7 @@ import org.hemwright.paper.label.TurnedBox;
 final class MatchMarks {
   private static final double STEP = 6;
   private static final double CORNER = 14;
+  private static final double[] REACHES = {MatchMark.REACH, 5.5, 3};
 
   private final GroupSheet sheet;
   private final Room room;
@@ -65,22 +66,9 @@ final class MatchMarks {
       return;
     }
     Vector along = to.minus(from).unit();
-    double length = from.distanceTo(to);
-    Point place = from.toward(to, 0.5);
-    for (double off = 0; off < length / 2 - CORNER; off += STEP) {
-      Point after = from.plus(along.times(length / 2 + off));
-      Point before = from.plus(along.times(length / 2 - off));
-      if (isFree(after, along)) {
-        place = after;
-        break;
-      }
-      if (isFree(before, along)) {
-        place = before;
-        break;
-      }
-    }
+    Point place = place(from, to, along);
     MatchMark mark = new MatchMark(place, along, ++count);
-    room.take(box(place, along), 1);
+    room.take(box(place, along, MatchMark.REACH), 1);
     mark(one, mark);
     mark(other, mark);
   }
@@ -89,13 +77,28 @@ final class MatchMarks {
     marks.computeIfAbsent(tile, key -> new ArrayList<>()).add(mark);
   }
 
-  private boolean isFree(Point place, Vector along) {
-    return room.isFree(box(place, along));
+  /**
+   * Nearest the middle and all free; else with its tips alone on a line, so that no word is
+   * covered; else in the middle.
+   */
+  private Point place(Point from, Point to, Vector along) {
+    double length = from.distanceTo(to);
+    for (double reach : REACHES) {
+      for (double off = 0; off < length / 2 - CORNER; off += STEP) {
+        for (double side : new double[] {1, -1}) {
+          Point place = from.plus(along.times(length / 2 + side * off));
+          if (room.isFree(box(place, along, reach))) {
+            return place;
+          }
+        }
+      }
+    }
+    return from.toward(to, 0.5);
   }
 
-  private static TurnedBox box(Point place, Vector along) {
-    double wide = along.dx() == 0 ? MatchMark.REACH : MatchMark.HALF;
-    double high = along.dx() == 0 ? MatchMark.HALF : MatchMark.REACH;
+  private static TurnedBox box(Point place, Vector along, double reach) {
+    double wide = along.dx() == 0 ? reach : MatchMark.HALF;
+    double high = along.dx() == 0 ? MatchMark.HALF : reach;
     return new TurnedBox(place.plus(new Vector(-wide, -high)), 0, 2 * wide, 2 * high);
   }
 }

@@ -1,0 +1,114 @@
+package org.hemwright.bench;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.hemwright.cloth.yardage.LayingStore;
+import org.hemwright.cloth.yardage.YardageRequest;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.paper.PaperOptions;
+import org.hemwright.workbench.Evaluated;
+import org.hemwright.workbench.Progress;
+import org.hemwright.workbench.Publication;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.PackedFolder;
+import org.hemwright.workbench.out.OutFolder;
+
+/**
+ * Makes whole packages again and again in one warm program, and prints a row for
+ * docs/performance.md: the clock's time, the processor's, and the most memory that was in use. The
+ * machine may be shared, so the processor's time says more than the clock's. Started by {@code
+ * bench/package}.
+ */
+public final class PackageBench {
+  private static final double NANOS = 1e9;
+  private static final double MEGABYTE = 1 << 20;
+
+  private PackageBench() {}
+
+  /** Arguments: how often; "files" (no layings) or "whole"; names of examples. */
+  public static void main(String[] args) throws IOException {
+    int times = Integer.parseInt(args[0]);
+    boolean whole = args[1].equals("whole");
+    System.out.println("| package | sizes | clock | processor | most memory |");
+    System.out.println("| --- | --- | --- | --- | --- |");
+    for (String name : List.of(args).subList(2, args.length)) {
+      System.out.println(row(name, whole, times));
+    }
+  }
+
+  private static String row(String name, boolean whole, int times) throws IOException {
+    double[] clock = new double[times];
+    double[] processor = new double[times];
+    int sizes = 0;
+    publish(name, whole);
+    heaps().forEach(MemoryPoolMXBean::resetPeakUsage);
+    for (int i = 0; i < times; i++) {
+      long start = System.nanoTime();
+      long used = processor();
+      sizes = publish(name, whole);
+      clock[i] = (System.nanoTime() - start) / NANOS;
+      processor[i] = (processor() - used) / NANOS;
+    }
+    double memory = heaps().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum() / MEGABYTE;
+    Arrays.sort(clock);
+    Arrays.sort(processor);
+    return String.format(
+        Locale.ROOT,
+        "| %s, %s | %d | %.1f s | %.1f s | %.0f MB |",
+        name,
+        whole ? "whole" : "without layings",
+        sizes,
+        clock[times / 2],
+        processor[times / 2],
+        memory);
+  }
+
+  private static long processor() {
+    return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+        .getProcessCpuTime();
+  }
+
+  private static Stream<MemoryPoolMXBean> heaps() {
+    return ManagementFactory.getMemoryPoolMXBeans().stream()
+        .filter(pool -> pool.getType() == MemoryType.HEAP);
+  }
+
+  private static int publish(String name, boolean whole) throws IOException {
+    Path out = Files.createTempDirectory("hemwright-package");
+    try {
+      Evaluated evaluated = Workbench.evaluate(new PackedFolder(name));
+      Publication.of(
+          evaluated,
+          PaperOptions.everything().withPictures(),
+          progress ->
+              whole
+                  ? Workbench.yardage(
+                      evaluated.run().orElseThrow(),
+                      YardageRequest.everything(),
+                      LayingStore.NONE,
+                      progress)
+                  : new YardageTable(List.of()),
+          new OutFolder(out),
+          Progress.SILENT);
+      return evaluated.run().orElseThrow().sizes().size();
+    } finally {
+      List<Path> all;
+      try (Stream<Path> files = Files.walk(out)) {
+        all = files.sorted(Comparator.reverseOrder()).toList();
+      }
+      for (Path each : all) {
+        Files.delete(each);
+      }
+    }
+  }
+}
