@@ -22,6 +22,7 @@ import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.exchange.chart.ReadChart;
+import org.hemwright.exchange.run.SizeRunJson;
 import org.hemwright.exchange.sample.ReadSamples;
 import org.hemwright.exchange.sample.SampleLogReader;
 import org.hemwright.paper.Paper;
@@ -200,6 +201,7 @@ public final class Workbench {
         Wording.of(
             Wording.patternMessages(),
             ChartReader.messages(),
+            SizeRunJson.messages(),
             SampleLogReader.messages(),
             Drafting.messages(),
             StandardChecks.messages(),
