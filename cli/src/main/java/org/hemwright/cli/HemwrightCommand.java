@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
       ""
     },
     subcommands = {
+      WorkroomCommand.class,
       PublishCommand.class,
       CheckCommand.class,
       MeasureCommand.class,
@@ -33,9 +34,11 @@ import picocli.CommandLine.Spec;
       "Without a folder a command takes the demo, a skirt in twenty sizes.",
       "",
       "Start here:",
+      "  hemwright workroom my-skirt           the pattern in your browser, to draw and change",
       "  hemwright measure                     what the demo's pieces measure, in every size",
       "  hemwright publish                     all of the demo's files, in ./out",
-      "  hemwright check my-skirt              does the pattern in the folder my-skirt sew together?",
+      "  hemwright check my-skirt              does the pattern in the folder my-skirt sew"
+          + " together?",
       "  hemwright draw my-skirt --size 14     a picture of its pieces in one size",
       "  hemwright publish --help              more on one command, with examples",
       "",

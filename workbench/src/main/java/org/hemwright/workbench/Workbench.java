@@ -14,8 +14,11 @@ import org.hemwright.cloth.yardage.LayingStore;
 import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.cloth.yardage.YardageTable;
-import org.hemwright.draft.Drafted;
 import org.hemwright.draft.Drafting;
+import org.hemwright.draft.plan.Drawn;
+import org.hemwright.draft.plan.Evaluation;
+import org.hemwright.draft.plan.Plan;
+import org.hemwright.draft.plan.Planned;
 import org.hemwright.draft.syntax.Document;
 import org.hemwright.draft.syntax.DocumentReader;
 import org.hemwright.draft.syntax.Source;
@@ -68,27 +71,39 @@ public final class Workbench {
 
   /** Reads a folder and drafts every piece in every size. */
   public static Evaluated evaluate(PatternFolder folder) {
+    return draft(folder).evaluated();
+  }
+
+  /** The same, with the plan and its values, so that a number may be changed and drawn again. */
+  public static LiveDraft draft(PatternFolder folder) {
     List<Finding> problems = new ArrayList<>();
     FolderReading reading = new FolderReading(folder, problems);
     Optional<String> text = reading.document();
     if (text.isEmpty()) {
-      return new Evaluated(Optional.empty(), problems, reading.read());
+      return new LiveDraft(
+          Optional.empty(),
+          Optional.empty(),
+          new Evaluated(Optional.empty(), problems, reading.read()));
     }
     reading.beside(SampleLog.FILE);
     Document document = DocumentReader.read(PatternFolder.DOCUMENT, text.get());
     Optional<SizeChart> chart = chart(document, reading, problems);
+    Optional<Evaluation> values = Optional.empty();
     Optional<SizeRun> run = Optional.empty();
+    problems.addAll(document.findings());
     if (chart.isPresent()) {
-      Drafted drafted = Drafting.draft(PatternFolder.DOCUMENT, text.get(), chart.get());
-      problems.addAll(drafted.findings());
-      run = drafted.run();
-    } else {
-      problems.addAll(document.findings());
+      Planned planned = Plan.of(document, chart.get());
+      problems.addAll(planned.findings());
+      Evaluation evaluation = planned.plan().evaluate();
+      Drawn drawn = evaluation.drawn();
+      problems.addAll(drawn.findings());
+      values = Optional.of(evaluation);
+      run = Optional.of(drawn.run());
     }
     List<String> sizes =
         chart.stream().flatMap(each -> each.sizes().stream()).map(Size::name).toList();
     List<Finding> told = new FindingOrder(sizes).of(problems);
-    return new Evaluated(run, told, reading.read());
+    return new LiveDraft(Optional.of(document), values, new Evaluated(run, told, reading.read()));
   }
 
   /** The chart that the document names, read from the folder. */

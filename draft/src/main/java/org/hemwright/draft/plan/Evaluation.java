@@ -2,6 +2,7 @@ package org.hemwright.draft.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hemwright.draft.plan.node.Kind;
 import org.hemwright.draft.plan.node.Program;
@@ -9,12 +10,15 @@ import org.hemwright.draft.plan.node.Values;
 import org.hemwright.draft.plan.node.Work;
 import org.hemwright.draft.syntax.Expression;
 import org.hemwright.draft.syntax.Unit;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.finding.Origin;
+import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.quantity.Quantity;
 
 /**
@@ -85,20 +89,88 @@ public final class Evaluation {
    * @throws IllegalArgumentException for a bare 0, which has no unit to be anything else in
    */
   public Evaluation withLiteral(int index, double value) {
-    Expression.Literal literal = plan.literals().get(index);
-    if (literal.unit() == Unit.NONE && literal.value() == 0 && value != 0) {
-      throw new IllegalArgumentException("a 0 without a unit cannot become " + value);
-    }
+    return withLiterals(Map.of(index, value));
+  }
+
+  /**
+   * The same sizes with other values of some literals.
+   *
+   * @param others by index, see {@link Plan#literals}; in millimetres, radians or plain
+   * @throws IllegalArgumentException for a bare 0, which has no unit to be anything else in
+   */
+  public Evaluation withLiterals(Map<Integer, Double> others) {
     Program program = plan.program();
     double[] changed = literals.clone();
-    changed[index] = value;
-    int[] affected = program.affected(slot -> program.isLiteral(slot, index));
+    others.forEach(
+        (index, value) -> {
+          Expression.Literal literal = program.literals().get(index);
+          if (literal.unit() == Unit.NONE && literal.value() == 0 && value != 0) {
+            throw new IllegalArgumentException("a 0 without a unit cannot become " + value);
+          }
+          changed[index] = value;
+        });
+    int[] affected =
+        program.affected(
+            slot -> others.keySet().stream().anyMatch(index -> program.isLiteral(slot, index)));
     long share = Work.MOST / Math.max(1, values.size());
     List<Values> again =
         values.parallelStream()
             .map(size -> size.again(affected, changed, new Work(share)))
             .toList();
     return new Evaluation(plan, changed, again, dialFindings);
+  }
+
+  /** The plan whose values these are. */
+  public Plan plan() {
+    return plan;
+  }
+
+  /** A literal's value (mm, radians or plain), see {@link Plan#literals}. */
+  public double literal(int index) {
+    return literals[index];
+  }
+
+  /** The sizes, in the order in which they were asked for. */
+  public List<Size> sizes() {
+    return values.stream().map(Values::size).toList();
+  }
+
+  /**
+   * Where a point or level is in one size (mm, in the plane of its piece); absent where it could
+   * not be found or is not drawn.
+   *
+   * @param size the place of the size among {@link #sizes}
+   */
+  public Optional<Point> point(int size, PlannedThing thing) {
+    Values of = values.get(size);
+    return thing.what().isPoint() && of.has(thing.slot())
+        ? Optional.of(of.point(thing.slot()))
+        : Optional.empty();
+  }
+
+  /**
+   * A path or edge in one size (mm); absent where it could not be drawn.
+   *
+   * @param size the place of the size among {@link #sizes}
+   */
+  public Optional<Path> path(int size, PlannedThing thing) {
+    Values of = values.get(size);
+    return !thing.what().isPoint() && of.has(thing.slot())
+        ? Optional.of(of.path(thing.slot()))
+        : Optional.empty();
+  }
+
+  /**
+   * The pieces of one size, in the order of the document, without what only a whole run has.
+   *
+   * @param size the place of the size among {@link #sizes}
+   */
+  public List<Piece> pieces(int size) {
+    Values of = values.get(size);
+    return plan.parts().pieces().stream()
+        .filter(piece -> of.has(piece.slot()))
+        .map(piece -> of.thing(piece.slot(), Piece.class))
+        .toList();
   }
 
   /**

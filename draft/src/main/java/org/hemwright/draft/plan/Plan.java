@@ -67,6 +67,11 @@ public final class Plan {
     return OptionalInt.empty();
   }
 
+  /** Every point, path, edge and level that has a name, in the order of the document. */
+  public List<PlannedThing> things() {
+    return parts.things();
+  }
+
   /** How many nodes are worked out for one size. */
   public int size() {
     return program.size();

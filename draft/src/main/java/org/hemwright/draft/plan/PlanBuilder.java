@@ -87,7 +87,7 @@ final class PlanBuilder {
     String unit = details.units() == Details.Units.INCHES ? "in" : "cm";
     Kind[] kinds = Typing.of(nodes, order, problems, unit);
     Program program = new Program(nodes, order, kinds, chart);
-    Parts parts = new Parts(dials, pieces, seams, elastics, numbers(declared));
+    Parts parts = new Parts(dials, pieces, seams, elastics, numbers(declared), things(declared));
     return new Planned(new Plan(document, chart, program, facts, parts), problems.findings());
   }
 
@@ -197,6 +197,27 @@ final class PlanBuilder {
       compilers.add(compiler);
     }
     return compilers;
+  }
+
+  private static List<PlannedThing> things(Declarer declared) {
+    List<PlannedThing> things = new ArrayList<>();
+    for (Statement.Section section : declared.sections()) {
+      Scope scope = declared.scope(section);
+      scope
+          .drawn()
+          .forEach(
+              (name, drawn) ->
+                  things.add(
+                      new PlannedThing(
+                          scope.name(),
+                          name,
+                          drawn.what(),
+                          drawn.slot(),
+                          drawn.span(),
+                          drawn.given(),
+                          scope.sizes())));
+    }
+    return things;
   }
 
   private Map<String, List<Integer>> numbers(Declarer declared) {

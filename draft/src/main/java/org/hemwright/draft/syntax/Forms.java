@@ -83,6 +83,11 @@ public final class Forms {
     return FIXED.contains(word);
   }
 
+  /** Every fixed word of the forms, in alphabetical order; symbols left out. */
+  public static List<String> fixedWords() {
+    return FIXED.stream().filter(word -> Character.isLetter(word.charAt(0))).toList();
+  }
+
   /** Every row, in the order of the language reference. */
   public static List<Form> rows() {
     return ALL;

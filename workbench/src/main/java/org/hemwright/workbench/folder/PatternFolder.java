@@ -3,7 +3,7 @@ package org.hemwright.workbench.folder;
 import java.util.List;
 
 /** The files of one pattern. */
-public sealed interface PatternFolder permits DiskFolder, PackedFolder {
+public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFolder {
   /** The document's name in every folder. */
   String DOCUMENT = "pattern.hem";
 

@@ -1,0 +1,260 @@
+package org.hemwright.workroom.keep;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.hemwright.workbench.folder.DiskFolder;
+import org.hemwright.workbench.folder.FolderFile;
+import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workroom.history.Revision;
+import org.hemwright.workroom.history.Splice;
+
+/**
+ * Keeps the texts of one folder. It is the only one to do so while its lock is held.
+ *
+ * <p>First the journal has a change, flushed; then the file is put in its place at once, and a copy
+ * of it under {@code .hemwright/kept}. So at any moment the file is whole, and what it lacks the
+ * journal has. A file that is neither as it was kept nor on the way from there through the journal
+ * was changed by another program.
+ *
+ * <p>Not for several threads at once.
+ */
+public final class Keeper implements AutoCloseable {
+  /** The folder's own folder for what is kept of it. */
+  public static final String PLACE = ".hemwright";
+
+  private final Path folder;
+  private final Journal journal;
+  private final FileChannel lockFile;
+  private final FileLock lock;
+  private final SortedMap<String, String> texts = new TreeMap<>();
+  private final SortedMap<String, String> kept = new TreeMap<>();
+  private final Map<String, FileForm> forms = new HashMap<>();
+  private final List<Revision> history = new ArrayList<>();
+  private final List<Revision> found = new ArrayList<>();
+
+  private Keeper(Path folder, FileChannel lockFile, FileLock lock) {
+    this.folder = folder;
+    this.journal = new Journal(folder.resolve(PLACE).resolve("journal"));
+    this.lockFile = lockFile;
+    this.lock = lock;
+  }
+
+  /**
+   * Opens a folder.
+   *
+   * @return absent where another workroom has it open
+   */
+  public static Optional<Keeper> open(Path folder) throws IOException {
+    Path place = folder.resolve(PLACE);
+    Files.createDirectories(place.resolve("kept"));
+    FileChannel lockFile =
+        FileChannel.open(
+            place.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+    FileLock lock = null;
+    try {
+      lock = lockFile.tryLock();
+    } catch (OverlappingFileLockException ours) {
+      // Open in this very process.
+    }
+    if (lock == null) {
+      lockFile.close();
+      return Optional.empty();
+    }
+    Keeper keeper = new Keeper(folder, lockFile, lock);
+    keeper.read();
+    return Optional.of(keeper);
+  }
+
+  private void read() throws IOException {
+    List<Entry> entries = journal.read();
+    entries.forEach(entry -> history.add(entry.revision()));
+    DiskFolder disk = new DiskFolder(folder);
+    for (String name : disk.names()) {
+      if (isText(name)) {
+        Optional<String> there = there(name);
+        if (there.isPresent()) {
+          String now = caughtUp(name, there.get(), entries);
+          texts.put(name, now);
+          kept.put(name, there.get());
+        }
+      }
+    }
+  }
+
+  /** The file's text, with what only the journal has; what another program did is found. */
+  private String caughtUp(String name, String there, List<Entry> entries) throws IOException {
+    String hash = TextHash.of(there);
+    int last = -1;
+    for (int i = entries.size() - 1; i >= 0 && last < 0; i--) {
+      last = entries.get(i).hashes().containsKey(name) ? i : -1;
+    }
+    if (last < 0 || hash.equals(entries.get(last).hashes().get(name))) {
+      return there;
+    }
+    Path copy = folder.resolve(PLACE).resolve("kept").resolve(name);
+    Optional<String> before =
+        Files.isRegularFile(copy, LinkOption.NOFOLLOW_LINKS)
+            ? Optional.of(Files.readString(copy))
+            : Optional.empty();
+    String from = before.orElse(there);
+    String ours = replayed(name, from, entries);
+    if (hash.equals(TextHash.of(from))) {
+      return ours;
+    }
+    found.add(
+        new Revision(
+            history.size() + found.size() + 1,
+            Revision.Cause.OUTSIDE,
+            false,
+            "",
+            List.of(Splice.between(name, ours, there))));
+    return there;
+  }
+
+  /** The text after the entries that follow the one at which it stood so. */
+  private static String replayed(String name, String from, List<Entry> entries) {
+    String hash = TextHash.of(from);
+    int start = 0;
+    for (int i = 0; i < entries.size(); i++) {
+      if (hash.equals(entries.get(i).hashes().get(name))) {
+        start = i + 1;
+      }
+    }
+    String text = from;
+    for (Entry entry : entries.subList(start, entries.size())) {
+      for (Splice splice : entry.revision().splices()) {
+        if (splice.file().equals(name)) {
+          if (!splice.fits(text)) {
+            return from;
+          }
+          text = splice.applyTo(text);
+        }
+      }
+    }
+    return text;
+  }
+
+  private static boolean isText(String name) {
+    return name.endsWith(".hem") || name.endsWith(".csv") || name.endsWith(".md");
+  }
+
+  /** A file's text as it stands on the disk; absent where there is none that can be edited. */
+  private Optional<String> there(String name) {
+    FolderFile file = new DiskFolder(folder).file(name);
+    if (!(file instanceof FolderFile.Content content)) {
+      return Optional.empty();
+    }
+    Optional<FileForm> form = FileForm.of(name, content.bytes());
+    form.ifPresent(known -> forms.put(name, known));
+    return form.map(known -> known.text(content.bytes()));
+  }
+
+  /** The texts as they stood when the folder was opened, by file name. */
+  public SortedMap<String, String> texts() {
+    return texts;
+  }
+
+  /** All that happened before the folder was opened. */
+  public List<Revision> history() {
+    return history;
+  }
+
+  /** What other programs did while the folder was closed; already part of {@link #texts}. */
+  public List<Revision> found() {
+    return found;
+  }
+
+  /**
+   * Keeps revisions and the texts that they led to.
+   *
+   * @param revisions in order, each after those kept before
+   * @param now the texts after the last of them
+   * @return what another program made of a file meanwhile, by name; such a file is not written
+   */
+  public Map<String, String> keep(List<Revision> revisions, Map<String, String> now)
+      throws IOException {
+    List<Entry> entries = new ArrayList<>();
+    for (Revision revision : revisions) {
+      entries.add(new Entry(revision, Map.of()));
+    }
+    if (!entries.isEmpty()) {
+      Map<String, String> hashes = new TreeMap<>();
+      for (Revision revision : revisions) {
+        for (Splice splice : revision.splices()) {
+          String text = now.get(splice.file());
+          if (text != null) {
+            hashes.put(splice.file(), TextHash.of(text));
+          }
+        }
+      }
+      entries.set(entries.size() - 1, new Entry(revisions.get(revisions.size() - 1), hashes));
+      journal.append(entries);
+    }
+    Map<String, String> outside = new HashMap<>();
+    for (Map.Entry<String, String> each : now.entrySet()) {
+      String name = each.getKey();
+      if (!each.getValue().equals(kept.get(name))) {
+        Optional<String> there = there(name);
+        if (there.isPresent() && kept.containsKey(name) && !there.get().equals(kept.get(name))) {
+          outside.put(name, there.get());
+        } else {
+          write(name, each.getValue());
+        }
+      }
+    }
+    return outside;
+  }
+
+  private void write(String name, String text) throws IOException {
+    byte[] bytes = forms.getOrDefault(name, FileForm.PLAIN).bytes(text);
+    if (!Files.isDirectory(folder)) {
+      throw new NoSuchFileException(folder.toString());
+    }
+    new OutFolder(folder).replace(name, bytes);
+    seen(name, text);
+  }
+
+  /** What other programs changed since it was kept last: the texts as they are now, by file. */
+  public Map<String, String> outside() {
+    Map<String, String> changed = new HashMap<>();
+    for (String name : kept.keySet()) {
+      there(name)
+          .filter(text -> !text.equals(kept.get(name)))
+          .ifPresent(text -> changed.put(name, text));
+    }
+    return changed;
+  }
+
+  /** The text of a file as it was kept last: what another program's change started from. */
+  public Optional<String> base(String name) {
+    return Optional.ofNullable(kept.get(name));
+  }
+
+  /** Takes note that a file now holds what another program wrote, and that this is known. */
+  public void seen(String name, String text) throws IOException {
+    kept.put(name, text);
+    new OutFolder(folder.resolve(PLACE).resolve("kept"))
+        .replace(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Override
+  public void close() throws IOException {
+    lock.release();
+    lockFile.close();
+  }
+}

@@ -1,0 +1,398 @@
+package org.hemwright.workroom.room;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.hemwright.workbench.LiveDraft;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.EditedFolder;
+import org.hemwright.workbench.folder.PatternFolder;
+import org.hemwright.workroom.history.Merge;
+import org.hemwright.workroom.history.Revision;
+import org.hemwright.workroom.history.Splice;
+import org.hemwright.workroom.history.UndoOrder;
+import org.hemwright.workroom.keep.Keeper;
+import org.hemwright.workroom.talk.Frame;
+import org.hemwright.workroom.talk.Question;
+import org.hemwright.workroom.talk.Window;
+
+/**
+ * One open folder. Its methods are called on its own thread, but for {@link #join}, {@link #leave},
+ * {@link #ask} and {@link #close}, which any thread may call.
+ */
+public final class Room implements AutoCloseable {
+  /** A change is on its way to the disk after this long (ms); well within the second promised. */
+  private static final int KEEP_AFTER = 400;
+
+  /** Files are looked at for changes by other programs this often (ms). */
+  private static final int LOOK_EVERY = 1000;
+
+  private final PatternFolder folder;
+  private final Keeper keeper;
+  private final List<View> views;
+  private final Map<String, View.Answering> answers = new HashMap<>();
+  private final Consumer<String> log;
+  private final SortedMap<String, String> texts;
+  private final List<Revision> history;
+  private final UndoOrder order = new UndoOrder();
+  private final List<Window> windows = new ArrayList<>();
+  private final List<Revision> unkept = new ArrayList<>();
+  private final ScheduledExecutorService thread =
+      Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "room"));
+  private final ExecutorService beside =
+      Executors.newSingleThreadExecutor(work -> daemon(work, "room-beside"));
+  private LiveDraft draft;
+  private Optional<Window> asking = Optional.empty();
+  private String trouble = "";
+  private int windowsEver;
+
+  /**
+   * Opens a room.
+   *
+   * @param folder where its files lie
+   * @param keeper who keeps its texts
+   * @param views all parts of what windows show, in the order in which they hear of things
+   * @param log where refusals and faults are told
+   */
+  public Room(PatternFolder folder, Keeper keeper, List<View> views, Consumer<String> log) {
+    this.folder = folder;
+    this.keeper = keeper;
+    this.views = List.copyOf(views);
+    this.log = log;
+    this.texts = new TreeMap<>(keeper.texts());
+    this.history = new ArrayList<>(keeper.history());
+    history.forEach(order::add);
+    for (View view : views) {
+      view.answers().forEach(this::register);
+    }
+    register("undo", (room, window, question) -> back(Revision.Cause.UNDO, order.toUndo()));
+    register("redo", (room, window, question) -> back(Revision.Cause.REDO, order.toRedo()));
+    register("moment", (room, window, question) -> moment(question.text("name")));
+    register("outside", (room, window, question) -> decide(question));
+    this.draft = Workbench.draft(edited());
+    for (Revision found : keeper.found()) {
+      history.add(found);
+      order.add(found);
+      unkept.add(found);
+    }
+    again(this::keep, KEEP_AFTER);
+    again(this::look, LOOK_EVERY);
+  }
+
+  /** Does something over and over on the room's thread; the work itself tells of its failures. */
+  private void again(Runnable work, int every) {
+    var unused = thread.scheduleWithFixedDelay(work, every, every, TimeUnit.MILLISECONDS);
+  }
+
+  private static Thread daemon(Runnable work, String name) {
+    Thread thread = new Thread(work, name);
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private void register(String word, View.Answering answering) {
+    if (answers.put(word, answering) != null) {
+      throw new IllegalArgumentException("two views answer to " + word);
+    }
+  }
+
+  // --- for any thread ---------------------------------------------------------------------------
+
+  /** Lets a window in; everything it shows is sent to it. */
+  public void join(Consumer<Frame> line, Consumer<Window> opened) {
+    run(
+        () -> {
+          Window window = new Window(++windowsEver, line);
+          windows.add(window);
+          opened.accept(window);
+          window.send(new Frame(state(Frame.tell("hello").put("window", window.number()))));
+          views.forEach(view -> view.opened(this, window));
+        });
+  }
+
+  /** Takes leave of a window. */
+  public void leave(Window window) {
+    run(
+        () -> {
+          windows.remove(window);
+          views.forEach(view -> view.closed(this, window));
+        });
+  }
+
+  /** Answers what a window asks, in its turn. */
+  public void ask(Window window, String text) {
+    run(
+        () -> {
+          int id = 0;
+          try {
+            Question question = Question.read(text);
+            id = question.id();
+            View.Answering answering = answers.get(question.word());
+            if (answering == null) {
+              throw new Question.Unclear("nobody here answers to that word");
+            }
+            asking = Optional.of(window);
+            Frame answer = answering.answer(this, window, question);
+            answer.head().put("answer", id);
+            window.send(answer);
+          } catch (Question.Unclear unclear) {
+            log.accept("a question was refused: " + unclear.reason());
+            window.send(
+                new Frame(Frame.answer().put("answer", id).put("refused", unclear.reason())));
+          } catch (RuntimeException fault) {
+            log.accept("a question met a fault of the program: " + fault);
+            window.send(
+                new Frame(
+                    Frame.answer()
+                        .put("answer", id)
+                        .put("refused", "This is a fault of the program; nothing was changed.")));
+          } finally {
+            asking = Optional.empty();
+          }
+        });
+  }
+
+  @Override
+  public void close() {
+    thread.execute(this::keep);
+    thread.shutdown();
+    beside.shutdownNow();
+    try {
+      if (!thread.awaitTermination(5, TimeUnit.SECONDS)) {
+        log.accept("the last change may not have reached the disk");
+      }
+      keeper.close();
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    } catch (java.io.IOException stuck) {
+      log.accept("the folder could not be let go of: " + stuck.getMessage());
+    }
+  }
+
+  private void run(Runnable work) {
+    try {
+      thread.execute(
+          () -> {
+            try {
+              work.run();
+            } catch (RuntimeException fault) {
+              log.accept("a fault of the program: " + fault);
+            }
+          });
+    } catch (java.util.concurrent.RejectedExecutionException closed) {
+      log.accept("something was asked after the room was closed");
+    }
+  }
+
+  // --- for views, on the room's thread ----------------------------------------------------------
+
+  /** Works something out beside the room's thread, one after another, and goes on with it there. */
+  public <T> void beside(java.util.function.Supplier<T> work, Consumer<T> then) {
+    beside.execute(
+        () -> {
+          try {
+            T result = work.get();
+            run(() -> then.accept(result));
+          } catch (RuntimeException fault) {
+            log.accept("a fault of the program: " + fault);
+          }
+        });
+  }
+
+  /** Tells something to whoever looks after the machine. */
+  public void note(String sentence) {
+    log.accept(sentence);
+  }
+
+  /** The number of the revision that the texts stand at. */
+  public int revision() {
+    return history.isEmpty() ? 0 : history.get(history.size() - 1).number();
+  }
+
+  /** All that happened, oldest first. */
+  public List<Revision> history() {
+    return Collections.unmodifiableList(history);
+  }
+
+  /** What the texts come to. */
+  public LiveDraft draft() {
+    return draft;
+  }
+
+  /** A text as it stands; empty where there is none. */
+  public String text(String file) {
+    return texts.getOrDefault(file, "");
+  }
+
+  /** The texts that can be edited here, by file name. */
+  public SortedMap<String, String> texts() {
+    return Collections.unmodifiableSortedMap(texts);
+  }
+
+  /** The folder as it stands here, changes that are not yet on the disk and all. */
+  public EditedFolder edited() {
+    return new EditedFolder(folder, texts);
+  }
+
+  /** The window whose question is being answered; absent where nobody asked. */
+  public Optional<Window> asking() {
+    return asking;
+  }
+
+  /** The windows that are open. */
+  public List<Window> windows() {
+    return List.copyOf(windows);
+  }
+
+  /** Sends something to every window. */
+  public void tell(Frame frame) {
+    windows.forEach(window -> window.send(frame));
+  }
+
+  /**
+   * Changes the texts. The draft follows, and every view hears of it.
+   *
+   * @param splices one after another
+   * @param joined whether it goes on with the edit before
+   * @param name what it does, in a few words; may be empty
+   * @return absent where the texts are not as the splices expect them; nothing was changed then
+   */
+  public Optional<Revision> change(List<Splice> splices, boolean joined, String name) {
+    return change(Revision.Cause.EDIT, splices, joined, name);
+  }
+
+  private Optional<Revision> change(
+      Revision.Cause cause, List<Splice> splices, boolean joined, String name) {
+    Map<String, String> after = new TreeMap<>();
+    for (Splice splice : splices) {
+      String text = after.getOrDefault(splice.file(), texts.getOrDefault(splice.file(), ""));
+      if (!splice.fits(text)) {
+        return Optional.empty();
+      }
+      after.put(splice.file(), splice.applyTo(text));
+    }
+    texts.putAll(after);
+    Revision revision = new Revision(revision() + 1, cause, joined, name, splices);
+    history.add(revision);
+    order.add(revision);
+    unkept.add(revision);
+    draft = Workbench.draft(edited());
+    views.forEach(view -> view.revised(this, revision));
+    tell(new Frame(state(Frame.tell("state"))));
+    return Optional.of(revision);
+  }
+
+  private ObjectNode state(ObjectNode head) {
+    head.put("revision", revision());
+    head.put("undo", order.toUndo().isPresent());
+    head.put("redo", order.toRedo().isPresent());
+    head.put("folder", folder.name());
+    head.put(
+        "title", draft.evaluated().run().map(run -> run.pattern().details().title()).orElse(""));
+    head.put("kept", unkept.isEmpty());
+    head.put("trouble", trouble);
+    ArrayNode files = head.putArray("files");
+    texts.keySet().forEach(files::add);
+    return head;
+  }
+
+  // --- undo, moments ----------------------------------------------------------------------------
+
+  private Frame back(Revision.Cause cause, Optional<List<Splice>> splices) {
+    boolean done = splices.flatMap(some -> change(cause, some, false, "")).isPresent();
+    return new Frame(Frame.answer().put("done", done));
+  }
+
+  private Frame moment(String name) {
+    change(Revision.Cause.MOMENT, List.of(), false, name);
+    return new Frame(Frame.answer().put("done", true));
+  }
+
+  // --- the disk ---------------------------------------------------------------------------------
+
+  private void keep() {
+    if (unkept.isEmpty() && trouble.isEmpty()) {
+      return;
+    }
+    List<Revision> now = List.copyOf(unkept);
+    try {
+      Map<String, String> outside = keeper.keep(now, texts);
+      unkept.clear();
+      trouble = "";
+      outside.forEach(this::merge);
+    } catch (java.io.IOException full) {
+      trouble =
+          "Your changes are here but not on the disk: "
+              + reason(full)
+              + " They are kept as soon as there is room; leave this page open.";
+      log.accept(trouble);
+    } catch (RuntimeException fault) {
+      trouble = "Your changes are here but not on the disk: " + fault;
+      log.accept(trouble);
+    }
+    tell(new Frame(state(Frame.tell("state"))));
+  }
+
+  private static String reason(java.io.IOException fault) {
+    if (fault instanceof java.nio.file.NoSuchFileException gone) {
+      return gone.getFile() + " is not there any more.";
+    }
+    String message = fault.getMessage();
+    return (message == null ? "it could not be written" : message) + ".";
+  }
+
+  private void look() {
+    try {
+      if (unkept.isEmpty()) {
+        keeper.outside().forEach(this::merge);
+      }
+    } catch (RuntimeException fault) {
+      log.accept("the folder could not be looked at: " + fault);
+    }
+  }
+
+  private void merge(String file, String theirs) {
+    String base = keeper.base(file).orElse("");
+    Optional<List<Splice>> merged = Merge.of(file, base, text(file), theirs);
+    if (merged.isEmpty()) {
+      ObjectNode both = Frame.tell("outside").put("file", file);
+      tell(new Frame(both.put("here", text(file)).put("there", theirs)));
+      return;
+    }
+    taken(file, theirs, merged.get());
+  }
+
+  private void taken(String file, String theirs, List<Splice> splices) {
+    try {
+      keeper.seen(file, theirs);
+      if (!splices.isEmpty()) {
+        change(Revision.Cause.OUTSIDE, splices, false, "");
+      }
+    } catch (java.io.IOException full) {
+      log.accept("a change by another program could not be noted: " + full.getMessage());
+    }
+  }
+
+  /** She says which of two texts is to be kept; the other can be had back by undoing. */
+  private Frame decide(Question question) throws Question.Unclear {
+    String file = question.text("file");
+    String theirs = keeper.outside().get(file);
+    if (theirs != null) {
+      boolean there = question.text("take").equals("there");
+      taken(file, theirs, there ? List.of(Splice.between(file, text(file), theirs)) : List.of());
+    }
+    return new Frame(Frame.answer().put("done", theirs != null));
+  }
+}

@@ -1,0 +1,56 @@
+package org.hemwright.workroom.serve;
+
+import java.nio.ByteBuffer;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.eclipse.jetty.websocket.api.Callback;
+import org.eclipse.jetty.websocket.api.Session;
+import org.hemwright.workroom.room.Room;
+import org.hemwright.workroom.talk.Frame;
+import org.hemwright.workroom.talk.Window;
+
+/** The line to one window. */
+public final class Line implements Session.Listener.AutoDemanding {
+  private final Room room;
+  private final Consumer<String> log;
+  private volatile Optional<Window> window = Optional.empty();
+
+  Line(Room room, Consumer<String> log) {
+    this.room = room;
+    this.log = log;
+  }
+
+  @Override
+  public void onWebSocketOpen(Session session) {
+    room.join(frame -> send(session, frame), opened -> window = Optional.of(opened));
+  }
+
+  private static void send(Session session, Frame frame) {
+    if (session.isOpen()) {
+      session.sendBinary(frame.bytes(), Callback.NOOP);
+    }
+  }
+
+  @Override
+  public void onWebSocketText(String text) {
+    window.ifPresent(known -> room.ask(known, text));
+  }
+
+  @Override
+  public void onWebSocketBinary(ByteBuffer bytes, Callback callback) {
+    log.accept("a message was refused: windows ask in text");
+    callback.succeed();
+  }
+
+  @Override
+  public void onWebSocketError(Throwable cause) {
+    log.accept("a line broke: " + cause.getMessage());
+  }
+
+  @Override
+  public void onWebSocketClose(int status, String reason, Callback callback) {
+    window.ifPresent(room::leave);
+    window = Optional.empty();
+    callback.succeed();
+  }
+}

@@ -1,0 +1,123 @@
+package org.hemwright.workroom.table;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.util.RawValue;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import org.hemwright.draft.plan.Evaluation;
+import org.hemwright.paper.style.SizeStyles;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.workroom.history.Revision;
+import org.hemwright.workroom.room.Room;
+import org.hemwright.workroom.room.View;
+import org.hemwright.workroom.talk.Frame;
+import org.hemwright.workroom.talk.Window;
+
+/** Keeps the table of every window as the draft stands. */
+public final class TableView implements View {
+  private final DrawnRun drawing = new DrawnRun();
+  private Map<DrawnRun.Spot, Ink> drawn = Map.of();
+
+  /** What a window has on its table. */
+  private static final class Table {
+    final Map<String, Integer> structures = new HashMap<>();
+    final Map<DrawnRun.Spot, Ink> there = new LinkedHashMap<>();
+  }
+
+  @Override
+  public Map<String, Answering> answers() {
+    return Map.of();
+  }
+
+  @Override
+  public void opened(Room room, Window window) {
+    draw(room);
+    show(room, window, drawn);
+  }
+
+  @Override
+  public void revised(Room room, Revision revision) {
+    if (revision.cause() != Revision.Cause.MOMENT) {
+      draw(room);
+      room.windows().forEach(window -> show(room, window, drawn));
+    }
+  }
+
+  private void draw(Room room) {
+    drawn = room.draft().evaluation().map(drawing::of).orElse(Map.of());
+  }
+
+  /** How each size is drawn in a nest: as on paper. */
+  private static void styles(Room room, ArrayNode styles) {
+    room.draft()
+        .evaluation()
+        .ifPresent(
+            values -> {
+              SizeStyles all = SizeStyles.of(values.sizes(), true);
+              for (Size size : values.sizes()) {
+                ObjectNode style = styles.addObject().put("ink", all.of(size).ink().hex());
+                ArrayNode dashes = style.putArray("dashes");
+                all.of(size).dashes().forEach(dashes::add);
+              }
+            });
+  }
+
+  /** Shows values that are not yet written, while something is dragged. */
+  public void show(Room room, Window window, Evaluation values) {
+    show(room, window, drawing.of(values));
+  }
+
+  private static void show(Room room, Window window, Map<DrawnRun.Spot, Ink> now) {
+    Table table = window.kept(Table.class, Table::new);
+    ObjectNode head = Frame.tell("pieces").put("revision", room.revision());
+    ArrayNode sizes = head.putArray("sizes");
+    room.draft().sizes().forEach(sizes::add);
+    room.draft()
+        .evaluated()
+        .run()
+        .ifPresent(run -> head.put("base", run.pattern().base().position()));
+    styles(room, head.putArray("styles"));
+    ArrayNode order = head.putArray("order");
+    Set<String> names = new LinkedHashSet<>();
+    now.keySet().forEach(spot -> names.add(spot.piece()));
+    names.forEach(order::add);
+    ArrayNode structures = head.putArray("structures");
+    ArrayNode drawings = head.putArray("drawings");
+    int count = 0;
+    Map<DrawnRun.Spot, Ink> changed = new LinkedHashMap<>();
+    for (Map.Entry<DrawnRun.Spot, Ink> each : now.entrySet()) {
+      Ink before = table.there.get(each.getKey());
+      if (before == null || !before.isLike(each.getValue())) {
+        changed.put(each.getKey(), each.getValue());
+        count += each.getValue().numbers().length;
+      }
+    }
+    float[] numbers = new float[count];
+    int at = 0;
+    for (Map.Entry<DrawnRun.Spot, Ink> each : changed.entrySet()) {
+      Ink ink = each.getValue();
+      Integer structure = table.structures.get(ink.structure());
+      if (structure == null) {
+        structure = table.structures.size();
+        table.structures.put(ink.structure(), structure);
+        structures.addRawValue(new RawValue(ink.structure()));
+      }
+      drawings.addArray().add(structure).add(each.getKey().size()).add(ink.numbers().length);
+      System.arraycopy(ink.numbers(), 0, numbers, at, ink.numbers().length);
+      at += ink.numbers().length;
+    }
+    ArrayNode gone = head.putArray("gone");
+    for (DrawnRun.Spot spot : Set.copyOf(table.there.keySet())) {
+      if (!now.containsKey(spot)) {
+        gone.addArray().add(spot.piece()).add(spot.size());
+        table.there.remove(spot);
+      }
+    }
+    table.there.putAll(changed);
+    window.send(new Frame(head, numbers));
+  }
+}

@@ -1,0 +1,164 @@
+package org.hemwright.workroom.text;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hemwright.draft.syntax.Form;
+import org.hemwright.draft.syntax.Forms;
+import org.hemwright.draft.syntax.Where;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.PatternFolder;
+import org.hemwright.workroom.history.Revision;
+import org.hemwright.workroom.history.Splice;
+import org.hemwright.workroom.room.Room;
+import org.hemwright.workroom.room.View;
+import org.hemwright.workroom.talk.Frame;
+import org.hemwright.workroom.talk.Question;
+import org.hemwright.workroom.talk.Window;
+
+/** Keeps the texts of every window in step, and tells where things stand in them. */
+public final class TextView implements View {
+  /** An edit of more pieces than this is sent as several. */
+  private static final int MOST_SPLICES = 10_000;
+
+  @Override
+  public Map<String, Answering> answers() {
+    return Map.of("edit", TextView::edit, "text", TextView::whole, "forms", TextView::forms);
+  }
+
+  @Override
+  public void opened(Room room, Window window) {
+    window.send(new Frame(whole(room, PatternFolder.DOCUMENT, Frame.tell("text"))));
+    window.send(said(room));
+  }
+
+  @Override
+  public void revised(Room room, Revision revision) {
+    ObjectNode head = Frame.tell("splices").put("revision", revision.number());
+    head.put("by", room.asking().map(Window::number).orElse(0));
+    ArrayNode splices = head.putArray("splices");
+    for (Splice splice : revision.splices()) {
+      splices
+          .addObject()
+          .put("file", splice.file())
+          .put("at", splice.at())
+          .put("length", splice.removed().length())
+          .put("text", splice.inserted());
+    }
+    ObjectNode hashes = head.putObject("after");
+    room.texts().forEach((file, text) -> hashes.put(file, text.hashCode()));
+    room.tell(new Frame(head));
+    room.tell(said(room));
+  }
+
+  /** Where things stand, and what is wrong with the words. */
+  private static Frame said(Room room) {
+    ObjectNode head = Frame.tell("said").put("revision", room.revision());
+    ArrayNode places = head.putArray("places");
+    room.draft().document().ifPresent(document -> Places.write(document, places));
+    FindingWords.write(
+        room.draft().evaluated().problems(),
+        room,
+        Workbench.wording(room.draft().evaluated().run()),
+        head.putArray("problems"));
+    return new Frame(head);
+  }
+
+  private static Frame whole(Room room, Window window, Question question) throws Question.Unclear {
+    return new Frame(whole(room, question.text("file"), Frame.answer()));
+  }
+
+  /** The words of the table of forms: those that start a line, and all that are fixed. */
+  private static Frame forms(Room room, Window window, Question question) {
+    ObjectNode head = Frame.answer();
+    ArrayNode first = head.putArray("first");
+    ArrayNode fixed = head.putArray("fixed");
+    for (Form form : Forms.rows()) {
+      if (form.where().stream().anyMatch(Where::holdsLines)) {
+        form.firstWords().forEach(first::add);
+      }
+    }
+    Forms.fixedWords().forEach(fixed::add);
+    return new Frame(head);
+  }
+
+  private static ObjectNode whole(Room room, String file, ObjectNode head) {
+    return head.put("file", file).put("text", room.text(file)).put("revision", room.revision());
+  }
+
+  /**
+   * {@code {"ask": "edit", "file", "base", "joined", "name", "splices": [{"at", "length",
+   * "text"}]}}: the splices are those of the window's text at revision {@code base}, all at once
+   * and in order, none over another; what came meanwhile is stepped over.
+   */
+  private static Frame edit(Room room, Window window, Question question) throws Question.Unclear {
+    String file = question.text("file");
+    int base = question.whole("base");
+    JsonNode asked = question.body().path("splices");
+    if (!asked.isArray() || asked.size() > MOST_SPLICES) {
+      throw new Question.Unclear("an edit is a list of splices");
+    }
+    if (!room.texts().containsKey(file)) {
+      throw new Question.Unclear("no text of that name is open");
+    }
+    List<Range> ranges = new ArrayList<>();
+    for (JsonNode each : asked) {
+      ranges.add(
+          new Range(
+              each.path("at").asInt(-1),
+              each.path("length").asInt(-1),
+              each.path("text").asText()));
+    }
+    for (Revision revision : room.history()) {
+      if (revision.number() > base) {
+        for (Splice splice : revision.splices()) {
+          if (splice.file().equals(file)) {
+            ranges.replaceAll(range -> range.after(splice));
+          }
+        }
+      }
+    }
+    List<Splice> splices = new ArrayList<>();
+    String text = room.text(file);
+    int shift = 0;
+    int end = 0;
+    for (Range range : ranges) {
+      if (range.at() < end || range.length() < 0 || range.at() + range.length() > text.length()) {
+        throw new Question.Unclear("an edit lies in the text, none of it over another");
+      }
+      end = range.at() + range.length();
+      splices.add(
+          new Splice(file, range.at() + shift, text.substring(range.at(), end), range.text()));
+      shift += range.text().length() - range.length();
+    }
+    Optional<Revision> made =
+        room.change(
+            splices,
+            question.body().path("joined").asBoolean(),
+            question.body().path("name").asText(""));
+    return new Frame(
+        Frame.answer().put("revision", made.map(Revision::number).orElse(room.revision())));
+  }
+
+  /** A stretch of the text that gives way to another text. */
+  private record Range(int at, int length, String text) {
+    /** The same stretch after another change came first. */
+    Range after(Splice splice) {
+      int gone = splice.at() + splice.removed().length();
+      int start =
+          at >= splice.at() && at < gone
+              ? splice.at() + splice.inserted().length()
+              : splice.carried(at);
+      int last = at + length;
+      int end =
+          last > splice.at() && last <= gone && length > 0
+              ? Math.max(start, splice.at())
+              : splice.carried(last);
+      return new Range(start, Math.max(0, end - start), text);
+    }
+  }
+}

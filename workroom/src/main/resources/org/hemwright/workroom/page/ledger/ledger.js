@@ -1,0 +1,101 @@
+// The ledger: whatever is selected, in numbers and words.
+import { fill, make, set } from '../dom.js';
+import { ask } from '../line.js';
+import { get, put, select, watch } from '../state.js';
+import { drawing, names, nearestDrawing } from '../table/pieces.js';
+import { LEDGER } from '../words/ledger.js';
+import { sizePlot } from './plot.js';
+
+let page = null;
+let asked = 0;
+
+/** Starts to follow what is selected. */
+export function startLedger() {
+  watch(['selected', 'pieces', 'size'], () => { if (page) tell(); });
+}
+
+/** Shows the ledger on a page until it is told to leave. */
+export function showLedger(holder) {
+  page = holder;
+  tell();
+  return () => { page = null; };
+}
+
+async function tell() {
+  const thing = get('selected');
+  const mine = ++asked;
+  if (!thing) {
+    put({ lit: [] });
+    overview();
+    return;
+  }
+  let answer;
+  try {
+    answer = await ask('about', { kind: thing.kind, piece: thing.piece ?? '', name: thing.name });
+  } catch {
+    return;
+  }
+  if (mine !== asked || !page) return;
+  put({ lit: answer.mates ?? [] });
+  fill(page, path(thing), make('h2', {}, set(answer.title)), ...answer.words.map((each) => make('p', { class: 'soft' }, set(each))),
+      ...answer.rows.map(row), members(thing));
+}
+
+/** The way back from a thing to its piece and to all. */
+function path(thing) {
+  const link = (word, target) => make('button', { type: 'button', class: 'link', onclick: () => select(target, 'ledger') }, word);
+  const steps = [link(LEDGER.all, null)];
+  if (thing.piece && thing.kind !== 'piece') {
+    const shown = nearestDrawing(thing.piece, get('size'));
+    steps.push(' \u203a ', link(shown?.structure.title ?? thing.piece, { kind: 'piece', piece: thing.piece, name: thing.piece }));
+  }
+  return make('p', { class: 'ledger-path' }, ...steps);
+}
+
+/** One measure in the size on the table, and in every size. */
+function row(measure) {
+  const size = get('size');
+  const sizes = get('sizes');
+  const now = measure.values[size];
+  const table = make('details', { class: 'ledger-sizes' }, make('summary', {}, LEDGER.everySize),
+      make('table', {}, make('tbody', {}, ...sizes.map((name, index) => make('tr',
+          { class: index === size ? 'current' : false },
+          make('th', { scope: 'row' }, name), make('td', {}, set(measure.values[index] ?? '\u2013')))))));
+  table.open = opened.has(measure.label);
+  table.addEventListener('toggle', () => (table.open ? opened.add(measure.label) : opened.delete(measure.label)));
+  return make('section', { class: 'measure' },
+      make('h3', {}, measure.label),
+      make('p', { class: 'measure-now' }, now ? set(now) : LEDGER.notHere),
+      sizes.length > 1 ? sizePlot(measure.numbers, size, measure.label) : null, table);
+}
+
+const opened = new Set();
+
+/** Nothing selected: the pieces, to choose among. */
+function overview() {
+  if (names().length === 0) {
+    fill(page, make('h2', {}, LEDGER.pieces), make('p', { class: 'soft' }, LEDGER.none));
+    return;
+  }
+  fill(page, make('h2', {}, LEDGER.pieces), make('ul', { class: 'ledger-list' }, ...names().map((name) => {
+    const shown = nearestDrawing(name, get('size'));
+    return make('li', {}, make('button', { type: 'button', class: 'row', onclick: () => select({ kind: 'piece', piece: name, name }, 'ledger') },
+        make('span', { class: 'number' }, String(shown?.structure.number ?? '')),
+        make('span', {}, shown?.structure.title ?? name)));
+  })), make('p', { class: 'soft hint' }, LEDGER.hint));
+}
+
+/** What a piece is made of, to choose among without pointing. */
+function members(thing) {
+  if (thing.kind !== 'piece') return null;
+  const shown = drawing(thing.piece, get('size')) ?? nearestDrawing(thing.piece, get('size'));
+  if (!shown) return null;
+  const group = (kind, title) => {
+    const parts = shown.parts(kind);
+    return parts.length === 0 ? null : make('section', { class: 'members' }, make('h3', {}, title),
+        make('ul', {}, ...parts.map((part) => make('li', {}, make('button', {
+          type: 'button', class: 'link', onclick: () => select({ kind, piece: thing.piece, name: part.name }, 'ledger'),
+        }, kind === 'notch' ? LEDGER.notch(part) : part.name.replaceAll('_', ' '))))));
+  };
+  return make('div', {}, group('edge', LEDGER.edges), group('point', LEDGER.points), group('notch', LEDGER.notches));
+}

@@ -1,0 +1,65 @@
+// The line to the server: questions with answers, and what it tells unasked.
+
+const waiting = new Map();
+const hearers = new Map();
+let socket = null;
+let number = 0;
+let tries = 0;
+
+/** Hears what is told under a word. */
+export function hear(word, hearer) {
+  if (!hearers.has(word)) hearers.set(word, []);
+  hearers.get(word).push(hearer);
+}
+
+/** Asks something; the answer's head, with its numbers, or a refusal thrown. */
+export function ask(word, fields = {}) {
+  return new Promise((resolve, reject) => {
+    if (!socket || socket.readyState !== WebSocket.OPEN) {
+      reject(new Error('The line is down.'));
+      return;
+    }
+    const id = ++number;
+    waiting.set(id, { resolve, reject });
+    socket.send(JSON.stringify({ id, ask: word, ...fields }));
+  });
+}
+
+let firstOpen;
+/** Kept once the line is open for the first time. */
+export const ready = new Promise((resolve) => { firstOpen = resolve; });
+
+/** Opens the line, and opens it again whenever it breaks. */
+export function open() {
+  const address = new URL('line', location.href);
+  address.protocol = 'ws:';
+  socket = new WebSocket(address);
+  socket.binaryType = 'arraybuffer';
+  socket.onopen = () => { tries = 0; firstOpen(); told({ tell: 'line', up: true }); };
+  socket.onmessage = (event) => told(read(event.data));
+  socket.onclose = () => {
+    for (const each of waiting.values()) each.reject(new Error('The line broke.'));
+    waiting.clear();
+    told({ tell: 'line', up: false });
+    setTimeout(open, Math.min(4000, 250 * 2 ** tries++));
+  };
+}
+
+function read(buffer) {
+  const length = new DataView(buffer).getUint32(0, true);
+  const head = JSON.parse(new TextDecoder().decode(new Uint8Array(buffer, 4, length)));
+  head.numbers = new Float32Array(buffer, 4 + length);
+  return head;
+}
+
+function told(head) {
+  if (head.answer !== undefined) {
+    const asked = waiting.get(head.answer);
+    waiting.delete(head.answer);
+    if (!asked) return;
+    if (head.refused) asked.reject(new Error(head.refused));
+    else asked.resolve(head);
+    return;
+  }
+  for (const hearer of hearers.get(head.tell) ?? []) hearer(head);
+}

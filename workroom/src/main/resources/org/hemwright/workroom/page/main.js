@@ -1,0 +1,67 @@
+// Where the page starts: the frame, then the table, then the rest.
+import { hear, open, ask } from './line.js';
+import { put, get, watch } from './state.js';
+import { fill, make } from './dom.js';
+import { ROOM } from './words/room.js';
+import { startTable } from './table/table.js';
+import { startTape } from './tape/tape.js';
+import { startLedger } from './ledger/ledger.js';
+import { startJobs } from './jobs/jobs.js';
+
+const kept = document.getElementById('kept');
+const undo = document.getElementById('undo');
+const redo = document.getElementById('redo');
+let lineUp = true;
+let state = { kept: true, trouble: '' };
+
+function tellKept() {
+  kept.classList.toggle('trouble', !lineUp || state.trouble !== '');
+  kept.textContent = !lineUp ? ROOM.down : state.trouble || (state.kept ? ROOM.kept : ROOM.keeping);
+}
+
+function stateTold(head) {
+  state = head;
+  undo.disabled = !head.undo;
+  redo.disabled = !head.redo;
+  put({ revision: head.revision, folder: head.folder, files: head.files, title: head.title });
+  tellKept();
+}
+
+hear('hello', stateTold);
+hear('state', stateTold);
+hear('line', (head) => { lineUp = head.up; tellKept(); });
+hear('outside', outside);
+
+function outside(head) {
+  const notice = document.getElementById('notice');
+  const decide = (take) => { ask('outside', { file: head.file, take }); notice.hidden = true; };
+  fill(notice, make('p', {}, ROOM.outside(head.file)), make('div', { class: 'acts' },
+      make('button', { type: 'button', onclick: () => decide('here') }, ROOM.keepMine),
+      make('button', { type: 'button', onclick: () => decide('there') }, ROOM.takeTheirs)));
+  notice.hidden = false;
+}
+
+undo.addEventListener('click', () => ask('undo'));
+redo.addEventListener('click', () => ask('redo'));
+document.addEventListener('keydown', (event) => {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+  const key = event.key.toLowerCase();
+  if (key === 'z' || key === 'y') {
+    event.preventDefault();
+    event.stopPropagation();
+    ask(key === 'y' || event.shiftKey ? 'redo' : 'undo').catch(() => {});
+  }
+}, true);
+
+watch(['title'], () => {
+  document.getElementById('title').textContent = get('title') || 'Hemwright';
+  document.title = `${get('title') || 'Hemwright'} · workroom`;
+});
+
+startTable();
+startTape();
+startLedger();
+startJobs();
+open();
+// The editor is large: the pieces are drawn first.
+import('./text/editor.js').then((editor) => editor.startEditor());

@@ -1,0 +1,6 @@
+// What stands round the document.
+
+export const TEXT = {
+  title: 'Document',
+  mend: 'Mend it so',
+};
