@@ -2,7 +2,6 @@ package org.hemwright.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
@@ -45,35 +44,36 @@ record ClothWidthCheck(CutLines cutLines, CheckSettings settings) implements Cut
     }
     double widest = fabric.widths().get(fabric.widths().size() - 1);
     double usable = widest - 2 * settings.making().selvedge();
-    Optional<Double> across = across(piece, piece.grain().get().direction().left(), drawn);
-    if (across.isPresent() && across.get() > usable + Tolerance.DRAWN_LENGTH) {
+    double across = across(piece, piece.grain().get().direction().left(), drawn);
+    if (across > usable + Tolerance.DRAWN_LENGTH) {
       findings.add(
           Finding.fail(id(), piece.name())
               .with("piece", piece.name())
               .with("fabric", fabric.name())
-              .with("across", Argument.mm(across.get()))
+              .with("across", Argument.mm(across))
               .with("widest", Argument.mm(widest))
               .with("usable", Argument.mm(usable))
-              .values(across.get(), usable, "mm")
+              .values(across, usable, "mm")
               .at(Place.on(piece.card().origin(), piece.name(), piece.grain().get().from()))
               .build());
     }
   }
 
-  private static Optional<Double> across(Piece piece, Vector across, Drawn drawn) {
-    return drawn
-        .cutLine(piece)
-        .map(
-            half -> {
-              Outline whole = OpenedPiece.of(piece).cutLine(half).outline();
-              double least = Double.POSITIVE_INFINITY;
-              double most = Double.NEGATIVE_INFINITY;
-              for (Point point : whole.path().flattened(Tolerance.OFFSET)) {
-                double at = point.x() * across.dx() + point.y() * across.dy();
-                least = Math.min(least, at);
-                most = Math.max(most, at);
-              }
-              return most - least;
-            });
+  /** How wide the opened piece is; where its cut line cannot be drawn, its stitch line. */
+  private static double across(Piece piece, Vector across, Drawn drawn) {
+    OpenedPiece opened = OpenedPiece.of(piece);
+    Outline whole =
+        drawn
+            .cutLine(piece)
+            .map(half -> opened.cutLine(half).outline())
+            .orElseGet(opened::stitchLine);
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (Point point : whole.path().flattened(Tolerance.OFFSET)) {
+      double at = point.x() * across.dx() + point.y() * across.dy();
+      least = Math.min(least, at);
+      most = Math.max(most, at);
+    }
+    return most - least;
   }
 }

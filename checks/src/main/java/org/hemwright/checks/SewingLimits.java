@@ -15,6 +15,7 @@ package org.hemwright.checks;
  * @param endsWarn the cut edges of a seam may reach beyond its end unequally by this much
  * @param endsFail beyond this the maker takes one corner for the other
  * @param hemOff the end of a hem may lie this far off the side that it is turned onto
+ * @param dartCap the cap of a dart, folded, may lie this far off the edge beneath it
  */
 public record SewingLimits(
     double seamWarn,
@@ -28,14 +29,16 @@ public record SewingLimits(
     double capEaseWoven,
     double endsWarn,
     double endsFail,
-    double hemOff) {
+    double hemOff,
+    double dartCap) {
   /**
    * Handbook section 1, "Trueing and walking": seams warn over 1 mm, fail over 3 mm; "Junctions":
    * warn over 2°; "Sleeve cap ease": 1.5 in as a standard text has it, 1 cm in knits. The others
    * are common practice, no source.
    */
   public static final SewingLimits HANDBOOK =
-      new SewingLimits(1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1, 3, 6, 1);
+      new SewingLimits(
+          1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1, 3, 6, 1, 0.5);
 
   public SewingLimits {
     CheckSettings.inOrder(seamWarn, seamFail);
@@ -45,6 +48,7 @@ public record SewingLimits(
     CheckSettings.inOrder(capEaseKnit, capEaseWoven);
     CheckSettings.inOrder(endsWarn, endsFail);
     CheckSettings.inOrder(hemOff);
+    CheckSettings.inOrder(dartCap);
   }
 
   /** The same with other limits for the lengths of seams (mm). */
@@ -61,6 +65,7 @@ public record SewingLimits(
         capEaseWoven,
         endsWarn,
         endsFail,
-        hemOff);
+        hemOff,
+        dartCap);
   }
 }

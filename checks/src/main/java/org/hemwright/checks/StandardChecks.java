@@ -23,6 +23,8 @@ public final class StandardChecks {
         new SeamMarksCheck(settings),
         new AllowanceEqualCheck(settings),
         new AllowanceEndsCheck(cutLines, settings),
+        new DartCheck(settings),
+        new IntakeMarksCheck(settings),
         new HemFlatCheck(settings),
         new HemEaseCheck(settings),
         new NotchMatesCheck(settings),

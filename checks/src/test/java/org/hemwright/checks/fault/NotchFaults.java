@@ -70,6 +70,21 @@ final class NotchFaults {
               });
     }
 
+    /** Whether it shows where a dart, a pleat or gathers begin or end. */
+    boolean marksIntake() {
+      return piece.intakes().stream()
+          .filter(intake -> intake.edge().equals(notch.edge()))
+          .anyMatch(
+              intake ->
+                  Math.abs(intake.from() - notch.distance()) < 0.01
+                      || Math.abs(intake.to() - notch.distance()) < 0.01);
+    }
+
+    /** Whether a place of the edge is folded away, or close to the end of a fold. */
+    boolean isFoldedAt(double distance) {
+      return piece.sewn(edge()).isFolded(distance, 2);
+    }
+
     boolean isInside() {
       double length = edge().path().length();
       return notch.distance() > 10 && notch.distance() < length - 10;
@@ -119,6 +134,9 @@ final class NotchFaults {
                                           movedCheck(at)))));
 
   private static String movedCheck(At at) {
+    if (at.marksIntake()) {
+      return "intake-marks";
+    }
     return at.marksEvenParts()
         ? "seam-marks"
         : at.isItsOwnMate() ? "grade-even" : at.isEased() ? "cap-ease" : "notch-mates";
@@ -137,6 +155,9 @@ final class NotchFaults {
                               removedCheck(at))));
 
   private static String removedCheck(At at) {
+    if (at.marksIntake()) {
+      return "intake-marks";
+    }
     return at.marksEvenParts()
         ? "seam-marks"
         : at.isItsOwnMate()
@@ -179,6 +200,13 @@ final class NotchFaults {
                                 at.notch.kind(),
                                 Optional.empty(),
                                 at.notch.origin()));
-                        return at.planted(more, at.isItsOwnMate() ? "nest-alike" : "notch-mates");
+                        return at.planted(more, doubledCheck(at));
                       }));
+
+  private static String doubledCheck(At at) {
+    if (at.isFoldedAt(at.notch.distance() + 12)) {
+      return "intake-marks";
+    }
+    return at.isItsOwnMate() ? "nest-alike" : "notch-mates";
+  }
 }

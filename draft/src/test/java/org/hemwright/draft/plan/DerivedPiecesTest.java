@@ -66,6 +66,9 @@ class DerivedPiecesTest {
       assertThat(edge(facing, "centre").path().length()).isCloseTo(60, within(1e-3));
       assertThat(edge(facing, "centre").onFold()).isTrue();
       assertThat(facing.intakes()).isEmpty();
+      // It lies on the front where the waist starts, so that the front's points serve it too.
+      assertThat(waist.nearest(Point.ORIGIN).point().distanceTo(Point.ORIGIN)).isLessThan(1e-6);
+      assertThat(edge(facing, "centre").path().bounds().width()).isLessThan(1e-6);
     }
   }
 

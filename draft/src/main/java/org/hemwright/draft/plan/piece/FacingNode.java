@@ -91,7 +91,12 @@ public record FacingNode(int source, List<String> names, List<Integer> along, in
     strip = KeptCorner.bent(strip, false, atStartThere.turned(turnAtStart));
     paths.add(strip.reversed());
     paths.add(start.part(0, atStart.distanceOnThis()).reversed());
-    return outline(paths, run, hersFirst);
+    boolean fromItsStart = run.size() > 1 ? hersFirst : !run.get(0).reversed();
+    Motion back = fromItsStart ? Motion.identity() : closed.inverse();
+    if (!back.equals(Motion.identity())) {
+      paths.replaceAll(path -> path.moved(back));
+    }
+    return outline(paths, run, fromItsStart);
   }
 
   /** The edges that it runs along, counter-clockwise. */
@@ -142,22 +147,23 @@ public record FacingNode(int source, List<String> names, List<Integer> along, in
 
   /**
    * Named in her order: those along, the end where they end, the inner edge, the end at the start.
+   *
+   * @param fromItsStart whether her order is counter-clockwise
    */
-  private static DrawnOutline outline(List<Path> paths, List<DrawnEdge> run, boolean hersFirst) {
+  private static DrawnOutline outline(List<Path> paths, List<DrawnEdge> run, boolean fromItsStart) {
     int count = run.size();
     Path round = paths.get(0);
     for (Path path : paths.subList(1, paths.size())) {
       round = round.then(path);
     }
-    boolean runsBack = run.get(0).reversed();
-    boolean sense = count > 1 ? hersFirst : !runsBack;
     List<DrawnEdge> edges = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      edges.add(new DrawnEdge(hersFirst ? i : count - 1 - i, paths.get(i), run.get(i).reversed()));
+      edges.add(
+          new DrawnEdge(fromItsStart ? i : count - 1 - i, paths.get(i), run.get(i).reversed()));
     }
-    edges.add(new DrawnEdge(sense ? count : count + 2, paths.get(count), false));
-    edges.add(new DrawnEdge(count + 1, paths.get(count + 1), sense));
-    edges.add(new DrawnEdge(sense ? count + 2 : count, paths.get(count + 2), true));
+    edges.add(new DrawnEdge(fromItsStart ? count : count + 2, paths.get(count), false));
+    edges.add(new DrawnEdge(count + 1, paths.get(count + 1), fromItsStart));
+    edges.add(new DrawnEdge(fromItsStart ? count + 2 : count, paths.get(count + 2), true));
     return new DrawnOutline(Outline.of(round), edges);
   }
 }
