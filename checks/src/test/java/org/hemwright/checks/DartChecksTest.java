@@ -43,7 +43,7 @@ class DartChecksTest {
           point b at 40 cm, 0 cm
           point c at 40 cm, 50 cm
           point d at 0 cm, 50 cm
-          point tip at 20 cm, 40.113 cm
+          point tip at 20 cm, 40 cm
           outline waist is d to c, side is c to b, hem is b to a, centre is a to d
           dart waist_dart on waist at 20 cm from start to tip, opening 3 cm
         """
@@ -114,7 +114,7 @@ class DartChecksTest {
             front(""),
             piece -> {
               Intake.Dart own = piece.intakes(Intake.Dart.class).get(0);
-              Intake.Dart wider = (Intake.Dart) own.at(own.from() - 60, own.to() + 60);
+              Intake.Dart wider = own.at(own.from() - 60, own.to() + 60);
               return piece.with(List.of(wider), piece.bodyOpenings());
             });
     assertThat(Told.by("dart", run))
