@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
       DrawCommand.class,
       ClothCommand.class,
       PaperCommand.class,
+      BookletCommand.class,
       CompareCommand.class,
       LayCommand.class,
       CompletionCommand.class

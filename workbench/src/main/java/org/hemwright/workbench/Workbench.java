@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hemwright.booklet.BookletMaking;
 import org.hemwright.checks.Acceptances;
 import org.hemwright.checks.CheckSettings;
 import org.hemwright.checks.StandardChecks;
@@ -30,6 +31,7 @@ import org.hemwright.exchange.sample.ReadSamples;
 import org.hemwright.exchange.sample.SampleLogReader;
 import org.hemwright.paper.Paper;
 import org.hemwright.paper.PaperOptions;
+import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.PrintedPattern;
 import org.hemwright.paper.Printing;
 import org.hemwright.pattern.Check;
@@ -88,6 +90,7 @@ public final class Workbench {
     reading.beside(SampleLog.FILE);
     Document document = DocumentReader.read(PatternFolder.DOCUMENT, text.get());
     Optional<SizeChart> chart = chart(document, reading, problems);
+    reading.forBooklet();
     Optional<Evaluation> values = Optional.empty();
     Optional<SizeRun> run = Optional.empty();
     problems.addAll(document.findings());
@@ -208,6 +211,25 @@ public final class Workbench {
             progress.step("", done, of);
           }
         });
+  }
+
+  /**
+   * Makes the booklet.
+   *
+   * @param evaluated whose texts and pictures stand in it
+   * @param run the sizes that it is for
+   * @param yardage what cloth they take, where it was laid
+   * @param printed the printed files, where they were made
+   * @param language a tag; blank for the document's own spelling
+   */
+  public static BookletMaking booklet(
+      Evaluated evaluated,
+      SizeRun run,
+      Optional<YardageTable> yardage,
+      List<PrintedFile> printed,
+      String language) {
+    return BookletMaking.of(
+        BookletSources.input(evaluated.sources(), run, yardage, printed), language);
   }
 
   /** Makes sentences of every finding that any stage may give. */

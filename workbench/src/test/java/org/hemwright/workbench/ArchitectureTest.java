@@ -42,7 +42,15 @@ class ArchitectureTest {
     }
     assertThat(modules)
         .containsExactly(
-            "checks", "cloth", "draft", "exchange", "geometry", "paper", "pattern", "workbench");
+            "booklet",
+            "checks",
+            "cloth",
+            "draft",
+            "exchange",
+            "geometry",
+            "paper",
+            "pattern",
+            "workbench");
   }
 
   @Test

@@ -79,6 +79,11 @@ public final class PngWriter {
     return encoded(image, perMm);
   }
 
+  /** Draws items in millimetres, y up, with whatever transform the graphics have. */
+  static void draw(Graphics2D graphics, List<Item> items) {
+    new PngWriter(graphics).draw(items);
+  }
+
   private void draw(List<Item> items) {
     for (Item item : items) {
       if (item instanceof Clip clip) {

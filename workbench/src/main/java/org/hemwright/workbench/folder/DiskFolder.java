@@ -27,7 +27,17 @@ public record DiskFolder(Path path) implements PatternFolder {
 
   @Override
   public List<String> names() {
-    try (Stream<Path> entries = Files.list(path)) {
+    return names(path);
+  }
+
+  @Override
+  public List<String> pictures() {
+    Path folder = path.resolve(PICTURES);
+    return Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS) ? names(folder) : List.of();
+  }
+
+  private static List<String> names(Path folder) {
+    try (Stream<Path> entries = Files.list(folder)) {
       return entries
           .limit(MOST_NAMES)
           .filter(entry -> Files.isRegularFile(entry, LinkOption.NOFOLLOW_LINKS))
@@ -41,11 +51,23 @@ public record DiskFolder(Path path) implements PatternFolder {
 
   @Override
   public FolderFile file(String name) {
+    return file(path, name);
+  }
+
+  @Override
+  public FolderFile picture(String name) {
+    Path folder = path.resolve(PICTURES);
+    return Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)
+        ? file(folder, name)
+        : new FolderFile.Absent();
+  }
+
+  private static FolderFile file(Path folder, String name) {
     if (!PatternFolder.isPlain(name)) {
       return new FolderFile.Refused("file-not-plain");
     }
     try {
-      Path file = path.resolve(name);
+      Path file = folder.resolve(name);
       BasicFileAttributes attributes =
           Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
       if (attributes.isSymbolicLink()) {

@@ -78,7 +78,18 @@ public final class FolderReading {
 
   /** A file that may lie beside the document; one that is there and cannot be read is told. */
   public void beside(String name) {
-    FolderFile file = folder.file(name);
+    take(name, folder.file(name));
+  }
+
+  /** The designer's texts and pictures for the booklet, where there are any. */
+  public void forBooklet() {
+    beside(PatternFolder.PROSE);
+    for (String name : folder.pictures()) {
+      take(PatternFolder.PICTURES + "/" + name, folder.picture(name));
+    }
+  }
+
+  private void take(String name, FolderFile file) {
     if (file instanceof FolderFile.Content content) {
       read.put(name, content.bytes());
     } else if (file instanceof FolderFile.Refused refused) {

@@ -22,7 +22,17 @@ public record PackedFolder(String name) implements PatternFolder {
 
   @Override
   public List<String> names() {
-    return List.of(DOCUMENT, "sizes.csv");
+    return List.of(PROSE, DOCUMENT, "sizes.csv");
+  }
+
+  @Override
+  public List<String> pictures() {
+    return List.of();
+  }
+
+  @Override
+  public FolderFile picture(String name) {
+    return new FolderFile.Absent();
   }
 
   @Override

@@ -7,6 +7,12 @@ public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFo
   /** The document's name in every folder. */
   String DOCUMENT = "pattern.hem";
 
+  /** The designer's text for the booklet. */
+  String PROSE = "booklet.md";
+
+  /** The folder of the designer's drawings and photographs. */
+  String PICTURES = "pictures";
+
   /** Larger files are refused unread (bytes). */
   int MOST_BYTES = 16 << 20;
 
@@ -15,6 +21,16 @@ public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFo
 
   /** The names of the files that lie in it, in alphabetical order. */
   List<String> names();
+
+  /** The names of the files in its folder of pictures, in alphabetical order. */
+  List<String> pictures();
+
+  /**
+   * Reads one file of its folder of pictures.
+   *
+   * @param name a plain name, without a path
+   */
+  FolderFile picture(String name);
 
   /**
    * Reads one file.

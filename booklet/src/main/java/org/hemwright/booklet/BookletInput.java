@@ -1,0 +1,35 @@
+package org.hemwright.booklet;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.hemwright.booklet.leaf.Picture;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.paper.PrintedFile;
+import org.hemwright.pattern.SizeRun;
+
+/**
+ * What a booklet is made from.
+ *
+ * @param run the pattern in the sizes that the booklet is for
+ * @param yardage what cloth it takes; absent where it was not laid
+ * @param prose the text of {@code booklet.md}; absent where she wrote none
+ * @param pictures hers, by name without folder and ending
+ * @param printed the printed files; none where they were not made
+ */
+public record BookletInput(
+    SizeRun run,
+    Optional<YardageTable> yardage,
+    Optional<String> prose,
+    SortedMap<String, Picture> pictures,
+    List<PrintedFile> printed) {
+  /** The name of the designer's text. */
+  public static final String PROSE = "booklet.md";
+
+  public BookletInput {
+    pictures = Collections.unmodifiableSortedMap(new TreeMap<>(pictures));
+    printed = List.copyOf(printed);
+  }
+}

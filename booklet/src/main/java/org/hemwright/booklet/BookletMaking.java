@@ -1,0 +1,85 @@
+package org.hemwright.booklet;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hemwright.booklet.leaf.Booklet;
+import org.hemwright.booklet.part.Given;
+import org.hemwright.booklet.part.Parts;
+import org.hemwright.booklet.prose.Prose;
+import org.hemwright.booklet.words.Telling;
+import org.hemwright.booklet.words.Wordbook;
+import org.hemwright.booklet.write.BookletHtml;
+import org.hemwright.booklet.write.BookletPdf;
+import org.hemwright.booklet.write.PrintForm;
+import org.hemwright.paper.PrintedFile;
+import org.hemwright.pattern.Details;
+import org.hemwright.pattern.finding.Finding;
+
+/**
+ * The booklet of a pattern and its files.
+ *
+ * @param booklet the booklet as a value
+ * @param findings what is wrong with the designer's text
+ * @param given what it was made from
+ */
+public record BookletMaking(Booklet booklet, List<Finding> findings, Given given) {
+  public BookletMaking {
+    findings = List.copyOf(findings);
+  }
+
+  /** Makes the booklet of a pattern. */
+  public static BookletMaking of(BookletInput input, String language) {
+    Details details = input.run().pattern().details();
+    String tag = language.isBlank() ? Wordbook.language(details) : language;
+    Telling telling = Telling.of(input.run(), Wordbook.of(tag, details.units()));
+    Given given =
+        new Given(telling, input.yardage(), Prose.NONE, input.pictures(), input.printed());
+    return new BookletMaking(Parts.booklet(given), List.of(), given);
+  }
+
+  /** The booklet's files: a page, and a PDF for each printed form. */
+  public List<PrintedFile> files(List<PrintForm> forms) {
+    List<PrintedFile> files = new ArrayList<>();
+    String stem = stem();
+    files.add(
+        new PrintedFile(
+            stem + ".html",
+            "",
+            BookletHtml.of(booklet).getBytes(StandardCharsets.UTF_8),
+            1,
+            List.of()));
+    for (PrintForm form : forms) {
+      BookletPdf.Printed printed = BookletPdf.write(booklet, form);
+      String name =
+          stem
+              + "-"
+              + form.paper().title().toLowerCase(Locale.ROOT)
+              + (form.large() ? "-large-print" : "")
+              + ".pdf";
+      files.add(
+          new PrintedFile(name, form.paper().title(), printed.bytes(), printed.pages(), List.of()));
+    }
+    return files;
+  }
+
+  private String stem() {
+    Details details = given.telling().run().pattern().details();
+    String language =
+        given.telling().words().tag().equals(Wordbook.language(details))
+            ? ""
+            : "-" + given.telling().words().tag().toLowerCase(Locale.ROOT);
+    return slug(details.title())
+        + "-"
+        + details.version().replaceAll("[^A-Za-z0-9.]+", "-")
+        + "-booklet"
+        + language;
+  }
+
+  private static String slug(String text) {
+    String slug = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    String trimmed = slug.replaceAll("^-|-$", "");
+    return trimmed.isEmpty() ? "pattern" : trimmed;
+  }
+}

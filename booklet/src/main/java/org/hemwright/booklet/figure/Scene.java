@@ -1,0 +1,336 @@
+package org.hemwright.booklet.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Cubic;
+import org.hemwright.geometry.Curve;
+import org.hemwright.geometry.Line;
+import org.hemwright.geometry.Outline;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Vector;
+import org.hemwright.paper.sheet.Fill;
+import org.hemwright.paper.sheet.Ink;
+import org.hemwright.paper.sheet.Inked;
+import org.hemwright.paper.sheet.Item;
+import org.hemwright.paper.sheet.Layer;
+import org.hemwright.paper.sheet.Pen;
+import org.hemwright.paper.sheet.Subject;
+import org.hemwright.paper.style.Inks;
+import org.hemwright.pattern.piece.NotchMark;
+
+/**
+ * Things lying on a table in true size (mm), drawn smaller: shapes and places shrink, pens, pins,
+ * words and hatches keep the size that they have on paper.
+ */
+final class Scene {
+  private static final double FLAT = 0.4;
+  private static final double NOTCH = 2.2;
+
+  private final List<Thing> things = new ArrayList<>();
+
+  /** Something on the table, drawn when the scale is known. */
+  private interface Thing {
+    Box bounds();
+
+    void draw(Scale scale, List<Item> into);
+  }
+
+  /**
+   * From the table to paper.
+   *
+   * @param factor millimetres on paper for each on the table
+   * @param shift added after
+   */
+  record Scale(double factor, Vector shift) {
+    Point at(Point point) {
+      return new Point(point.x() * factor + shift.dx(), point.y() * factor + shift.dy());
+    }
+
+    Path at(Path path) {
+      List<Curve> curves = new ArrayList<>();
+      for (Curve curve : path.curves()) {
+        curves.add(
+            curve instanceof Cubic cubic
+                ? new Cubic(
+                    at(cubic.start()), at(cubic.control1()), at(cubic.control2()), at(cubic.end()))
+                : new Line(at(curve.start()), at(curve.end())));
+      }
+      return Path.of(curves);
+    }
+  }
+
+  /** A half of the table: what lies to the left of a line. */
+  record Side(Point on, Vector along) {
+    double depth(Point point) {
+      return point.minus(on).dot(along.unit().left());
+    }
+  }
+
+  /** A piece, whole. */
+  Scene piece(Flat flat) {
+    shape(flat.outline().path(), flat.wrongSide(), Subject.piece(flat.piece()));
+    notches(flat, Optional.empty());
+    return this;
+  }
+
+  /** The part of a piece that lies on a side; the other part is cut away. */
+  Scene piece(Flat flat, Side side, boolean folded) {
+    List<Point> points = new ArrayList<>(flat.outline().path().flattened(FLAT));
+    List<Point> kept = clipped(points, side);
+    if (kept.size() < 3) {
+      return this;
+    }
+    kept.add(kept.get(0));
+    Path edge = Path.polyline(distinct(kept));
+    area(edge, flat.wrongSide(), Subject.piece(flat.piece()));
+    for (int i = 1; i < kept.size(); i++) {
+      Point a = kept.get(i - 1);
+      Point b = kept.get(i);
+      boolean along = Math.abs(side.depth(a)) < 1e-6 && Math.abs(side.depth(b)) < 1e-6;
+      if (a.distanceTo(b) > 1e-6) {
+        if (!along) {
+          line(Path.straight(a, b), Draw.EDGE);
+        } else if (folded) {
+          line(Path.straight(a, b), Draw.FOLD);
+        } else {
+          line(wavy(a, b), Draw.FINE);
+        }
+      }
+    }
+    notches(flat, Optional.of(side));
+    return this;
+  }
+
+  private static List<Point> distinct(List<Point> points) {
+    List<Point> apart = new ArrayList<>();
+    for (Point point : points) {
+      if (apart.isEmpty() || apart.get(apart.size() - 1).distanceTo(point) > 1e-6) {
+        apart.add(point);
+      }
+    }
+    if (apart.size() > 2 && apart.get(0).distanceTo(apart.get(apart.size() - 1)) > 1e-9) {
+      apart.add(apart.get(0));
+    }
+    return apart;
+  }
+
+  /** A line that says: it goes on, but is not shown. */
+  private static Path wavy(Point a, Point b) {
+    double length = a.distanceTo(b);
+    int waves = Math.max(2, (int) Math.round(length / 60));
+    Vector along = b.minus(a).times(1.0 / waves);
+    Vector aside = along.left().times(0.14);
+    List<Curve> curves = new ArrayList<>();
+    for (int i = 0; i < waves; i++) {
+      Point from = a.plus(along.times(i));
+      Point to = a.plus(along.times(i + 1));
+      curves.add(
+          new Cubic(
+              from,
+              from.plus(along.times(0.35)).plus(aside),
+              to.minus(along.times(0.35)).minus(aside),
+              to));
+    }
+    return Path.of(curves);
+  }
+
+  private static List<Point> clipped(List<Point> points, Side side) {
+    List<Point> kept = new ArrayList<>();
+    int count = points.size();
+    for (int i = 0; i < count; i++) {
+      Point a = points.get(i);
+      Point b = points.get((i + 1) % count);
+      double da = side.depth(a);
+      double db = side.depth(b);
+      if (da >= 0) {
+        kept.add(a);
+      }
+      if ((da > 0 && db < 0) || (da < 0 && db > 0)) {
+        kept.add(a.toward(b, da / (da - db)));
+      }
+    }
+    return kept;
+  }
+
+  private void notches(Flat flat, Optional<Side> side) {
+    for (NotchMark mark : flat.notches()) {
+      for (NotchMark.Tick tick : mark.ticks()) {
+        Point at = flat.motion().apply(tick.at());
+        Vector inward = flat.motion().apply(tick.inward());
+        if (side.isEmpty() || side.get().depth(at) >= 0) {
+          things.add(
+              new Thing() {
+                @Override
+                public Box bounds() {
+                  return Box.of(at, at);
+                }
+
+                @Override
+                public void draw(Scale scale, List<Item> into) {
+                  Point here = scale.at(at);
+                  into.add(
+                      Draw.line(here, here.plus(inward.times(NOTCH)), Pen.solid(0.4, Inks.BLACK)));
+                }
+              });
+        }
+      }
+    }
+  }
+
+  /** An area of cloth with an edge drawn round it. */
+  Scene shape(Path closed, boolean wrongSide, Subject subject) {
+    area(closed, wrongSide, subject);
+    return line(closed, Draw.EDGE);
+  }
+
+  /** An area of cloth without an edge. */
+  Scene area(Path closed, boolean wrongSide, Subject subject) {
+    things.add(
+        new Thing() {
+          @Override
+          public Box bounds() {
+            return closed.bounds();
+          }
+
+          @Override
+          public void draw(Scale scale, List<Item> into) {
+            into.addAll(Draw.cloth(Outline.of(scale.at(closed)), wrongSide, subject));
+          }
+        });
+    return this;
+  }
+
+  /** An area of one tint. */
+  Scene tint(Path closed, Ink ink) {
+    things.add(
+        new Thing() {
+          @Override
+          public Box bounds() {
+            return closed.bounds();
+          }
+
+          @Override
+          public void draw(Scale scale, List<Item> into) {
+            into.add(new Fill(Outline.of(scale.at(closed)), ink, Layer.COMMON, Subject.NONE));
+          }
+        });
+    return this;
+  }
+
+  Scene line(Path path, Pen pen) {
+    if (path.length() < 1e-6) {
+      return this;
+    }
+    things.add(
+        new Thing() {
+          @Override
+          public Box bounds() {
+            return path.bounds();
+          }
+
+          @Override
+          public void draw(Scale scale, List<Item> into) {
+            into.add(Draw.line(scale.at(path), pen));
+          }
+        });
+    return this;
+  }
+
+  /** Pins square to a line: at both ends, at its middle, and between where there is room. */
+  Scene pins(Path seam, int count) {
+    for (int i = 0; i < count; i++) {
+      double share = count == 1 ? 0.5 : 0.04 + 0.92 * i / (count - 1);
+      var place = seam.at(seam.length() * share);
+      pin(place.point(), place.left());
+    }
+    return this;
+  }
+
+  Scene pin(Point at, Vector across) {
+    things.add(small(at, (here, into) -> into.addAll(Draw.pin(here, across))));
+    return this;
+  }
+
+  /** What is drawn at a place in its size on paper. */
+  private interface Small {
+    void draw(Point here, List<Item> into);
+  }
+
+  private static Thing small(Point at, Small what) {
+    return new Thing() {
+      @Override
+      public Box bounds() {
+        return Box.of(at, at);
+      }
+
+      @Override
+      public void draw(Scale scale, List<Item> into) {
+        what.draw(scale.at(at), into);
+      }
+    };
+  }
+
+  /** Words at a place. */
+  Scene words(String text, Point at) {
+    things.add(small(at, (here, into) -> into.addAll(Draw.words(text, here))));
+    return this;
+  }
+
+  /** An arrow from place to place. */
+  Scene arrow(Path path) {
+    things.add(
+        new Thing() {
+          @Override
+          public Box bounds() {
+            return path.bounds();
+          }
+
+          @Override
+          public void draw(Scale scale, List<Item> into) {
+            List<Inked> arrow = Draw.arrow(scale.at(path));
+            into.addAll(arrow);
+          }
+        });
+    return this;
+  }
+
+  /** A dot where a close-up is taken. */
+  Scene dot(Point at) {
+    things.add(small(at, (here, into) -> into.add(Draw.disc(here, 0.9, Inks.CHALK))));
+    return this;
+  }
+
+  boolean isEmpty() {
+    return things.isEmpty();
+  }
+
+  Box bounds() {
+    Box all = things.get(0).bounds();
+    for (Thing thing : things) {
+      all = all.union(thing.bounds());
+    }
+    return all;
+  }
+
+  /** Draws everything within a box of paper, as large as it goes but not above true size. */
+  List<Item> within(Box paper) {
+    Box table = bounds();
+    double factor =
+        Math.min(
+            1,
+            Math.min(
+                (paper.width() - 7) / Math.max(1, table.width()),
+                (paper.height() - 7) / Math.max(1, table.height())));
+    Point centre = table.centre();
+    Vector shift =
+        new Vector(
+            paper.centre().x() - centre.x() * factor, paper.centre().y() - centre.y() * factor);
+    Scale scale = new Scale(factor, shift);
+    List<Item> items = new ArrayList<>();
+    things.forEach(thing -> thing.draw(scale, items));
+    return items;
+  }
+}

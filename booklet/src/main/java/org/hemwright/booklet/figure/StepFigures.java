@@ -1,0 +1,444 @@
+package org.hemwright.booklet.figure;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hemwright.booklet.leaf.Figure;
+import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.words.Slots;
+import org.hemwright.booklet.words.Telling;
+import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Cubic;
+import org.hemwright.geometry.Motion;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Vector;
+import org.hemwright.paper.sheet.Clip;
+import org.hemwright.paper.sheet.Item;
+import org.hemwright.paper.sheet.Pen;
+import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.paper.sheet.Subject;
+import org.hemwright.paper.style.Inks;
+import org.hemwright.pattern.View;
+import org.hemwright.pattern.make.Act;
+import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.piece.Edge;
+import org.hemwright.pattern.piece.Intake;
+import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.seam.Elastic;
+import org.hemwright.pattern.seam.Seam;
+
+/**
+ * The figure of a step: on the left the pieces as they lie, on the right a close-up of what is
+ * done.
+ */
+public final class StepFigures {
+  private static final double WIDE = 168;
+  private static final double HIGH = 58;
+  private static final double CLOSE = 64;
+  private static final Pen WINDOW = Pen.solid(0.2, Inks.QUIET);
+
+  private final Telling telling;
+  private final Step step;
+  private final Scene scene = new Scene();
+  private final Set<String> shown = new LinkedHashSet<>();
+
+  private StepFigures(Telling telling, Step step) {
+    this.telling = telling;
+    this.step = step;
+  }
+
+  /**
+   * The figure of a step.
+   *
+   * @param title of the step, for its alt text
+   */
+  public static Optional<Figure> of(Telling telling, Step step, List<Inline> title) {
+    return new StepFigures(telling, step).figure(title);
+  }
+
+  private Optional<Figure> figure(List<Inline> title) {
+    draw();
+    Optional<CloseUp> close = CloseUp.of(telling, step);
+    if (scene.isEmpty() && close.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Item> items = new ArrayList<>();
+    double sceneWide = WIDE - (close.isPresent() ? CLOSE + 4 : 0);
+    if (!scene.isEmpty()) {
+      Box paper = new Box(0, 0, sceneWide, HIGH);
+      items.add(new Clip(paper, scene.within(paper)));
+    }
+    double left = scene.isEmpty() ? 0 : sceneWide + 4;
+    if (close.isPresent()) {
+      Box window = new Box(left, 1, left + CLOSE - 1, HIGH - 1);
+      items.add(new Clip(window, close.get().within(window)));
+      items.add(Draw.line(Draw.box(window).path(), WINDOW));
+    }
+    double wide = close.isPresent() ? left + CLOSE : sceneWide;
+    return Optional.of(
+        new Figure(
+            "step-" + step.id(),
+            new Sheet(new Box(-0.5, -0.5, wide + 0.5, HIGH + 0.5), items),
+            alt(title, close),
+            List.of()));
+  }
+
+  private String alt(List<Inline> title, Optional<CloseUp> close) {
+    List<List<Inline>> pieces = shown.stream().map(telling::piece).toList();
+    StringBuilder text =
+        new StringBuilder(
+            Inline.plain(
+                telling.say(
+                    "figure.alt",
+                    Slots.of("title", List.of(new Inline.Own(Inline.plain(title)))))));
+    if (!pieces.isEmpty()) {
+      text.append(' ')
+          .append(
+              Inline.plain(
+                  telling.say("figure.shows", Slots.of("pieces", telling.words().listed(pieces)))));
+    }
+    close.ifPresent(each -> text.append(' ').append(each.alt()));
+    return text.toString();
+  }
+
+  // --- what lies on the table -----------------------------------------------------------------
+
+  private void draw() {
+    Act act = step.act();
+    List<Work.OfSeam> seams = step.work(Work.OfSeam.class);
+    if (act instanceof Act.Fold fold) {
+      step.work(Work.OfPiece.class).forEach(piece -> fold(piece, fold));
+    } else if (!seams.isEmpty()) {
+      telling.seam(seams.get(0).seam()).ifPresent(this::seam);
+    } else {
+      edges();
+    }
+  }
+
+  private void seam(Seam seam) {
+    Seam.Join join = seam.joins().get(0);
+    Optional<LaidLayer> first = LaidLayer.of(join.layers().get(0), telling.drawn());
+    Optional<LaidLayer> second =
+        LaidLayer.of(join.layers().get(join.layers().size() - 1), telling.drawn());
+    if (first.isEmpty() || second.isEmpty()) {
+      return;
+    }
+    if (isSame(first.get(), second.get())) {
+      folded(first.get(), second.get());
+    } else if (isPlaced(join)) {
+      boolean onSecond =
+          telling.drawn().piece(placed(join)).isPresent() && isMark(join.layers().get(1));
+      placed(onSecond ? first.get() : second.get(), onSecond ? second.get() : first.get());
+    } else if (step.act() instanceof Act.Attach || isRound(first.get(), second.get())) {
+      unrolled(seam, join);
+    } else {
+      laid(first.get(), second.get());
+    }
+  }
+
+  private static boolean isSame(LaidLayer first, LaidLayer second) {
+    return first.flats().size() == 1
+        && second.flats().size() == 1
+        && first.flats().get(0).piece().equals(second.flats().get(0).piece())
+        && first.flats().get(0).copy().equals(second.flats().get(0).copy());
+  }
+
+  private static boolean isRound(LaidLayer first, LaidLayer second) {
+    return second.flats().size() > 2 || first.flats().size() > 2;
+  }
+
+  private boolean isPlaced(Seam.Join join) {
+    return join.layers().stream().anyMatch(this::isMark);
+  }
+
+  private static String placed(Seam.Join join) {
+    return join.layers().get(1).run().get(0).piece();
+  }
+
+  private boolean isMark(Seam.Layer layer) {
+    return layer.run().stream()
+        .allMatch(
+            place ->
+                telling
+                    .drawn()
+                    .piece(place.piece())
+                    .filter(piece -> piece.edge(place.edge()).isEmpty())
+                    .isPresent());
+  }
+
+  private void show(Flat flat) {
+    shown.add(flat.piece());
+    Point centre = flat.outline().bounds().centre();
+    scene.words(Integer.toString(flat.number()), centre);
+  }
+
+  /** Right sides together: the lower layer whole, the upper one cut away some way off the seam. */
+  private void laid(LaidLayer top, LaidLayer bottom) {
+    LaidLayer upper = top.on(bottom, true);
+    bottom.flats().forEach(scene::piece);
+    Vector chord = chord(bottom);
+    for (Flat flat : upper.flats()) {
+      scene.piece(flat, kept(flat, upper, chord), false);
+    }
+    bottom.flats().forEach(this::showApart);
+    upper.flats().forEach(flat -> showNear(flat, upper));
+    stitched(upper);
+  }
+
+  private static Vector chord(LaidLayer layer) {
+    Vector chord = layer.end().minus(layer.start());
+    return chord.length() > 1 ? chord : layer.at(layer.length() / 2).tangent();
+  }
+
+  /** The side of the table on which an upper piece is shown: from the seam halfway across it. */
+  private static Scene.Side kept(Flat flat, LaidLayer layer, Vector chord) {
+    Point middle = layer.at(layer.length() / 2).point();
+    Box box = flat.outline().bounds();
+    Vector along = chord.unit();
+    double reach = box.centre().minus(middle).dot(along.left());
+    double deepest =
+        flat.outline().path().flattened(1).stream()
+            .mapToDouble(p -> Math.abs(p.minus(middle).dot(along.left())))
+            .max()
+            .orElse(0);
+    double far = Math.min(0.55 * deepest, Math.max(0.3 * deepest, 160));
+    return reach >= 0
+        ? new Scene.Side(middle.plus(along.left().times(far)), along.negated())
+        : new Scene.Side(middle.plus(along.right().times(far)), along);
+  }
+
+  private void showApart(Flat flat) {
+    shown.add(flat.piece());
+    Box box = flat.outline().bounds();
+    scene.words(Integer.toString(flat.number()), box.centre());
+  }
+
+  private void showNear(Flat flat, LaidLayer layer) {
+    shown.add(flat.piece());
+    var place = layer.at(layer.length() * 0.35);
+    Vector inward = flat.outline().bounds().centre().minus(place.point());
+    scene.words(
+        Integer.toString(flat.number()),
+        place.point().plus(inward.unit().times(Math.min(70, inward.length() * 0.4))));
+  }
+
+  private void stitched(LaidLayer layer) {
+    boolean pins = step.act() instanceof Act.Handle || sews();
+    layer.seam().forEach(path -> scene.line(path, sews() ? Draw.STITCH : Draw.ACTION));
+    if (pins) {
+      double each = 90;
+      for (Path path : layer.seam()) {
+        scene.pins(path, Math.max(2, Math.min(6, (int) (path.length() / each) + 1)));
+      }
+    }
+  }
+
+  private boolean sews() {
+    return step.act() instanceof Act.Sew
+        || step.act() instanceof Act.Attach
+        || step.act() instanceof Act.SetIn
+        || step.act() instanceof Act.HandSew
+        || step.act() instanceof Act.Stitching
+        || step.act() instanceof Act.FormCasing;
+  }
+
+  /** One piece folded so that two of its own edges meet. */
+  private void folded(LaidLayer first, LaidLayer second) {
+    Flat flat = second.flats().get(0);
+    LaidLayer own = new LaidLayer(List.of(flat), first.seam());
+    LaidLayer upper = own.on(second, true);
+    Point here = own.at(own.length() / 2).point();
+    Point there = second.at(second.length() / 2).point();
+    Vector across = there.minus(here);
+    if (across.length() < 1) {
+      return;
+    }
+    Point axis = here.toward(there, 0.5);
+    Scene.Side side = new Scene.Side(axis, across.right());
+    Flat turned = upper.flats().get(0);
+    scene.piece(flat, side, true);
+    scene.piece(turned, side, true);
+    shown.add(flat.piece());
+    stitched(upper);
+    scene.words(Integer.toString(flat.number()), axis.toward(there, 0.5));
+  }
+
+  /** Laid right side up on its line. */
+  private void placed(LaidLayer top, LaidLayer ground) {
+    LaidLayer laid = top.on(ground, false);
+    ground.flats().forEach(scene::piece);
+    for (Flat flat : laid.flats()) {
+      List<Path> sewn = new ArrayList<>();
+      flat.opened().edges().forEach(edge -> sewn.add(edge.edge().path().moved(flat.motion())));
+      Path all = flat.opened().stitchLine().path().moved(flat.motion());
+      scene.shape(all, flat.wrongSide(), Subject.piece(flat.piece()));
+    }
+    ground.flats().forEach(this::show);
+    laid.flats().forEach(this::show);
+    laid.seam().forEach(path -> scene.line(path, Draw.STITCH));
+  }
+
+  /** A band along an opening, both unrolled: their marks stand over each other. */
+  private void unrolled(Seam seam, Seam.Join join) {
+    Unrolled.of(telling, seam, join).draw(scene, shown);
+  }
+
+  private void fold(Work.OfPiece work, Act.Fold fold) {
+    Flat.of(telling.drawn(), work.piece())
+        .ifPresent(
+            flat -> {
+              Flat lying = fold.wrongSidesTogether() ? flat.turnedOver() : flat;
+              scene.piece(lying);
+              show(lying);
+              Box box = lying.outline().bounds();
+              boolean wide = box.width() > box.height();
+              Path line =
+                  fold.along()
+                      .flatMap(name -> lying.mark(name).stream().findFirst())
+                      .orElseGet(
+                          () ->
+                              wide
+                                  ? Path.straight(
+                                      new Point(box.minX(), box.centre().y()),
+                                      new Point(box.maxX(), box.centre().y()))
+                                  : Path.straight(
+                                      new Point(box.centre().x(), box.minY()),
+                                      new Point(box.centre().x(), box.maxY())));
+              scene.line(line, Draw.FOLD);
+              Vector across = line.endDirection().left();
+              double reach = Math.min(box.width(), box.height()) * 0.42;
+              for (double share : new double[] {0.25, 0.75}) {
+                Point on = line.at(line.length() * share).point();
+                Point from = on.minus(across.times(reach));
+                Point to = on.plus(across.times(reach));
+                scene.arrow(arc(from, to));
+              }
+            });
+  }
+
+  private static Path arc(Point from, Point to) {
+    Vector aside = to.minus(from).right().times(0.35);
+    return Path.of(
+        new Cubic(from, from.toward(to, 0.25).plus(aside), from.toward(to, 0.75).plus(aside), to));
+  }
+
+  /** Pieces side by side, with the edges and marks that are worked on. */
+  private void edges() {
+    Map<String, List<Work>> byPiece = new LinkedHashMap<>();
+    for (Work work : works()) {
+      owner(work).ifPresent(p -> byPiece.computeIfAbsent(p, k -> new ArrayList<>()).add(work));
+    }
+    boolean wrong =
+        step.act() instanceof Act.Hem
+            || step.act() instanceof Act.Press
+            || step.act() instanceof Act.Fuse
+            || step.act() instanceof Act.FormCasing;
+    double x = 0;
+    for (Map.Entry<String, List<Work>> entry : byPiece.entrySet()) {
+      Optional<Flat> found = Flat.of(telling.drawn(), entry.getKey());
+      if (found.isEmpty()) {
+        continue;
+      }
+      Flat flat = wrong ? found.get().turnedOver() : found.get();
+      Box box = flat.outline().bounds();
+      Flat lying = flat.then(Motion.move(new Vector(x - box.minX(), -box.minY())));
+      x += box.width() + Math.max(30, box.width() * 0.12);
+      scene.piece(lying);
+      show(lying);
+      entry.getValue().forEach(work -> emphasise(lying, work));
+    }
+  }
+
+  private List<Work> works() {
+    List<Work> works = new ArrayList<>(step.work());
+    if (step.act() instanceof Act.Own own) {
+      own.deals().forEach(dealing -> works.add(dealing.work()));
+    }
+    if (step.act() instanceof Act.Handle handle && works.isEmpty()) {
+      if (handle.kind() == Act.Handling.TRY_ON) {
+        telling.run().pattern().views().stream()
+            .filter(view -> step.views().contains(view.name()))
+            .findFirst()
+            .map(View::pieces)
+            .orElse(List.of())
+            .forEach(piece -> works.add(new Work.OfPiece(piece, Optional.empty())));
+      }
+    }
+    return works;
+  }
+
+  private Optional<String> owner(Work work) {
+    if (work instanceof Work.OfEdge edge) {
+      return Optional.of(edge.piece());
+    } else if (work instanceof Work.OfPiece piece) {
+      return Optional.of(piece.piece());
+    } else if (work instanceof Work.OfMark mark) {
+      return Optional.of(mark.piece());
+    } else if (work instanceof Work.OfIntake intake) {
+      return Optional.of(intake.piece());
+    } else if (work instanceof Work.OfElastic elastic) {
+      return telling.drawn().elastics().stream()
+          .filter(each -> each.name().equals(elastic.elastic()))
+          .map(Elastic::piece)
+          .findFirst();
+    } else if (work instanceof Work.OfCord cord) {
+      return telling.run().pattern().making().cord(cord.cord()).map(each -> each.piece());
+    } else if (work instanceof Work.OfOpening opening) {
+      return opened(opening.opening());
+    }
+    return Optional.empty();
+  }
+
+  /** The piece in which an opening was left: that of the first layer of the seam. */
+  private Optional<String> opened(String opening) {
+    return telling.run().pattern().making().steps().stream()
+        .filter(each -> each.leaves().stream().anyMatch(left -> left.name().equals(opening)))
+        .flatMap(each -> each.work().stream())
+        .flatMap(
+            work ->
+                work instanceof Work.OfSeam seam
+                    ? telling.seam(seam.seam()).stream()
+                        .map(found -> found.joins().get(0).layers().get(0).run().get(0).piece())
+                    : owner(work).stream())
+        .findFirst();
+  }
+
+  private void emphasise(Flat flat, Work work) {
+    if (work instanceof Work.OfEdge edge) {
+      flat.edge(edge.edge()).forEach(path -> scene.line(path, Draw.ACTION));
+      flat.edge(edge.edge()).stream()
+          .findFirst()
+          .ifPresent(path -> scene.dot(path.at(path.length() / 2).point()));
+    } else if (work instanceof Work.OfMark mark) {
+      flat.mark(mark.mark()).forEach(path -> scene.line(path, Draw.ACTION));
+    } else if (work instanceof Work.OfIntake intake) {
+      intake(flat, intake.intake());
+    }
+  }
+
+  private void intake(Flat flat, String name) {
+    Piece piece = flat.opened().drawn();
+    for (Intake intake : piece.intakes()) {
+      Optional<Edge> edge = piece.edge(intake.edge());
+      if (!intake.name().equals(name) || edge.isEmpty()) {
+        continue;
+      }
+      Path path = edge.get().path();
+      if (intake instanceof Intake.Dart dart) {
+        Point a = path.at(dart.from()).point();
+        Point b = path.at(dart.to()).point();
+        scene.line(Path.polyline(List.of(a, dart.tip(), b)).moved(flat.motion()), Draw.STITCH);
+      } else if (intake instanceof Intake.Pleat pleat) {
+        pleat.lines().forEach(line -> scene.line(line.moved(flat.motion()), Draw.STITCH));
+      } else {
+        scene.line(path.part(intake.from(), intake.to()).moved(flat.motion()), Draw.ACTION);
+      }
+    }
+  }
+}

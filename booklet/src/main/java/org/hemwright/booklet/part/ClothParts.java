@@ -1,0 +1,272 @@
+package org.hemwright.booklet.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.hemwright.booklet.figure.StretchGauge;
+import org.hemwright.booklet.leaf.Block;
+import org.hemwright.booklet.leaf.Figure;
+import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Provenance;
+import org.hemwright.booklet.leaf.Provenance.Source;
+import org.hemwright.booklet.leaf.Section;
+import org.hemwright.booklet.words.Slots;
+import org.hemwright.booklet.words.Telling;
+import org.hemwright.cloth.yardage.BuyingLength;
+import org.hemwright.cloth.yardage.YardageGroup;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.paper.cutting.LayingSheets;
+import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.pattern.quantity.LengthKind;
+
+/** Cloth by size, width and view; elastics; the stretch gauge; how the pieces are laid. */
+public final class ClothParts {
+  private final Given given;
+  private final Telling telling;
+
+  ClothParts(Given given) {
+    this.given = given;
+    this.telling = given.telling();
+  }
+
+  /** The tables of what cloth to buy, one for each view, fabric and nap. */
+  public static List<Block.Table> tables(Telling telling, YardageTable yardage) {
+    List<Block.Table> tables = new ArrayList<>();
+    YardageGroup.of(yardage)
+        .forEach((heading, groups) -> tables.add(table(telling, heading, groups)));
+    return tables;
+  }
+
+  private static Block.Table table(
+      Telling telling, YardageGroup.Heading heading, List<YardageGroup> groups) {
+    List<List<Inline>> head = new ArrayList<>();
+    head.add(telling.say("table.sizes"));
+    for (double width : groups.get(0).widths()) {
+      head.add(
+          telling.say("cloth.wide", Slots.of("width", width(telling, heading.fabric(), width))));
+    }
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (YardageGroup group : groups) {
+      List<List<Inline>> row = new ArrayList<>();
+      row.add(sizes(telling, group.sizes()));
+      for (int i = 0; i < group.widths().size(); i++) {
+        Optional<BuyingLength> buy = group.buy(i);
+        Provenance from =
+            Provenance.of(
+                Source.CLOTH,
+                heading.view().name(),
+                heading.fabric().name(),
+                heading.nap().name().toLowerCase(Locale.ROOT),
+                Double.toString(group.widths().get(i)),
+                group.sizes().get(0).name());
+        row.add(
+            buy.map(
+                    need ->
+                        List.<Inline>of(
+                            new Inline.Value(
+                                telling.words().buyText(need.tenths(), need.eighths()), from)))
+                .orElseGet(() -> telling.say("cloth.too-narrow")));
+      }
+      rows.add(row);
+    }
+    Slots slots =
+        Slots.of("fabric", telling.fabric(heading.fabric().name()))
+            .and("view", telling.views(List.of(heading.view().name())))
+            .and(
+                "nap",
+                telling.say(heading.nap() == Fabric.Nap.ONE_WAY ? "cloth.nap" : "cloth.no-nap"));
+    String key = telling.severalViews() ? "cloth.caption.view" : "cloth.caption";
+    return new Block.Table(telling.words().capital(telling.say(key, slots)), head, rows);
+  }
+
+  private static Inline.Value width(Telling telling, Fabric fabric, double width) {
+    return telling
+        .words()
+        .length(
+            width,
+            LengthKind.FINISHED,
+            Provenance.of(Source.FABRIC, fabric.name(), "width", Double.toString(width)));
+  }
+
+  private static List<Inline> sizes(Telling telling, List<Size> sizes) {
+    return sizes.size() == 1
+        ? List.of(Telling.size(sizes.get(0).name()))
+        : telling.say(
+            "sizes.range",
+            Slots.of("first", Telling.size(sizes.get(0).name()))
+                .and("last", Telling.size(sizes.get(sizes.size() - 1).name())));
+  }
+
+  Optional<Section> requirements() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.addAll(given.prose().part("cloth"));
+    for (Fabric fabric : telling.run().pattern().fabrics()) {
+      blocks.add(new Block.Paragraph(Block.Tone.PLAIN, describe(telling, fabric)));
+    }
+    blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("cloth.preshrink")));
+    given.yardage().ifPresent(table -> blocks.addAll(tables(telling, table)));
+    return Optional.of(new Section("cloth", given.say("part.cloth"), true, blocks));
+  }
+
+  /** What a cloth must be: kind, stretch, nap. */
+  public static List<Inline> describe(Telling telling, Fabric fabric) {
+    List<Inline> text = new ArrayList<>();
+    text.add(new Inline.Strong(List.of(telling.fabric(fabric.name()))));
+    text.addAll(
+        telling.say(fabric.kind() == Fabric.Kind.KNIT ? "cloth.is-knit" : "cloth.is-woven"));
+    fabric
+        .stretchAcross()
+        .ifPresent(
+            share ->
+                text.addAll(
+                    telling.say(
+                        "cloth.stretch-across",
+                        Slots.of(
+                            "share",
+                            telling.percent(
+                                share,
+                                Provenance.of(Source.FABRIC, fabric.name(), "stretch-across"))))));
+    fabric
+        .stretchAlong()
+        .ifPresent(
+            share ->
+                text.addAll(
+                    telling.say(
+                        "cloth.stretch-along",
+                        Slots.of(
+                            "share",
+                            telling.percent(
+                                share,
+                                Provenance.of(Source.FABRIC, fabric.name(), "stretch-along"))))));
+    text.addAll(
+        telling.say(fabric.nap() == Fabric.Nap.ONE_WAY ? "cloth.one-way" : "cloth.either-way"));
+    return text;
+  }
+
+  /** The table of elastics to cut, by size. */
+  public static Optional<Block.Table> elasticTable(Telling telling) {
+    List<Measurements.OfElastic> elastics = telling.measured().elastics();
+    if (elastics.isEmpty()) {
+      return Optional.empty();
+    }
+    List<List<Inline>> head = new ArrayList<>();
+    head.add(telling.say("table.size"));
+    for (Measurements.OfElastic elastic : elastics) {
+      Slots named = Slots.of("elastic", Telling.name(elastic.name()));
+      head.add(telling.say("elastic.width", named));
+      head.add(telling.say("elastic.cut", named));
+      head.add(telling.say("elastic.finished", named));
+    }
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (String size : telling.sizeNames()) {
+      List<List<Inline>> row = new ArrayList<>();
+      row.add(List.of(Telling.size(size)));
+      for (Measurements.OfElastic elastic : elastics) {
+        row.add(elastic(telling, elastic, elastic.width(), "width", LengthKind.NOTION, size));
+        row.add(elastic(telling, elastic, elastic.cut(), "cut", LengthKind.FINISHED, size));
+        row.add(
+            elastic(telling, elastic, elastic.finished(), "finished", LengthKind.FINISHED, size));
+      }
+      rows.add(row);
+    }
+    return Optional.of(new Block.Table(telling.say("elastic.caption"), head, rows));
+  }
+
+  private static List<Inline> elastic(
+      Telling telling,
+      Measurements.OfElastic elastic,
+      Map<String, Double> values,
+      String what,
+      LengthKind kind,
+      String size) {
+    return Optional.ofNullable(values.get(size))
+        .map(
+            mm ->
+                List.<Inline>of(
+                    telling
+                        .words()
+                        .length(
+                            mm, kind, Provenance.of(Source.ELASTIC, elastic.name(), what, size))))
+        .orElseGet(() -> telling.say("table.none"));
+  }
+
+  Optional<Section> elastics() {
+    return elasticTable(telling)
+        .map(
+            table -> {
+              List<Block> blocks = new ArrayList<>();
+              blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("elastic.lead")));
+              blocks.addAll(given.prose().part("elastics"));
+              blocks.add(table);
+              return new Section("elastics", given.say("part.elastics"), false, blocks);
+            });
+  }
+
+  Optional<Section> gauge() {
+    List<Figure> gauges = StretchGauge.of(telling);
+    if (gauges.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("gauge.lead")));
+    blocks.add(
+        new Block.Listing(
+            true,
+            List.of(given.say("gauge.fold"), given.say("gauge.hold"), given.say("gauge.pull"))));
+    blocks.addAll(given.prose().part("gauge"));
+    gauges.forEach(figure -> blocks.add(new Block.Drawing(figure)));
+    return Optional.of(new Section("gauge", given.say("part.gauge"), false, blocks));
+  }
+
+  /** Of each view, fabric and width the laying of the drawn size. */
+  Optional<Section> layings() {
+    List<Figure> figures = new ArrayList<>();
+    for (YardageRow row : given.yardage().map(YardageTable::rows).orElse(List.of())) {
+      if (row.best() && row.fits() && row.size().equals(telling.drawn().size())) {
+        figures.add(laying(row));
+      }
+    }
+    if (figures.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("layings.lead")));
+    if (telling.run().sizes().size() > 1) {
+      blocks.add(
+          new Block.Paragraph(
+              Block.Tone.PLAIN,
+              given.say(
+                  "layings.size", Slots.of("size", Telling.size(telling.drawn().size().name())))));
+    }
+    blocks.addAll(given.prose().part("layings"));
+    blocks.add(new Block.Gallery(figures));
+    return Optional.of(new Section("layings", given.say("part.layings"), true, blocks));
+  }
+
+  private Figure laying(YardageRow row) {
+    Sheet sheet = LayingSheets.single(telling.run(), row);
+    Slots slots =
+        Slots.of("view", telling.views(List.of(row.view().name())))
+            .and("fabric", telling.fabric(row.fabric().name()))
+            .and("width", width(telling, row.fabric(), row.width()))
+            .and("size", Telling.size(row.size().name()));
+    String id =
+        "laying-%s-%s-%s-%d"
+            .formatted(
+                row.view().name(),
+                row.fabric().name(),
+                row.nap() == Fabric.Nap.ONE_WAY ? "nap" : "plain",
+                Math.round(row.width()));
+    return new Figure(
+        id,
+        sheet,
+        Inline.plain(given.say("layings.alt", slots)),
+        given.say("layings.caption", slots));
+  }
+}

@@ -1,0 +1,195 @@
+package org.hemwright.booklet.part;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.hemwright.booklet.leaf.Block;
+import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Provenance;
+import org.hemwright.booklet.leaf.Provenance.Source;
+import org.hemwright.booklet.leaf.Section;
+import org.hemwright.booklet.words.Slots;
+import org.hemwright.booklet.words.Telling;
+import org.hemwright.pattern.body.Size;
+import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.pattern.quantity.LengthKind;
+import org.hemwright.pattern.quantity.QuantityKind;
+
+/** The body's sizes, the garment's sizes, and how to choose one by them. */
+public final class SizeParts {
+  private final Given given;
+  private final Telling telling;
+
+  SizeParts(Given given) {
+    this.given = given;
+    this.telling = given.telling();
+  }
+
+  /** The table of body measurements. */
+  public static Block.Table bodyTable(Telling telling) {
+    List<List<Inline>> head = new ArrayList<>();
+    head.add(telling.say("table.size"));
+    List<SizeChart.Column> columns = lengths(telling);
+    columns.forEach(
+        column -> head.add(telling.words().capital(List.of(Telling.name(column.name())))));
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (Size size : telling.sizes()) {
+      List<List<Inline>> row = new ArrayList<>();
+      row.add(List.of(Telling.size(size.name())));
+      for (SizeChart.Column column : columns) {
+        OptionalDouble value = column.cells().get(size.position()).value();
+        row.add(
+            value.isEmpty()
+                ? telling.say("table.none")
+                : List.of(
+                    telling
+                        .words()
+                        .length(
+                            value.getAsDouble(),
+                            LengthKind.BODY,
+                            Provenance.of(Source.BODY, size.name(), column.name()))));
+      }
+      rows.add(row);
+    }
+    return new Block.Table(telling.say("body.caption"), head, rows);
+  }
+
+  private static List<SizeChart.Column> lengths(Telling telling) {
+    return telling.run().pattern().chart().columns().stream()
+        .filter(column -> column.kind() == QuantityKind.LENGTH)
+        .toList();
+  }
+
+  Section body() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("body.lead")));
+    blocks.addAll(given.prose().part("sizes"));
+    blocks.add(bodyTable(telling));
+    return new Section("sizes", given.say("part.sizes"), true, blocks);
+  }
+
+  /** The tables of finished measurements, one for each view that has any. */
+  public static List<Block.Table> finishedTables(Telling telling) {
+    List<Block.Table> tables = new ArrayList<>();
+    Set<String> views = new LinkedHashSet<>();
+    telling.measured().girths().forEach(girth -> views.add(girth.view()));
+    for (String view : views) {
+      List<Measurements.OfLevel> levels =
+          telling.measured().girths().stream().filter(girth -> girth.view().equals(view)).toList();
+      tables.add(finishedTable(telling, view, levels));
+    }
+    return tables;
+  }
+
+  private static Block.Table finishedTable(
+      Telling telling, String view, List<Measurements.OfLevel> levels) {
+    List<List<Inline>> head = new ArrayList<>();
+    head.add(telling.say("table.size"));
+    for (Measurements.OfLevel level : levels) {
+      head.add(telling.say("finished.girth", Slots.of("level", Telling.name(level.level()))));
+      if (hasBody(telling, level)) {
+        head.add(telling.say("finished.ease", Slots.of("level", Telling.name(level.level()))));
+      }
+    }
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (String size : telling.sizeNames()) {
+      List<List<Inline>> row = new ArrayList<>();
+      row.add(List.of(Telling.size(size)));
+      for (Measurements.OfLevel level : levels) {
+        Optional<Double> girth = Optional.ofNullable(level.girth().get(size));
+        Provenance from = Provenance.of(Source.FINISHED, view, level.level(), size);
+        row.add(
+            girth
+                .map(mm -> List.<Inline>of(telling.words().length(mm, LengthKind.FINISHED, from)))
+                .orElseGet(() -> telling.say("table.none")));
+        if (hasBody(telling, level)) {
+          row.add(
+              girth
+                  .flatMap(
+                      mm ->
+                          body(telling, level.level(), size)
+                              .map(
+                                  own ->
+                                      List.<Inline>of(
+                                          telling
+                                              .words()
+                                              .length(
+                                                  mm - own,
+                                                  LengthKind.FINISHED,
+                                                  Provenance.of(
+                                                      Source.FINISHED,
+                                                      view,
+                                                      level.level(),
+                                                      size,
+                                                      "ease")))))
+                  .orElseGet(() -> telling.say("table.none")));
+        }
+      }
+      rows.add(row);
+    }
+    List<Inline> caption =
+        telling.severalViews()
+            ? telling.say("finished.caption.view", Slots.of("view", telling.views(List.of(view))))
+            : telling.say("finished.caption");
+    return new Block.Table(caption, head, rows);
+  }
+
+  private static boolean hasBody(Telling telling, Measurements.OfLevel level) {
+    return telling.run().pattern().chart().column(level.level()).isPresent();
+  }
+
+  private static Optional<Double> body(Telling telling, String measure, String size) {
+    SizeChart chart = telling.run().pattern().chart();
+    return chart
+        .column(measure)
+        .flatMap(
+            column ->
+                chart
+                    .size(size)
+                    .map(at -> column.cells().get(at.position()).value())
+                    .filter(OptionalDouble::isPresent)
+                    .map(OptionalDouble::getAsDouble));
+  }
+
+  Optional<Section> finished() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("finished.lead")));
+    blocks.addAll(given.prose().part("finished"));
+    List<Block.Table> tables = finishedTables(telling);
+    blocks.addAll(tables);
+    return tables.isEmpty() && given.prose().part("finished").isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Section("finished", given.say("part.finished"), false, blocks));
+  }
+
+  /** The measurements of the body by which a size is chosen: those at which the garment is wide. */
+  static List<String> governing(Telling telling) {
+    return telling.measured().girths().stream()
+        .map(Measurements.OfLevel::level)
+        .distinct()
+        .filter(level -> telling.run().pattern().chart().column(level).isPresent())
+        .toList();
+  }
+
+  Section choosing() {
+    List<Block> blocks = new ArrayList<>();
+    List<String> by = governing(telling);
+    List<List<Inline>> names =
+        by.stream().map(each -> List.<Inline>of(Telling.name(each))).toList();
+    List<List<Inline>> items = new ArrayList<>();
+    items.add(given.say("choose.measure"));
+    items.add(
+        names.isEmpty()
+            ? given.say("choose.any")
+            : given.say("choose.by", Slots.of("measures", telling.words().listed(names))));
+    items.add(given.say("choose.between"));
+    items.add(given.say("choose.never"));
+    blocks.add(new Block.Listing(true, items));
+    blocks.addAll(given.prose().part("choosing"));
+    return new Section("choosing", given.say("part.choosing"), false, blocks);
+  }
+}

@@ -1,0 +1,695 @@
+package org.hemwright.booklet.step;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.hemwright.booklet.leaf.Block;
+import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Provenance;
+import org.hemwright.booklet.leaf.Provenance.Source;
+import org.hemwright.booklet.words.Slots;
+import org.hemwright.booklet.words.Telling;
+import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.make.Act;
+import org.hemwright.pattern.make.Needle;
+import org.hemwright.pattern.make.PressDirection;
+import org.hemwright.pattern.make.Sewing;
+import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.make.Stitch;
+import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.piece.Allowance;
+import org.hemwright.pattern.piece.Edge;
+import org.hemwright.pattern.quantity.LengthKind;
+import org.hemwright.pattern.seam.EdgePlace;
+import org.hemwright.pattern.seam.Elastic;
+import org.hemwright.pattern.seam.Seam;
+
+/** The words of one step. */
+public final class StepWords {
+  private final Telling telling;
+  private final Step step;
+  private final Set<String> folded;
+  private final Slots slots;
+
+  private StepWords(Telling telling, Step step, Set<String> folded) {
+    this.telling = telling;
+    this.step = step;
+    this.folded = folded;
+    this.slots =
+        Slots.of("work", work())
+            .and("with", with())
+            .and("distance", distance())
+            .and("rows", rows());
+  }
+
+  /**
+   * The words of a step.
+   *
+   * @param before the steps before it, in the order of the document
+   */
+  public static StepWords of(Telling telling, Step step, List<Step> before) {
+    Set<String> folded = new LinkedHashSet<>();
+    for (Step earlier : before) {
+      if (earlier.act() instanceof Act.Fold) {
+        earlier.work(Work.OfPiece.class).forEach(piece -> folded.add(piece.piece()));
+      }
+    }
+    return new StepWords(telling, step, folded);
+  }
+
+  /** Its title: "Sew side seams". */
+  public List<Inline> title() {
+    if (step.act() instanceof Act.Own) {
+      return step.work().isEmpty() && dealt().isEmpty()
+          ? telling.say("title.do.plain")
+          : telling.words().capital(listed(dealt()));
+    }
+    return telling.words().capital(telling.say("title." + key(), slots));
+  }
+
+  /** All that is said of it: who it is for, what to do, how to press, what to look at, tips. */
+  public List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    List<Inline> text = new ArrayList<>();
+    add(text, limits());
+    add(text, laying());
+    add(text, act());
+    add(text, leaving());
+    add(text, pressing());
+    add(text, needle());
+    blocks.add(new Block.Paragraph(Block.Tone.PLAIN, text));
+    for (String look : step.words().look()) {
+      blocks.add(
+          new Block.Paragraph(
+              Block.Tone.LOOK,
+              telling.say("step.look", Slots.of("look", new Inline.Own(sentence(look))))));
+    }
+    for (String note : step.words().notes()) {
+      blocks.add(
+          new Block.Paragraph(
+              Block.Tone.NOTE,
+              telling.say("step.note", Slots.of("note", new Inline.Own(sentence(note))))));
+    }
+    return blocks;
+  }
+
+  private static void add(List<Inline> text, List<Inline> sentence) {
+    if (!sentence.isEmpty()) {
+      if (!text.isEmpty()) {
+        text.add(new Inline.Text(" "));
+      }
+      text.addAll(sentence);
+    }
+  }
+
+  private static String sentence(String words) {
+    String text = words.strip();
+    return text.endsWith(".") || text.endsWith("?") || text.endsWith("!") ? text : text + ".";
+  }
+
+  /** The key of an act's sentence and title. */
+  private String key() {
+    return step.act().word().replace(' ', '-');
+  }
+
+  // --- whom it is for -------------------------------------------------------------------------
+
+  private List<Inline> limits() {
+    List<Inline> limits = new ArrayList<>();
+    int views = telling.run().pattern().views().size();
+    if (step.views().size() < views) {
+      limits.addAll(telling.say("step.only-views", Slots.of("views", telling.views(step.views()))));
+    }
+    List<String> sizes =
+        telling.sizes().stream()
+            .filter(size -> step.sizes().filter(range -> !range.contains(size)).isEmpty())
+            .map(size -> size.name())
+            .toList();
+    if (sizes.size() < telling.run().sizes().size()) {
+      add(limits, telling.say("step.only-sizes", Slots.of("sizes", telling.sizes(sizes))));
+    }
+    return limits.isEmpty() ? limits : List.of(new Inline.Strong(telling.words().capital(limits)));
+  }
+
+  // --- what it is done to ---------------------------------------------------------------------
+
+  private List<Inline> work() {
+    return listed(step.work());
+  }
+
+  private List<Work> dealt() {
+    return step.act() instanceof Act.Own own
+        ? own.deals().stream().map(Act.Dealing::work).distinct().toList()
+        : List.of();
+  }
+
+  private List<Inline> listed(List<Work> works) {
+    List<List<Inline>> items = new ArrayList<>();
+    Map<String, List<String>> edges = new LinkedHashMap<>();
+    for (Work work : works) {
+      if (work instanceof Work.OfEdge edge) {
+        edges
+            .computeIfAbsent(
+                edge.piece() + edge.copy().map(c -> "." + c).orElse(""), k -> new ArrayList<>())
+            .add(edge.edge());
+      }
+    }
+    Set<String> told = new LinkedHashSet<>();
+    for (Work work : works) {
+      if (work instanceof Work.OfEdge edge) {
+        String owner = edge.piece() + edge.copy().map(c -> "." + c).orElse("");
+        if (told.add(owner)) {
+          List<String> names = edges.get(owner);
+          items.add(edges(edge, names == null ? List.of() : names));
+        }
+      } else {
+        items.add(thing(work));
+      }
+    }
+    return telling.words().listed(items);
+  }
+
+  private List<Inline> edges(Work.OfEdge edge, List<String> names) {
+    List<List<Inline>> all = names.stream().map(n -> List.<Inline>of(edgeName(n))).toList();
+    return telling.say(
+        all.size() == 1 ? "work.edge" : "work.edges",
+        Slots.of("edges", telling.words().listed(all))
+            .and("piece", telling.piece(edge.piece(), edge.copy())));
+  }
+
+  private static Inline.Value edgeName(String edge) {
+    return Telling.name(edge);
+  }
+
+  private List<Inline> thing(Work work) {
+    if (work instanceof Work.OfSeam seam) {
+      return telling.say("work.seam", Slots.of("seam", Telling.name(seam.seam())));
+    } else if (work instanceof Work.OfPiece piece) {
+      return telling.say(
+          "work.piece", Slots.of("piece", telling.piece(piece.piece(), piece.copy())));
+    } else if (work instanceof Work.OfMark mark) {
+      return telling.say(
+          "work.mark",
+          Slots.of("mark", Telling.name(mark.mark())).and("piece", telling.piece(mark.piece())));
+    } else if (work instanceof Work.OfIntake intake) {
+      return telling.say(
+          "work.intake",
+          Slots.of("intake", Telling.name(intake.intake()))
+              .and("piece", telling.piece(intake.piece())));
+    } else if (work instanceof Work.OfElastic elastic) {
+      return telling.say("work.elastic", Slots.of("elastic", Telling.name(elastic.elastic())));
+    } else if (work instanceof Work.OfCord cord) {
+      return telling.say("work.cord", Slots.of("cord", Telling.name(cord.cord())));
+    } else if (work instanceof Work.OfOpening opening) {
+      return telling.say("work.opening", Slots.of("opening", Telling.name(opening.opening())));
+    }
+    Work.OfEdge edge = (Work.OfEdge) work;
+    return edges(edge, List.of(edge.edge()));
+  }
+
+  // --- how the layers are laid ----------------------------------------------------------------
+
+  private boolean joins() {
+    return step.act() instanceof Act.Sew
+        || step.act() instanceof Act.Attach
+        || step.act() instanceof Act.SetIn
+        || step.act() instanceof Act.HandSew;
+  }
+
+  private List<Inline> laying() {
+    if (!joins()) {
+      return List.of();
+    }
+    List<Inline> all = new ArrayList<>();
+    for (Work.OfSeam work : step.work(Work.OfSeam.class)) {
+      telling.seam(work.seam()).ifPresent(seam -> add(all, laid(seam)));
+    }
+    return all;
+  }
+
+  private List<Inline> laid(Seam seam) {
+    Seam.Join join = seam.joins().get(0);
+    Seam.Layer first = join.layers().get(0);
+    Seam.Layer second = join.layers().get(join.layers().size() - 1);
+    Set<String> here = pieces(first);
+    Set<String> there = pieces(second);
+    boolean placed = isPlaced(second) || isPlaced(first);
+    if (here.equals(there)) {
+      if (!Collections.disjoint(here, folded)) {
+        return List.of();
+      }
+      boolean oneCopy = copies(first).equals(copies(second));
+      String key = oneCopy ? "lay.self" : "lay.twins";
+      return telling.say(
+          key,
+          Slots.of("piece", listedPieces(here))
+              .and("first", edgesOf(first))
+              .and("second", edgesOf(second)));
+    }
+    if (placed) {
+      boolean onSecond = isPlaced(second);
+      Seam.Layer on = onSecond ? second : first;
+      Seam.Layer laid = onSecond ? first : second;
+      return telling.say(
+          "lay.placed",
+          Slots.of("first", listedPieces(pieces(laid)))
+              .and("second", listedPieces(pieces(on)))
+              .and("line", edgesOf(on)));
+    }
+    boolean band = step.act() instanceof Act.Attach;
+    boolean sleeve = step.act() instanceof Act.SetIn;
+    String key = band ? "lay.band" : sleeve ? "lay.sleeve" : "lay.pair";
+    List<Inline> all = new ArrayList<>();
+    add(
+        all,
+        telling.say(
+            key,
+            Slots.of("first", listedPieces(here))
+                .and("second", listedPieces(there))
+                .and("edge", edgesOf(first))
+                .and("onto", edgesOf(second))));
+    if (!band && !sleeve && seam.ease().most() > 0) {
+      add(all, telling.say("lay.ease", Slots.of("first", listedPieces(here))));
+    }
+    if (!band && seam.ease().most() < 0) {
+      add(all, telling.say("lay.stretch", Slots.of("first", listedPieces(here))));
+    }
+    return all;
+  }
+
+  private boolean isPlaced(Seam.Layer layer) {
+    return layer.run().stream()
+        .allMatch(
+            place ->
+                telling
+                    .drawn()
+                    .piece(place.piece())
+                    .filter(piece -> piece.edge(place.edge()).isEmpty())
+                    .isPresent());
+  }
+
+  private static Set<String> pieces(Seam.Layer layer) {
+    Set<String> pieces = new LinkedHashSet<>();
+    layer.run().forEach(place -> pieces.add(place.piece()));
+    return pieces;
+  }
+
+  private static Set<String> copies(Seam.Layer layer) {
+    Set<String> copies = new LinkedHashSet<>();
+    layer.run().forEach(place -> copies.add(place.piece() + "." + place.copy()));
+    return copies;
+  }
+
+  private List<Inline> listedPieces(Set<String> pieces) {
+    return telling.words().listed(pieces.stream().map(telling::piece).toList());
+  }
+
+  private List<Inline> edgesOf(Seam.Layer layer) {
+    List<List<Inline>> names =
+        layer.run().stream()
+            .map(EdgePlace::edge)
+            .distinct()
+            .map(edge -> List.<Inline>of(edgeName(edge)))
+            .toList();
+    return telling.words().listed(names);
+  }
+
+  // --- the act itself -------------------------------------------------------------------------
+
+  private List<Inline> act() {
+    Act act = step.act();
+    if (act instanceof Act.Attach attach) {
+      slots.and("parts", parts(attach.parts()));
+    } else if (act instanceof Act.Apply apply) {
+      slots.and("parts", parts(Math.max(1, apply.parts())));
+      if (apply.parts() < 2) {
+        return telling.say("act.apply.plain", slots);
+      }
+    } else if (act instanceof Act.Finish finish) {
+      return telling.say(finish.together() ? "act.finish.together" : "act.finish", slots);
+    } else if (act instanceof Act.LeaveRaw raw) {
+      return withOwn(telling.say("act.leave-raw", slots), raw.why());
+    } else if (act instanceof Act.Hem) {
+      return hem();
+    } else if (act instanceof Act.Bind bind) {
+      return bind.tape()
+          .map(
+              tape ->
+                  telling.say(
+                      "act.bind.tape",
+                      slots.and(
+                          "tape", telling.amount(tape, LengthKind.NOTION, step.id(), "tape"))))
+          .orElseGet(() -> telling.say("act.bind", slots));
+    } else if (act instanceof Act.FormCasing casing) {
+      slots.and("held", Telling.name(casing.holds()));
+    } else if (act instanceof Act.ThreadThrough through) {
+      slots.and("opening", Telling.name(through.opening()));
+    } else if (act instanceof Act.JoinEnds join) {
+      return join.overlapped() ? overlapped() : telling.say("act.join.end-to-end", slots);
+    } else if (act instanceof Act.InsertZip zip) {
+      List<List<Inline>> sold = new ArrayList<>();
+      for (int i = 0; i < zip.sold().size(); i++) {
+        sold.add(
+            List.of(
+                telling
+                    .words()
+                    .length(
+                        zip.sold().get(i),
+                        LengthKind.NOTION,
+                        Provenance.of(Source.STEP, step.id(), "sold", Integer.toString(i)))));
+      }
+      List<Inline> said = new ArrayList<>(telling.say("act.insert-zip", slots));
+      if (!sold.isEmpty()) {
+        add(
+            said,
+            telling.say("act.insert-zip.sold", Slots.of("lengths", telling.words().either(sold))));
+      }
+      return said;
+    } else if (act instanceof Act.Close) {
+      String what =
+          step.work().stream().allMatch(Work.OfOpening.class::isInstance)
+              ? "act.close"
+              : "act.close.dart";
+      return telling.say(what, slots);
+    } else if (act instanceof Act.Press) {
+      return step.press().isPresent() ? List.of() : telling.say("act.press", slots);
+    } else if (act instanceof Act.Fold fold) {
+      slots.and(
+          "along",
+          fold.along()
+              .map(line -> telling.say("fold.along", Slots.of("line", Telling.name(line))))
+              .orElseGet(() -> telling.say("fold.half")));
+      return telling.say(fold.wrongSidesTogether() ? "act.fold.wrong" : "act.fold.right", slots);
+    } else if (act instanceof Act.CutInto cut) {
+      slots.and(
+          "to",
+          cut.to()
+              .map(to -> telling.amount(to, LengthKind.ALLOWANCE, step.id(), "to"))
+              .orElse(List.of()));
+    } else if (act instanceof Act.Fuse fuse) {
+      slots.and(
+          "fabric",
+          fuse.fabric()
+              .map(name -> List.<Inline>of(telling.fabric(name)))
+              .orElseGet(() -> telling.say("word.interfacing")));
+    } else if (act instanceof Act.Fasten fasten) {
+      slots
+          .and("count", new Inline.Value(Integer.toString(fasten.count()), from("count")))
+          .and("size", telling.amount(fasten.size(), LengthKind.NOTION, step.id(), "size"));
+      return telling.say(fasten.count() == 1 ? "act." + key() + ".one" : "act." + key(), slots);
+    } else if (act instanceof Act.Own own) {
+      List<Inline> text = new ArrayList<>(List.of(new Inline.Own(sentence(own.words()))));
+      if (!step.sewing().choices().isEmpty()) {
+        add(text, telling.say("act.do.with", slots));
+      }
+      return text;
+    } else if (act instanceof Act.Handle && step.work().isEmpty()) {
+      String plain = "act." + key() + ".plain";
+      return telling.words().has(plain)
+          ? telling.say(plain, slots)
+          : telling.say("act." + key(), slots);
+    }
+    return telling.say("act." + key(), slots);
+  }
+
+  private List<Inline> withOwn(List<Inline> said, Optional<String> own) {
+    List<Inline> text = new ArrayList<>(said);
+    own.ifPresent(words -> add(text, List.of(new Inline.Own(sentence(words)))));
+    return text;
+  }
+
+  private Provenance from(String what) {
+    return Provenance.of(Source.STEP, step.id(), what);
+  }
+
+  private List<Inline> parts(int parts) {
+    List<Inline> word =
+        parts == 2
+            ? telling.say("parts.halves")
+            : parts == 4
+                ? telling.say("parts.quarters")
+                : parts == 8
+                    ? telling.say("parts.eighths")
+                    : telling.say(
+                        "parts.many",
+                        Slots.of(
+                            "count", new Inline.Value(Integer.toString(parts), from("parts"))));
+    return word;
+  }
+
+  private List<Inline> overlapped() {
+    for (Work.OfElastic work : step.work(Work.OfElastic.class)) {
+      Map<String, Double> overlaps = new LinkedHashMap<>();
+      for (SizedPattern sized : telling.run().sizes()) {
+        for (Elastic elastic : sized.elastics()) {
+          if (elastic.name().equals(work.elastic())) {
+            overlaps.put(sized.size().name(), elastic.overlap());
+          }
+        }
+      }
+      slots.and(
+          "overlap",
+          telling.range(
+              overlaps,
+              LengthKind.NOTION,
+              Provenance.of(Source.ELASTIC, work.elastic(), "overlap")));
+      return telling.say("act.join", slots);
+    }
+    return telling.say("act.join.cord", slots);
+  }
+
+  /** How deep a hem is turned, as its allowance is folded. */
+  private List<Inline> hem() {
+    List<List<Inline>> said = new ArrayList<>();
+    for (Work.OfEdge work : step.work(Work.OfEdge.class)) {
+      List<Inline> depth = depth(work);
+      if (!said.contains(depth) && !depth.isEmpty()) {
+        said.add(depth);
+      }
+    }
+    slots.and("depth", said.isEmpty() ? List.of() : said.get(0));
+    return telling.say(said.isEmpty() ? "act.hem.plain" : "act.hem", slots);
+  }
+
+  private List<Inline> depth(Work.OfEdge work) {
+    List<List<Inline>> turns = new ArrayList<>();
+    for (int fold = 0; fold < 2; fold++) {
+      int which = fold;
+      List<Inline> turn =
+          allowance(
+              work.piece(),
+              work.edge(),
+              allowance ->
+                  allowance instanceof Allowance.TurnedBack back && which < back.folds().size()
+                      ? Optional.of(back.folds().get(which))
+                      : which == 0 && allowance.width() > 0 && allowance instanceof Allowance.Plain
+                          ? Optional.of(allowance.width())
+                          : Optional.empty(),
+              Integer.toString(fold));
+      if (!turn.isEmpty()) {
+        turns.add(turn);
+      }
+    }
+    return turns.isEmpty()
+        ? List.of()
+        : turns.size() == 1
+            ? telling.say("hem.once", Slots.of("depth", turns.get(0)))
+            : telling.say("hem.twice", Slots.of("depth", turns.get(0)).and("under", turns.get(1)));
+  }
+
+  private List<Inline> allowance(
+      String piece, String edge, Function<Allowance, Optional<Double>> width, String which) {
+    Map<String, Double> bySize = new LinkedHashMap<>();
+    for (SizedPattern sized : telling.run().sizes()) {
+      sized
+          .piece(piece)
+          .flatMap(drawn -> drawn.edge(edge))
+          .map(Edge::allowance)
+          .flatMap(width)
+          .ifPresent(mm -> bySize.put(sized.size().name(), mm));
+    }
+    return telling.range(
+        bySize, LengthKind.ALLOWANCE, Provenance.of(Source.ALLOWANCE, piece, edge, which));
+  }
+
+  // --- how it is stitched ---------------------------------------------------------------------
+
+  private List<Inline> with() {
+    List<List<Inline>> choices = new ArrayList<>();
+    for (int i = 0; i < step.sewing().choices().size(); i++) {
+      choices.add(stitch(telling, step.sewing().choices().get(i), step.id(), i));
+    }
+    step.sewing()
+        .raw()
+        .ifPresent(
+            raw ->
+                choices.add(
+                    raw.when()
+                        .map(
+                            when ->
+                                telling.say(
+                                    "stitch.raw.when", Slots.of("when", new Inline.Own(when))))
+                        .orElseGet(() -> telling.say("stitch.raw"))));
+    return choices.isEmpty()
+        ? List.of()
+        : telling.say("with", Slots.of("stitches", telling.words().either(choices)));
+  }
+
+  /** A stitch with its settings: "zigzag, 2.5 mm wide and 2.5 mm long". */
+  public static List<Inline> stitch(Telling telling, Stitch stitch, String step, int choice) {
+    String which = Integer.toString(choice);
+    Slots slots = Slots.of("stitch", telling.say("stitch." + stitch.kind().key()));
+    stitch
+        .length()
+        .ifPresent(
+            mm ->
+                slots.and(
+                    "length",
+                    telling
+                        .words()
+                        .setting(mm, Provenance.of(Source.STEP, step, "stitch", which, "length"))));
+    stitch
+        .width()
+        .ifPresent(
+            mm ->
+                slots.and(
+                    "width",
+                    telling
+                        .words()
+                        .setting(mm, Provenance.of(Source.STEP, step, "stitch", which, "width"))));
+    if (stitch.length().isPresent() && stitch.width().isPresent()) {
+      return telling.say("stitch.wide-long", slots);
+    } else if (stitch.length().isPresent()) {
+      return telling.say("stitch.long", slots);
+    } else if (stitch.width().isPresent()) {
+      return telling.say("stitch.wide", slots);
+    }
+    return telling.say("stitch.plain", slots);
+  }
+
+  private List<Inline> distance() {
+    Optional<Sewing.Distance> said = step.sewing().distance();
+    if (said.isPresent()) {
+      String from = said.get().from().name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return telling.say(
+          "distance." + from,
+          Slots.of(
+              "distance",
+              telling.amount(said.get().amount(), LengthKind.ALLOWANCE, step.id(), "distance")));
+    }
+    if (!joins() || step.sewing().choices().isEmpty()) {
+      return List.of();
+    }
+    List<List<Inline>> widths = new ArrayList<>();
+    for (Work.OfSeam work : step.work(Work.OfSeam.class)) {
+      telling
+          .seam(work.seam())
+          .ifPresent(
+              seam ->
+                  seam.joins().get(0).layers().get(0).run().stream()
+                      .findFirst()
+                      .map(
+                          place ->
+                              allowance(
+                                  place.piece(),
+                                  place.edge(),
+                                  allowance -> Optional.of(allowance.width()),
+                                  "whole"))
+                      .filter(width -> !width.isEmpty() && !widths.contains(width))
+                      .ifPresent(widths::add));
+    }
+    boolean same = widths.stream().map(width -> Inline.plain(width)).distinct().count() == 1;
+    return same
+        ? telling.say("distance.allowance", Slots.of("distance", widths.get(0)))
+        : List.of();
+  }
+
+  private List<Inline> rows() {
+    Sewing sewing = step.sewing();
+    if (sewing.rows() < 2) {
+      return List.of();
+    }
+    Slots slots = Slots.of("rows", new Inline.Value(Integer.toString(sewing.rows()), from("rows")));
+    return sewing
+        .apart()
+        .map(
+            apart ->
+                telling.say(
+                    "rows.apart",
+                    slots.and(
+                        "apart", telling.amount(apart, LengthKind.ALLOWANCE, step.id(), "apart"))))
+        .orElseGet(() -> telling.say("rows", slots));
+  }
+
+  private List<Inline> needle() {
+    return step.sewing()
+        .needle()
+        .map(
+            needle ->
+                telling.say(
+                    "step.needle", Slots.of("needle", needle(telling, needle, from("needle")))))
+        .orElse(List.of());
+  }
+
+  /** A needle as it is sold: "ballpoint twin needle 75/11 to 90/14". */
+  public static List<Inline> needle(Telling telling, Needle needle, Provenance from) {
+    String from1 = Needle.label(needle.from());
+    String to = Needle.label(needle.to());
+    Slots slots =
+        Slots.of("point", telling.say("needle." + needle.point().word()))
+            .and("from", new Inline.Value(from1, from))
+            .and("to", new Inline.Value(to, from));
+    String key = needle.twin() ? "needle.twin" : "needle.single";
+    return telling.say(from1.equals(to) ? key : key + ".range", slots);
+  }
+
+  // --- what follows ---------------------------------------------------------------------------
+
+  private List<Inline> leaving() {
+    List<Inline> all = new ArrayList<>();
+    for (Step.Opening opening : step.leaves()) {
+      Slots at =
+          Slots.of(
+                  "length",
+                  telling.amount(
+                      opening.length(), LengthKind.FINISHED, step.id(), "leaves/" + opening.name()))
+              .and("opening", Telling.name(opening.name()));
+      add(
+          all,
+          opening
+              .where()
+              .map(where -> telling.say("step.leave.where", at.and("where", new Inline.Own(where))))
+              .orElseGet(() -> telling.say("step.leave", at)));
+    }
+    return all;
+  }
+
+  private List<Inline> pressing() {
+    if (step.press().isEmpty()) {
+      return List.of();
+    }
+    PressDirection press = step.press().get();
+    boolean itself = step.act() instanceof Act.Press;
+    String what = itself ? "press." : "then.press.";
+    if (press instanceof PressDirection.Toward toward) {
+      slots.and("toward", telling.piece(toward.piece(), toward.copy()));
+      String side = toward.seenFrom() == PressDirection.Side.RIGHT ? "" : ".wrong";
+      String key = what + "toward" + side;
+      return telling.say(telling.words().has(key) ? key : what + "toward", slots);
+    }
+    String way =
+        press instanceof PressDirection.Open
+            ? "open"
+            : press instanceof PressDirection.Up
+                ? "up"
+                : press instanceof PressDirection.Down ? "down" : "flat";
+    return telling.say(what + way, slots);
+  }
+}

@@ -1,0 +1,198 @@
+package org.hemwright.booklet.write;
+
+import java.util.List;
+import java.util.Locale;
+import org.hemwright.booklet.leaf.Block;
+import org.hemwright.booklet.leaf.Figure;
+import org.hemwright.booklet.leaf.Inline;
+
+/** Writes blocks as markup, the same for HTML and PDF but for figures and links. */
+final class BlockWriter {
+  /** A table of no more rows than this stays on one page. */
+  private static final int FEW_ROWS = 12;
+
+  private final Markup out;
+  private final Pictures pictures;
+  private final boolean glossary;
+
+  /** How a figure stands on the page. */
+  interface Pictures {
+    /** Writes the picture of a figure, without its caption. */
+    void put(Markup out, Figure figure);
+
+    /** Whether values say where they come from, and tables have captions of their own. */
+    boolean onScreen();
+  }
+
+  /**
+   * A writer.
+   *
+   * @param glossary whether terms link to the glossary, which then stands on the same page
+   */
+  BlockWriter(Markup out, Pictures pictures, boolean glossary) {
+    this.out = out;
+    this.pictures = pictures;
+    this.glossary = glossary;
+  }
+
+  void blocks(List<Block> blocks) {
+    blocks.forEach(this::block);
+  }
+
+  private void block(Block block) {
+    if (block instanceof Block.Paragraph paragraph) {
+      out.open("p", "class", tone(paragraph.tone()));
+      inlines(paragraph.text());
+      out.close("p");
+    } else if (block instanceof Block.Heading heading) {
+      String element = "h" + (heading.level() + 1);
+      out.open(element, "id", heading.id());
+      inlines(heading.text());
+      out.close(element);
+    } else if (block instanceof Block.Listing listing) {
+      listing(listing);
+    } else if (block instanceof Block.Glossary entries) {
+      glossary(entries);
+    } else if (block instanceof Block.Table table) {
+      table(table);
+    } else if (block instanceof Block.Drawing drawing) {
+      figure(drawing.figure(), "figure");
+    } else if (block instanceof Block.Gallery gallery) {
+      out.open("div", "class", "gallery");
+      gallery.figures().forEach(figure -> figure(figure, "figure cell"));
+      out.close("div");
+    } else if (block instanceof Block.Step step) {
+      step(step);
+    }
+  }
+
+  private static String tone(Block.Tone tone) {
+    return tone == Block.Tone.PLAIN ? "" : tone.name().toLowerCase(Locale.ROOT);
+  }
+
+  private void listing(Block.Listing listing) {
+    String element = listing.numbered() ? "ol" : "ul";
+    out.open(element);
+    for (List<Inline> item : listing.items()) {
+      out.open("li");
+      inlines(item);
+      out.close("li");
+    }
+    out.close(element);
+  }
+
+  private void glossary(Block.Glossary glossary) {
+    for (Block.Glossary.Entry entry : glossary.entries()) {
+      out.open("p", "class", "entry", "id", entry.id());
+      out.open("strong");
+      inlines(entry.word());
+      out.close("strong");
+      out.text(" ");
+      inlines(entry.meaning());
+      out.close("p");
+    }
+  }
+
+  private void table(Block.Table table) {
+    out.open("div", "class", table.rows().size() <= FEW_ROWS ? "whole" : "long");
+    if (!pictures.onScreen()) {
+      out.open("p", "class", "caption");
+      inlines(table.caption());
+      out.close("p");
+    }
+    out.open("table", "class", "wide" + table.head().size());
+    if (pictures.onScreen()) {
+      out.open("caption");
+      inlines(table.caption());
+      out.close("caption");
+    }
+    out.open("thead").open("tr");
+    for (List<Inline> cell : table.head()) {
+      out.open("th", "scope", "col");
+      inlines(cell);
+      out.close("th");
+    }
+    out.close("tr").close("thead").open("tbody");
+    for (List<List<Inline>> row : table.rows()) {
+      out.open("tr");
+      for (int i = 0; i < row.size(); i++) {
+        String element = i == 0 ? "th" : "td";
+        out.open(element, "scope", i == 0 ? "row" : "");
+        inlines(row.get(i));
+        out.close(element);
+      }
+      out.close("tr");
+    }
+    out.close("tbody").close("table").close("div");
+  }
+
+  private void figure(Figure figure, String kind) {
+    out.open("div", "class", kind, "id", figure.id());
+    pictures.put(out, figure);
+    if (!figure.caption().isEmpty()) {
+      out.open("p", "class", "under");
+      inlines(figure.caption());
+      out.close("p");
+    }
+    out.close("div");
+  }
+
+  private void step(Block.Step step) {
+    out.open("div", "class", "step", "id", step.id());
+    out.open("h4");
+    inlines(step.title());
+    out.close("h4");
+    step.figure().ifPresent(figure -> figure(figure, "figure"));
+    blocks(step.words());
+    out.close("div");
+  }
+
+  void inlines(List<Inline> inlines) {
+    inlines.forEach(this::inline);
+  }
+
+  private void inline(Inline inline) {
+    if (inline instanceof Inline.Text text) {
+      out.text(text.text());
+    } else if (inline instanceof Inline.Own own) {
+      out.text(own.text());
+    } else if (inline instanceof Inline.Value value) {
+      value(value);
+    } else if (inline instanceof Inline.Strong strong) {
+      out.open("strong");
+      inlines(strong.parts());
+      out.close("strong");
+    } else if (inline instanceof Inline.Emphasis emphasis) {
+      out.open("em");
+      inlines(emphasis.parts());
+      out.close("em");
+    } else if (inline instanceof Inline.Term term) {
+      term(term);
+    } else if (inline instanceof Inline.Link link) {
+      out.open("a", "href", link.address(), "title", Inline.plain(link.parts()));
+      inlines(link.parts());
+      out.close("a");
+    } else if (inline instanceof Inline.Break) {
+      out.open("br");
+    }
+  }
+
+  private void value(Inline.Value value) {
+    if (pictures.onScreen()) {
+      out.open("span", "class", "v", "data-from", value.from().toString());
+      out.text(value.text()).close("span");
+    } else {
+      out.text(value.text());
+    }
+  }
+
+  private void term(Inline.Term term) {
+    if (glossary && pictures.onScreen()) {
+      out.open("a", "class", "term", "href", "#term-" + term.key());
+      inlines(term.parts());
+      out.close("a");
+    } else {
+      inlines(term.parts());
+    }
+  }
+}

@@ -1,0 +1,345 @@
+package org.hemwright.booklet.write;
+
+import com.openhtmltopdf.extend.FSObjectDrawer;
+import com.openhtmltopdf.extend.OutputDevice;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
+import com.openhtmltopdf.render.RenderingContext;
+import com.openhtmltopdf.util.XRLog;
+import java.awt.Shape;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TimeZone;
+import java.util.zip.CRC32;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.hemwright.booklet.leaf.Booklet;
+import org.hemwright.booklet.leaf.Figure;
+import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Picture;
+import org.hemwright.booklet.leaf.Section;
+import org.hemwright.geometry.Box;
+import org.hemwright.paper.png.SheetPainter;
+import org.hemwright.paper.sheet.DocumentFacts;
+import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.paper.type.Face;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+
+/** The booklet as a tagged PDF file (PDF/UA-1, ISO 14289-1). */
+public final class BookletPdf {
+  private static final String PRODUCER = "Hemwright";
+  private static final String FIGURE = "hemwright/figure";
+  private static final String STYLE = Styles.file("print.css");
+  private static final String LARGE = Styles.file("large.css");
+  private static final double WIDEST = 168;
+  private static final double HIGHEST_OWN = 90;
+
+  static {
+    XRLog.setLoggingEnabled(false);
+  }
+
+  private final Booklet booklet;
+  private final PrintForm form;
+  private final Map<String, Figure> figures = new HashMap<>();
+
+  private BookletPdf(Booklet booklet, PrintForm form) {
+    this.booklet = booklet;
+    this.form = form;
+  }
+
+  /**
+   * A printed booklet.
+   *
+   * @param bytes the file
+   * @param pages how many
+   */
+  @SuppressWarnings("ArrayRecordComponent")
+  public record Printed(byte[] bytes, int pages) {}
+
+  /** Writes the file. */
+  public static Printed write(Booklet booklet, PrintForm form) {
+    return new BookletPdf(booklet, form).write();
+  }
+
+  private Printed write() {
+    try (PDDocument document = new PDDocument()) {
+      CRC32 id = new CRC32();
+      id.update((booklet.facts() + form.toString()).getBytes(StandardCharsets.UTF_8));
+      document.setDocumentId(id.getValue());
+      PdfRendererBuilder builder = new PdfRendererBuilder();
+      builder.usePDDocument(document);
+      builder.usePdfUaAccessibility(true);
+      builder.usePdfVersion(1.7f);
+      builder.withProducer(PRODUCER);
+      font(builder, document, Face.REGULAR, 400, BaseRendererBuilder.FontStyle.NORMAL);
+      font(builder, document, Face.SEMIBOLD, 700, BaseRendererBuilder.FontStyle.NORMAL);
+      font(builder, document, Face.LIGHT, 300, BaseRendererBuilder.FontStyle.NORMAL);
+      font(builder, document, Face.ITALIC, 400, BaseRendererBuilder.FontStyle.ITALIC);
+      builder.useUriResolver(
+          (base, uri) -> uri.startsWith("data:") || uri.startsWith("#") ? uri : null);
+      DefaultObjectDrawerFactory drawers = new DefaultObjectDrawerFactory();
+      drawers.registerDrawer(FIGURE, new Drawer());
+      builder.useObjectDrawerFactory(drawers);
+      builder.withHtmlContent(markup(), "");
+      try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+        renderer.createPDFWithoutClosing();
+        describe(document, booklet.facts());
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        document.save(bytes);
+        return new Printed(bytes.toByteArray(), document.getNumberOfPages());
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Without the font's own glyph substitution, so that each glyph stands for a character. */
+  private static void font(
+      PdfRendererBuilder builder,
+      PDDocument document,
+      Face face,
+      int weight,
+      BaseRendererBuilder.FontStyle style)
+      throws IOException {
+    PDFont font = PDType0Font.load(document, face.open(), true);
+    builder.useFont(new PDFontSupplier(font), "House", weight, style, true);
+  }
+
+  /** Paints a figure where the page leaves room for it. */
+  private final class Drawer implements FSObjectDrawer {
+    @Override
+    public @Nullable Map<Shape, String> drawObject(
+        Element e,
+        double x,
+        double y,
+        double width,
+        double height,
+        OutputDevice device,
+        RenderingContext context,
+        int dotsPerPixel) {
+      Figure figure = figures.get(e.getAttribute("data"));
+      if (figure != null) {
+        double wide = width / dotsPerPixel;
+        double high = height / dotsPerPixel;
+        device.drawWithGraphics(
+            (float) x,
+            (float) y,
+            (float) wide,
+            (float) high,
+            graphics -> {
+              if (figure.own().isPresent()) {
+                VectorPicture.paint(figure.own().get(), graphics, wide, high);
+              } else {
+                SheetPainter.paint(figure.sheet(), graphics, wide / figure.sheet().frame().width());
+              }
+            });
+      }
+      return null;
+    }
+  }
+
+  // --- the markup -----------------------------------------------------------------------------
+
+  private String markup() {
+    DocumentFacts facts = booklet.facts();
+    Markup out = new Markup();
+    out.open("html", "lang", facts.language(), "xml:lang", facts.language()).open("head");
+    out.open("title").text(facts.title()).close("title");
+    out.open("meta", "name", "description", "content", facts.about());
+    out.open("meta", "name", "subject", "content", facts.about());
+    out.open("meta", "name", "author", "content", facts.author());
+    out.open("style").written("/*<![CDATA[*/\n");
+    out.written(page()).written(STYLE).written(form.large() ? LARGE : "");
+    out.written("/*]]>*/").close("style").open("bookmarks");
+    for (Section section : booklet.sections()) {
+      out.open("bookmark", "name", Inline.plain(section.title()), "href", "#" + section.id());
+      out.close("bookmark");
+    }
+    out.close("bookmarks").close("head").open("body");
+    OnPaper paper = new OnPaper();
+    BlockWriter blocks = new BlockWriter(out, paper, false);
+    booklet
+        .logo()
+        .ifPresent(logo -> paper.picture(out, "logo", booklet.facts().author(), logo, "logo"));
+    out.open("h1");
+    blocks.inlines(booklet.title());
+    out.close("h1");
+    blocks.blocks(booklet.cover());
+    out.open("div", "class", "contents").open("h2").text(booklet.contents()).close("h2");
+    for (Section section : booklet.sections()) {
+      String title = Inline.plain(section.title());
+      out.open("p", "class", "entry");
+      out.open("a", "class", "to", "href", "#" + section.id(), "title", title);
+      out.text(title).close("a").close("p");
+    }
+    out.close("div");
+    for (Section section : booklet.sections()) {
+      out.open("div", "class", section.startsPage() ? "section page" : "section");
+      out.open("h2", "id", section.id());
+      blocks.inlines(section.title());
+      out.close("h2");
+      blocks.blocks(section.blocks());
+      out.close("div");
+    }
+    return out.close("body").close("html").whole();
+  }
+
+  private String page() {
+    boolean metric = form.paper() == PrintForm.Paper.A4;
+    return """
+    @page { size: %s; margin: %s;
+      @bottom-left { content: "%s"; }
+      @bottom-right { content: "%s " counter(page); } }
+    """
+        .formatted(
+            metric ? "A4" : "8.5in 11in",
+            metric ? "18mm 20mm 20mm 20mm" : "17mm 23mm 19mm 23mm",
+            quoted(Inline.plain(booklet.footer())),
+            quoted(booklet.page()));
+  }
+
+  /** Text within quotes of a style sheet. */
+  private static String quoted(String text) {
+    StringBuilder safe = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (c == '"' || c == '\\' || c == '<' || c < ' ' || c == ']') {
+                safe.append('\\').append(Integer.toHexString(c)).append(' ');
+              } else {
+                safe.appendCodePoint(c);
+              }
+            });
+    return safe.toString();
+  }
+
+  /** Figures drawn by us from the sheet itself; her pictures as data. */
+  private final class OnPaper implements BlockWriter.Pictures {
+    @Override
+    public boolean onScreen() {
+      return false;
+    }
+
+    @Override
+    public void put(Markup out, Figure figure) {
+      if (figure.own().isPresent()) {
+        picture(out, figure.id(), figure.alt(), figure.own().get(), "own");
+        return;
+      }
+      object(out, figure, figure.sheet().frame().width(), figure.sheet().frame().height(), "");
+    }
+
+    private void object(Markup out, Figure figure, double wide, double high, String kind) {
+      String key = figure.id() + "-" + figures.size();
+      figures.put(key, figure);
+      double scale = Math.min(1, WIDEST / wide);
+      String size =
+          "width:%s;height:%s"
+              .formatted(BookletHtml.mm(wide * scale), BookletHtml.mm(high * scale));
+      out.open(
+          "object",
+          "type",
+          FIGURE,
+          "data",
+          key,
+          "alt",
+          figure.alt(),
+          "title",
+          figure.alt(),
+          "class",
+          kind,
+          "style",
+          size);
+      out.close("object");
+    }
+
+    void picture(Markup out, String id, String alt, Picture picture, String kind) {
+      if (picture.kind() == Picture.Kind.SVG) {
+        double[] size = VectorPicture.size(picture);
+        double scale = Math.min(1, HIGHEST_OWN / size[1]);
+        Figure figure =
+            new Figure(
+                id,
+                new Sheet(new Box(0, 0, size[0], size[1]), List.of()),
+                alt,
+                List.of(),
+                Optional.of(picture));
+        object(out, figure, size[0] * scale, size[1] * scale, kind);
+      } else {
+        out.open("img", "class", kind, "alt", alt, "src", BookletHtml.data(picture));
+      }
+    }
+  }
+
+  // --- what the file says of itself -----------------------------------------------------------
+
+  private static void describe(PDDocument document, DocumentFacts facts) throws IOException {
+    Calendar dated = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
+    dated.clear();
+    dated.set(
+        facts.dated().getYear(), facts.dated().getMonthValue() - 1, facts.dated().getDayOfMonth());
+    PDDocumentInformation information = new PDDocumentInformation();
+    information.setTitle(facts.title());
+    information.setAuthor(facts.author());
+    information.setSubject(facts.about());
+    information.setCreator(PRODUCER);
+    information.setProducer(PRODUCER);
+    information.setCreationDate(dated);
+    information.setModificationDate(dated);
+    document.setDocumentInformation(information);
+    document.getDocumentCatalog().setLanguage(facts.language());
+    PDMetadata metadata = new PDMetadata(document);
+    metadata.importXMPMetadata(xmp(facts).getBytes(StandardCharsets.UTF_8));
+    document.getDocumentCatalog().setMetadata(metadata);
+  }
+
+  /** The same facts as an XMP packet (ISO 16684-1), with the claim of ISO 14289-1. */
+  private static String xmp(DocumentFacts facts) {
+    return """
+    <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+    <x:xmpmeta xmlns:x="adobe:ns:meta/">
+     <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+      <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
+        xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"
+        xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+       <pdfuaid:part>1</pdfuaid:part>
+       <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
+       <dc:creator><rdf:Seq><rdf:li>%s</rdf:li></rdf:Seq></dc:creator>
+       <dc:description><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:description>
+       <dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
+       <xmp:CreateDate>%s</xmp:CreateDate>
+       <xmp:ModifyDate>%s</xmp:ModifyDate>
+       <xmp:CreatorTool>%s</xmp:CreatorTool>
+       <pdf:Producer>%s</pdf:Producer>
+      </rdf:Description>
+     </rdf:RDF>
+    </x:xmpmeta>
+    <?xpacket end="w"?>
+    """
+        .formatted(
+            Markup.escaped(facts.title()),
+            Markup.escaped(facts.author()),
+            Markup.escaped(facts.about()),
+            Markup.escaped(facts.language()),
+            facts.dated() + "T00:00:00Z",
+            facts.dated() + "T00:00:00Z",
+            PRODUCER,
+            PRODUCER);
+  }
+}
