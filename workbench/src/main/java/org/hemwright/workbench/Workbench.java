@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.checks.Acceptances;
 import org.hemwright.checks.CheckSettings;
@@ -71,9 +73,15 @@ public final class Workbench {
 
   private Workbench() {}
 
-  /** Reads a folder and drafts every piece in every size. */
+  /** Reads a folder, also what goes into its booklet, and drafts every piece in every size. */
   public static Evaluated evaluate(PatternFolder folder) {
-    return draft(folder).evaluated();
+    Evaluated drafted = draft(folder).evaluated();
+    List<Finding> problems = new ArrayList<>(drafted.problems());
+    FolderReading reading = new FolderReading(folder, problems);
+    reading.forBooklet();
+    SortedMap<String, byte[]> sources = new TreeMap<>(drafted.sources());
+    sources.putAll(reading.read());
+    return new Evaluated(drafted.run(), problems, sources);
   }
 
   /** The same, with the plan and its values, so that a number may be changed and drawn again. */
@@ -90,7 +98,6 @@ public final class Workbench {
     reading.beside(SampleLog.FILE);
     Document document = DocumentReader.read(PatternFolder.DOCUMENT, text.get());
     Optional<SizeChart> chart = chart(document, reading, problems);
-    reading.forBooklet();
     Optional<Evaluation> values = Optional.empty();
     Optional<SizeRun> run = Optional.empty();
     problems.addAll(document.findings());

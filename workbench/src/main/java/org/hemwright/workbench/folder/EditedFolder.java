@@ -38,4 +38,14 @@ public record EditedFolder(PatternFolder under, SortedMap<String, String> texts)
         ? under.file(name)
         : new FolderFile.Content(text.getBytes(StandardCharsets.UTF_8));
   }
+
+  @Override
+  public List<String> pictures() {
+    return under.pictures();
+  }
+
+  @Override
+  public FolderFile picture(String name) {
+    return under.picture(name);
+  }
 }
