@@ -3,6 +3,8 @@ package org.hemwright.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Argument;
@@ -69,6 +71,12 @@ record BandRatioCheck(CheckSettings settings) implements EachSizeCheck {
     double ratio() {
       return length / opening;
     }
+
+    /** The way along it on its drawing. */
+    Vector direction() {
+      Path path = piece.edge(layer.run().get(0).edge()).orElseThrow().path();
+      return path.end().minus(path.start());
+    }
   }
 
   private Optional<Finding> judge(Seam seam, Band band, SizedPattern sized, Pattern pattern) {
@@ -82,8 +90,7 @@ record BandRatioCheck(CheckSettings settings) implements EachSizeCheck {
       return Optional.empty();
     }
     double needed = 1 / band.ratio() - 1;
-    double stretch =
-        Cloth.of(band.piece(), pattern).map(f -> f.stretchAcross().orElse(0)).orElse(0.0);
+    double stretch = Cloth.stretch(band.piece(), band.direction(), pattern);
     double most = limits.bandStretch() * stretch;
     if (stretch > 0 && needed > most + limits.rounding()) {
       return Optional.of(problem("band-stretch", seam, band, 1 / (1 + most), sized));

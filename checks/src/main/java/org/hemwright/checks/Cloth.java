@@ -33,12 +33,19 @@ final class Cloth {
     if (fabric.isEmpty()) {
       return 0;
     }
-    boolean along =
-        piece
+    return way(piece, direction) == BodyTable.Way.ALONG
+        ? fabric.get().stretchAlong().orElse(0)
+        : fabric.get().stretchAcross().orElse(0);
+  }
+
+  /** Which way of its cloth a direction of a piece's drawing is nearer to. */
+  static BodyTable.Way way(Piece piece, Vector direction) {
+    return piece
             .grain()
             .filter(grain -> between(grain.direction(), direction) < Math.PI / 4)
-            .isPresent();
-    return along ? fabric.get().stretchAlong().orElse(0) : fabric.get().stretchAcross().orElse(0);
+            .isPresent()
+        ? BodyTable.Way.ALONG
+        : BodyTable.Way.ACROSS;
   }
 
   /** The angle between two lines, whichever way they point (radians, 0 to π/2). */

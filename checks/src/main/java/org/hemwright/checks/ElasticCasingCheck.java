@@ -2,7 +2,6 @@ package org.hemwright.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.Pattern;
@@ -28,15 +27,9 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
   @Override
   public List<Finding> check(SizedPattern sized, Pattern pattern) {
     List<Finding> findings = new ArrayList<>();
-    for (Elastic elastic : sized.elastics()) {
-      Optional<Piece> piece = sized.piece(elastic.piece());
-      Optional<Casing> casing = piece.flatMap(found -> Casing.of(found, elastic.edge(), sized));
-      if (piece.isPresent() && casing.isPresent()) {
-        depth(elastic, piece.get(), casing.get(), findings);
-      }
-      if (piece.isPresent()) {
-        body(elastic, piece.get(), sized, pattern, findings);
-      }
+    for (HeldElastic held : HeldElastic.of(sized, pattern, settings)) {
+      held.casing().ifPresent(c -> depth(held.elastic(), held.piece(), c, findings));
+      body(held, findings);
     }
     return findings;
   }
@@ -60,16 +53,14 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
     }
   }
 
-  /** What the document says that it holds and passes; one of whom nothing is said, by its name. */
-  private void body(
-      Elastic elastic, Piece piece, SizedPattern sized, Pattern pattern, List<Finding> findings) {
-    boolean unsaid = elastic.round().isEmpty() && elastic.over().isEmpty();
-    boolean named = unsaid && elastic.name().contains("waist");
-    String held = elastic.round().orElse(named ? "waist" : "");
-    String passed = elastic.over().orElse(named ? "hip" : "");
-    OptionalDouble waist = BodyMeasurement.of(held, sized, pattern);
-    OptionalDouble hip = BodyMeasurement.of(passed, sized, pattern);
-    double reach = elastic.stretch().orElse(settings.wear().elasticStretch());
+  private void body(HeldElastic elasticHeld, List<Finding> findings) {
+    Elastic elastic = elasticHeld.elastic();
+    Piece piece = elasticHeld.piece();
+    String held = elasticHeld.round();
+    String passed = elasticHeld.over();
+    OptionalDouble waist = elasticHeld.held();
+    OptionalDouble hip = elasticHeld.passed();
+    double reach = elasticHeld.stretch();
     double finished = elastic.finished();
     if (waist.isPresent()) {
       boolean loose = finished > waist.getAsDouble() + settings.sewing().seamWarn();

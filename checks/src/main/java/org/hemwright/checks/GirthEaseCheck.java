@@ -1,12 +1,8 @@
 package org.hemwright.checks;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
-import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
@@ -15,7 +11,6 @@ import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.measure.BodyEase;
-import org.hemwright.pattern.measure.LevelGirth;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.quantity.Quantity;
@@ -26,8 +21,6 @@ import org.hemwright.pattern.quantity.Quantity;
  * stretch to wear"). Asked where the chart has the girth of that name.
  */
 record GirthEaseCheck(CheckSettings settings) implements EachSizeCheck {
-  private static final Vector ROUND = new Vector(1, 0);
-
   @Override
   public String id() {
     return "girth-ease";
@@ -37,37 +30,20 @@ record GirthEaseCheck(CheckSettings settings) implements EachSizeCheck {
   public List<Finding> check(SizedPattern sized, Pattern pattern) {
     List<Finding> findings = new ArrayList<>();
     for (View view : pattern.views()) {
-      List<Piece> pieces =
-          sized.pieces().stream().filter(p -> view.pieces().contains(p.name())).toList();
-      Set<String> levels = new LinkedHashSet<>();
-      pieces.forEach(p -> p.marks(Mark.Level.class).forEach(level -> levels.add(level.name())));
-      for (String level : levels) {
-        OptionalDouble body = BodyMeasurement.of(level, sized, pattern);
-        Optional<LevelGirth> girth = LevelGirth.of(sized, level, Set.copyOf(view.pieces()));
-        if (body.isPresent()
-            && body.getAsDouble() > 0
-            && girth.isPresent()
-            && girth.get().girth() > 0) {
-          BodyEase ease = new BodyEase(body.getAsDouble(), girth.get().girth());
-          judge(level, ease, having(pieces, level), pattern).ifPresent(findings::add);
+      for (LevelRound round : LevelRound.of(view, sized, pattern)) {
+        if (round.body().isPresent() && round.body().getAsDouble() > 0) {
+          judge(round, pattern).ifPresent(findings::add);
         }
       }
     }
     return findings;
   }
 
-  private static List<Piece> having(List<Piece> pieces, String level) {
-    return pieces.stream()
-        .filter(
-            piece ->
-                piece.marks(Mark.Level.class).stream().anyMatch(mark -> mark.name().equals(level)))
-        .toList();
-  }
-
-  private Optional<Finding> judge(
-      String level, BodyEase ease, List<Piece> pieces, Pattern pattern) {
-    double stretch =
-        pieces.stream().mapToDouble(piece -> Cloth.stretch(piece, ROUND, pattern)).min().orElse(0);
+  private Optional<Finding> judge(LevelRound round, Pattern pattern) {
+    String level = round.level();
+    List<Piece> pieces = round.pieces();
+    BodyEase ease = new BodyEase(round.body().orElseThrow(), round.girth().girth());
+    double stretch = round.stretch();
     WearLimits limits = settings.wear();
     double usable = stretch * limits.comfort();
     if (ease.finished() > ease.body() * limits.girthMost()) {

@@ -1,30 +1,22 @@
 package org.hemwright.checks;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import org.hemwright.geometry.Point;
-import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
 import org.hemwright.pattern.finding.Status;
-import org.hemwright.pattern.piece.Edge;
-import org.hemwright.pattern.piece.Grain;
 import org.hemwright.pattern.piece.Piece;
-import org.hemwright.pattern.seam.EdgePlace;
-import org.hemwright.pattern.seam.Seam;
+import org.hemwright.pattern.quantity.Quantity;
 
 /**
  * The rise of trousers, from the fork up to the top of the waist, is no shorter than the body's
- * (handbook section 1, "body rise"). A fork is where an edge that is sewn to its own mirror image
- * meets an edge that is sewn to another piece with such an edge. Asked where the chart has {@code
- * body_rise}.
+ * (handbook section 1, "body rise"), but as far as the cloth stretches along with comfort. Asked
+ * where the chart has {@code body_rise}.
  */
 record RiseCheck(CheckSettings settings) implements EachSizeCheck {
   @Override
@@ -37,127 +29,37 @@ record RiseCheck(CheckSettings settings) implements EachSizeCheck {
     OptionalDouble body = BodyMeasurement.of("body_rise", sized, pattern);
     List<Finding> findings = new ArrayList<>();
     if (body.isPresent()) {
-      Set<String> crotches = crotches(sized);
-      for (Piece piece : sized.pieces()) {
-        for (int i = 0; i < piece.edges().size(); i++) {
-          if (crotches.contains(piece.name() + "." + piece.edges().get(i).name())) {
-            judge(piece, i, crotches, sized, body.getAsDouble(), findings);
-          }
-        }
+      for (GarmentRise rise : GarmentRise.of(sized)) {
+        judge(rise, body.getAsDouble(), pattern).ifPresent(findings::add);
       }
     }
     return findings;
   }
 
-  /** Edges that are sewn to themselves on another copy. */
-  private static Set<String> crotches(SizedPattern sized) {
-    Set<String> names = new LinkedHashSet<>();
-    for (Seam seam : sized.seams()) {
-      for (Seam.Join join : seam.joins()) {
-        EdgePlace first = join.layers().get(0).run().get(0);
-        EdgePlace second = join.layers().get(1).run().get(0);
-        boolean single = join.layers().stream().allMatch(layer -> layer.run().size() == 1);
-        if (single
-            && first.piece().equals(second.piece())
-            && first.edge().equals(second.edge())
-            && !first.copy().equals(second.copy())) {
-          names.add(first.piece() + "." + first.edge());
-        }
-      }
+  private Optional<Finding> judge(GarmentRise rise, double body, Pattern pattern) {
+    Piece piece = rise.piece();
+    double along =
+        piece.grain().map(grain -> Cloth.stretch(piece, grain.direction(), pattern)).orElse(0.0);
+    double wanted = (body + settings.wear().riseLeast()) / (1 + along * settings.wear().comfort());
+    double missing = wanted - rise.length();
+    if (missing <= settings.sewing().seamWarn()) {
+      return Optional.empty();
     }
-    return names;
-  }
-
-  private void judge(
-      Piece piece,
-      int crotch,
-      Set<String> crotches,
-      SizedPattern sized,
-      double body,
-      List<Finding> findings) {
-    Optional<Grain> grain = piece.grain();
-    for (boolean last : new boolean[] {false, true}) {
-      EdgeTip fork = new EdgeTip(piece, "", EdgePlace.Half.WHOLE, crotch, last);
-      EdgeTip top = new EdgeTip(piece, "", EdgePlace.Half.WHOLE, crotch, !last).beside();
-      if (grain.isEmpty() || !isInseam(fork.beside(), crotches, sized)) {
-        continue;
-      }
-      Edge waist = top.drawn();
-      Point side = top.last() ? waist.path().start() : waist.path().end();
-      Vector up = side.minus(fork.point());
-      double rise = Math.abs(up.dot(grain.get().direction()));
-      double band = band(piece, waist, sized);
-      double wanted = body + settings.wear().riseLeast();
-      double missing = wanted - rise - band;
-      if (missing > settings.sewing().seamWarn()) {
-        findings.add(
-            Finding.fail(id(), piece.name() + "." + piece.edges().get(crotch).name())
-                .with("piece", piece.name())
-                .with("rise", Argument.mm(rise + band))
-                .with("body", Argument.mm(body))
-                .with("by", Argument.mm(missing))
-                .values(rise + band, wanted, "mm")
-                .at(Place.on(piece.edges().get(crotch).origin(), piece.name(), fork.point()))
-                .build()
-                .as(missing > settings.wear().riseFail() ? Status.FAIL : Status.WARN));
-      }
+    Finding.Builder finding = Finding.fail(id(), piece.name() + "." + rise.edge().name());
+    if (along > 0) {
+      finding
+          .with("needed", Argument.of(Quantity.ratio(body / rise.length() - 1)))
+          .with("along", Argument.of(Quantity.ratio(along * settings.wear().comfort())));
     }
-  }
-
-  /** Whether an edge is sewn to another whose neighbour is a crotch too. */
-  private static boolean isInseam(EdgeTip tip, Set<String> crotches, SizedPattern sized) {
-    for (Seam seam : sized.seams()) {
-      for (Seam.Join join : seam.joins()) {
-        boolean takes = false;
-        boolean mate = false;
-        for (Seam.Layer layer : join.layers()) {
-          for (boolean start : new boolean[] {true, false}) {
-            Optional<EdgeTip> end = EdgeTip.of(layer, start, sized);
-            if (layer.run().size() == 1 && end.isPresent()) {
-              boolean own = end.get().text().equals(tip.text());
-              takes |= own && end.get().last() == tip.last();
-              mate |= !own && crotches.contains(end.get().beside().text());
-            }
-          }
-        }
-        if (takes && mate) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  /** How much a band sewn on the waist adds to it. */
-  private static double band(Piece piece, Edge waist, SizedPattern sized) {
-    for (Seam seam : sized.seams()) {
-      for (Seam.Layer layer : seam.joins().get(0).layers()) {
-        boolean other =
-            seam.joins().get(0).layers().stream()
-                .flatMap(each -> each.run().stream())
-                .anyMatch(p -> p.piece().equals(piece.name()) && p.edge().equals(waist.name()));
-        Optional<Piece> strip = sized.piece(layer.run().get(0).piece());
-        if (other
-            && strip.isPresent()
-            && !strip.get().name().equals(piece.name())
-            && LengthenCheck.isStrip(strip.get())) {
-          Edge sewn = strip.get().edge(layer.run().get(0).edge()).orElseThrow();
-          double area = Math.abs(strip.get().stitchLine().signedArea());
-          double depth = area / sewn.path().length();
-          return isFolded(strip.get(), sewn, sized) ? depth / 2 : depth;
-        }
-      }
-    }
-    return 0;
-  }
-
-  /** Whether a strip's sewn edge is sewn to the edge across from it as well. */
-  private static boolean isFolded(Piece strip, Edge sewn, SizedPattern sized) {
-    int count = strip.edges().size();
-    String across = strip.edges().get((strip.edges().indexOf(sewn) + count / 2) % count).name();
-    return sized.seams().stream()
-        .map(seam -> SewnLoop.places(seam).stream().filter(p -> p.piece().equals(strip.name())))
-        .map(places -> places.map(EdgePlace::edge).toList())
-        .anyMatch(edges -> edges.contains(sewn.name()) && edges.contains(across));
+    return Optional.of(
+        finding
+            .with("piece", piece.name())
+            .with("rise", Argument.mm(rise.length()))
+            .with("body", Argument.mm(body))
+            .with("by", Argument.mm(missing))
+            .values(rise.length(), wanted, "mm")
+            .at(Place.on(rise.edge().origin(), piece.name(), rise.fork()))
+            .build()
+            .as(missing > settings.wear().riseFail() ? Status.FAIL : Status.WARN));
   }
 }

@@ -15,6 +15,7 @@ package org.hemwright.checks;
  * @param comfort how much of its cloth's stretch a garment may use up on the body
  * @param easeWoven the least ease of a woven garment
  * @param girthMost a girth of more than so many times the body's is likely a slip of the pen
+ * @param stiffSeam how far a seam gives that is sewn with a stitch which does not stretch
  * @param riseLeast how much longer than the body's the rise is at least
  * @param riseFail beyond this much too short the garment cannot be worn
  * @param rounding shares this close to a limit are on it
@@ -32,6 +33,7 @@ public record WearLimits(
     double comfort,
     double easeWoven,
     double girthMost,
+    double stiffSeam,
     double riseLeast,
     double riseFail,
     double rounding) {
@@ -42,7 +44,7 @@ public record WearLimits(
    * The others are common practice, no source.
    */
   public static final WearLimits HANDBOOK =
-      new WearLimits(3, 10, 0.05, 0.7, 1, 25, 0.8, 0.9, 0.6, 0.5, 12.7, 2, 0, 20, 0.001);
+      new WearLimits(3, 10, 0.05, 0.7, 1, 25, 0.8, 0.9, 0.6, 0.5, 12.7, 2, 0.15, 0, 20, 0.001);
 
   public WearLimits {
     CheckSettings.inOrder(casingLeast, casingMost);
@@ -55,6 +57,7 @@ public record WearLimits(
     CheckSettings.inOrder(comfort);
     CheckSettings.inOrder(easeWoven);
     CheckSettings.inOrder(girthMost);
+    CheckSettings.inOrder(stiffSeam);
     CheckSettings.inOrder(riseLeast, riseFail);
     CheckSettings.inOrder(rounding);
   }

@@ -1,6 +1,8 @@
 package org.hemwright.cli;
 
+import org.hemwright.checks.BodyTable;
 import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.report.MeasureReport;
 import org.hemwright.workbench.report.MeasureTable;
 import picocli.CommandLine.Command;
@@ -8,7 +10,8 @@ import picocli.CommandLine.Command;
 /** Lengths and areas in every size. */
 @Command(
     name = "measure",
-    description = "Measure every edge, piece, seam, girth and elastic, in every size.",
+    description =
+        "Measure every edge, piece, seam and elastic, and how the garment goes round the body.",
     footer = {
       "",
       "Examples:",
@@ -22,10 +25,11 @@ final class MeasureCommand extends FolderCommand {
   @Override
   int work(Job job) {
     Measurements measured = Measurements.of(job.run());
+    BodyTable body = Workbench.body(job.run());
     answer(
         json()
-            ? MeasureReport.json(measured)
-            : MeasureTable.of(measured, job.run().pattern().details().units()));
+            ? MeasureReport.json(measured, body)
+            : MeasureTable.of(measured, body, job.run().pattern().details().units()));
     return ExitCode.ALL_WELL;
   }
 }

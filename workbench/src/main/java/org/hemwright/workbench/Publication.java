@@ -119,7 +119,7 @@ public record Publication(
             CheckReport.json(
                 run, answers, evaluated.problems(), Workbench.samples(evaluated, run), wording)));
     made.put(ReportPage.FILE, utf8(Workbench.page(run, answers, evaluated)));
-    made.put(MEASUREMENTS, utf8(MeasureReport.json(Measurements.of(run))));
+    made.put(MEASUREMENTS, utf8(MeasureReport.json(Measurements.of(run), Workbench.body(run))));
     made.put(
         YARDAGE + ".json",
         utf8(

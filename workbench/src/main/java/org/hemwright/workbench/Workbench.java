@@ -10,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.checks.Acceptances;
+import org.hemwright.checks.BodyTable;
 import org.hemwright.checks.CheckSettings;
 import org.hemwright.checks.StandardChecks;
 import org.hemwright.cloth.laying.Laying;
@@ -184,6 +185,11 @@ public final class Workbench {
         .map(bytes -> SampleLogReader.read(SampleLog.FILE, bytes));
   }
 
+  /** How the garment goes round the body, in every size. */
+  public static BodyTable body(SizeRun run) {
+    return BodyTable.of(run, CheckSettings.HANDBOOK);
+  }
+
   /** The report of the checks as one page for the designer. */
   public static String page(SizeRun run, List<CheckAnswer> answers, Evaluated evaluated) {
     return ReportPage.html(
@@ -192,6 +198,7 @@ public final class Workbench {
             answers,
             evaluated.problems(),
             Coverage.of(run.pattern().chart(), run.pattern().details().wearers()),
+            body(run),
             samples(evaluated, run),
             evaluated.sources(),
             wording(Optional.of(run)),

@@ -2,6 +2,7 @@ package org.hemwright.workbench.page;
 
 import java.util.List;
 import java.util.SortedMap;
+import org.hemwright.checks.BodyTable;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Coverage;
 import org.hemwright.pattern.finding.Finding;
@@ -16,6 +17,7 @@ import org.hemwright.workbench.report.CheckAnswer;
  * @param answers what each check said
  * @param problems what of the input is worth a look
  * @param coverage whom the size chart serves, an answer for each population
+ * @param body how the garment goes round the body
  * @param samples what has come of each note of the sample log
  * @param sources the files that were read, by name, for their lines
  * @param wording makes the sentences
@@ -27,6 +29,7 @@ public record Report(
     List<CheckAnswer> answers,
     List<Finding> problems,
     List<Coverage.Answer> coverage,
+    BodyTable body,
     List<SampleAnswer> samples,
     SortedMap<String, byte[]> sources,
     Wording wording,

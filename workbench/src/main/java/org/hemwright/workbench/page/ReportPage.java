@@ -46,6 +46,7 @@ public final class ReportPage {
     words.open(page);
     new PieceFigures(report.run(), findings).section(page);
     seams.section(page);
+    new BodySection(report).section(page, details.units() == Details.Units.INCHES);
     new SampleSection(report.samples(), report.wording().lengths()).section(page);
     new CoverageSection(report).section(page);
     words.accepted(page);
@@ -79,6 +80,9 @@ public final class ReportPage {
     link("pieces", "Pieces");
     if (seams) {
       link("seams", "Seams over the sizes");
+    }
+    if (new BodySection(report).any()) {
+      link("body", "Round the body");
     }
     if (!report.samples().isEmpty()) {
       link("samples", "Samples");

@@ -4,17 +4,19 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import org.hemwright.checks.BodyTable;
 import org.hemwright.pattern.measure.Measurements;
 
 /**
  * What a pattern measures, as {@code measure --json} gives it: {@code {"sizes", "pieces":[{"name",
- * "area_mm2":{size:n}, "edges":[{"name", "length_mm":{size:n}}]}], "seams", "girths", "elastics"}}.
+ * "area_mm2":{size:n}, "edges":[{"name", "length_mm":{size:n}}]}], "seams", "girths", "elastics",
+ * "body"}}; the last is how it goes round the body.
  */
 public final class MeasureReport {
   private MeasureReport() {}
 
   /** The report. */
-  public static String json(Measurements measured) {
+  public static String json(Measurements measured, BodyTable body) {
     return JsonText.of(
         json -> {
           json.writeStartObject();
@@ -23,6 +25,7 @@ public final class MeasureReport {
           writeSeams(json, measured.seams());
           writeGirths(json, measured.girths());
           writeElastics(json, measured.elastics());
+          BodyJson.write(json, body);
           json.writeEndObject();
         });
   }

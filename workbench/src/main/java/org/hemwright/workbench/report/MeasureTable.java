@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoubleFunction;
+import org.hemwright.checks.BodyTable;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.measure.Measurements;
 
@@ -14,17 +15,19 @@ import org.hemwright.pattern.measure.Measurements;
  */
 public final class MeasureTable {
   private final Measurements measured;
+  private final BodyTable body;
   private final boolean inches;
   private final StringBuilder text = new StringBuilder();
 
-  private MeasureTable(Measurements measured, Details.Units units) {
+  private MeasureTable(Measurements measured, BodyTable body, Details.Units units) {
     this.measured = measured;
+    this.body = body;
     this.inches = units == Details.Units.INCHES;
   }
 
   /** The tables, one below the other. */
-  public static String of(Measurements measured, Details.Units units) {
-    return new MeasureTable(measured, units).whole();
+  public static String of(Measurements measured, BodyTable body, Details.Units units) {
+    return new MeasureTable(measured, body, units).whole();
   }
 
   private String whole() {
@@ -59,7 +62,25 @@ public final class MeasureTable {
               column("finished", elastic.finished(), this::length),
               column("cut", elastic.cut(), this::length)));
     }
+    body();
     return text.toString();
+  }
+
+  private void body() {
+    BodyColumns columns =
+        BodyColumns.of(body, inches ? Details.Units.INCHES : Details.Units.CENTIMETRES);
+    if (columns.tables().isEmpty()) {
+      return;
+    }
+    text.append("\n").append(BodyColumns.TITLE).append("\n");
+    text.append(BodyColumns.key(body.comfort())).append("\n");
+    for (BodyColumns.Titled table : columns.tables()) {
+      table(
+          table.title(),
+          table.columns().stream()
+              .map(column -> new TextTable.Column(column.heading(), column.cells()))
+              .toList());
+    }
   }
 
   private void table(String title, List<TextTable.Column> columns) {
