@@ -171,7 +171,7 @@ record OpeningRound(
       round.forEach(piece -> holders.add(piece.name()));
       for (Seam seam : sized.seams()) {
         if (covers(seam, cloth.length())) {
-          bands(seam, cloth.length(), holders, all);
+          bands(seam, holders, all);
           if (isStiff(seam)) {
             double give = settings.wear().stiffSeam();
             all.add(new Holding(Kind.SEAM, seam.name(), cloth.length(), give));
@@ -238,7 +238,7 @@ record OpeningRound(
     }
 
     /** What else the seam takes, layer by layer: a band, a facing, a lining. */
-    private void bands(Seam seam, double length, Set<String> holders, List<Holding> all) {
+    private void bands(Seam seam, Set<String> holders, List<Holding> all) {
       int layers = seam.joins().get(0).layers().size();
       for (int i = 0; i < layers; i++) {
         double sewn = 0;
