@@ -11,6 +11,7 @@ import org.hemwright.workbench.folder.DiskFolder;
 import org.hemwright.workbench.folder.FolderFile;
 import org.hemwright.workbench.folder.PackedFolder;
 import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workroom.drag.DragView;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.ledger.LedgerView;
 import org.hemwright.workroom.room.Room;
@@ -23,7 +24,8 @@ import org.hemwright.workroom.text.TextView;
 public final class Workroom implements BrowserDoor {
   /** Every part of what a window shows, in the order in which they hear of a change. */
   private static List<View> views() {
-    return List.of(new TextView(), new TableView(), new LedgerView());
+    TableView table = new TableView();
+    return List.of(new TextView(), table, new DragView(table), new LedgerView());
   }
 
   @Override

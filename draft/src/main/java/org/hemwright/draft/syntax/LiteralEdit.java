@@ -47,6 +47,25 @@ public final class LiteralEdit {
     return source.replace(span, spelled(number, unit, value / unit.factor()) + unitAdded);
   }
 
+  /**
+   * What a literal is worth once {@link #of} has written a value: the value, rounded to the step of
+   * the unit that stands there.
+   *
+   * @param value in millimetres, radians, or as a plain number or share; finite
+   */
+  public static double rounded(Source source, Literal literal, double value) {
+    String written = source.text(literal.span());
+    String number =
+        spelled(
+            written.substring(0, numberEnd(written)),
+            literal.unit(),
+            value / literal.unit().factor());
+    boolean negative = number.startsWith("-");
+    String bare = negative ? number.substring(1) : number;
+    double size = NumberText.read(bare, 0, bare.length(), false).value();
+    return (negative ? -size : size) * literal.unit().factor();
+  }
+
   /** Where the number ends and its unit, or the blank before it, starts. */
   private static int numberEnd(String written) {
     int end = 0;

@@ -25,6 +25,7 @@ export function paint(context, view) {
   }
   context.setTransform(ratio, 0, 0, ratio, 0, 0);
   for (const pin of view.pins) paintPin(context, view, ink, pin);
+  paintGuides(context, view, ink);
   for (const each of view.overlays) each(context, view, ink);
   drawRulers(context, camera, width, height, zero(view), ink);
 }
@@ -271,6 +272,23 @@ function paintPoints(context, view, ink, piece, drawn, place) {
       }
     }
   }
+}
+
+/** Chalk lines to the points with which a dragged one is lined up. */
+function paintGuides(context, view, ink) {
+  if (!view.guides?.length) return;
+  context.strokeStyle = ink.chalk;
+  context.lineWidth = 1;
+  context.setLineDash([5, 4]);
+  for (const { from, to, place } of view.guides) {
+    const [x1, y1] = view.camera.toScreen(place[0] + from[0], place[1] + from[1]);
+    const [x2, y2] = view.camera.toScreen(place[0] + to[0], place[1] + to[1]);
+    context.beginPath();
+    context.moveTo(x1, y1);
+    context.lineTo(x2, y2);
+    context.stroke();
+  }
+  context.setLineDash([]);
 }
 
 function paintPin(context, view, ink, pin) {

@@ -52,8 +52,11 @@ const theme = EditorView.theme({
   '.cm-tooltip': { backgroundColor: 'var(--lift)', color: 'var(--ink)', border: '1px solid var(--rule-strong)', borderRadius: '4px', boxShadow: '0 3px 14px var(--shade)' },
 });
 
-/** Language, colours and dress of the editor. */
-export function colours() {
-  ready.then(() => ask('forms')).then((head) => { first = new Set(head.first); fixed = new Set(head.fixed); }).catch(() => {});
+/** Language, colours and dress of the editor, once the words are known. */
+export async function colours() {
+  await ready;
+  const head = await ask('forms');
+  first = new Set(head.first);
+  fixed = new Set(head.fixed);
   return [language, syntaxHighlighting(style), theme];
 }

@@ -41,8 +41,8 @@ export async function startEditor() {
   const extensions = [
     EditorView.cspNonce.of(nonce),
     lineNumbers(), highlightActiveLine(), highlightActiveLineGutter(), drawSelection(), bracketMatching(),
-    highlightSelectionMatches(), search({ top: true }), indentUnit.of('  '), EditorState.tabSize.of(2),
-    colours(), marked, problemsField,
+    EditorView.lineWrapping, highlightSelectionMatches(), search({ top: true }), indentUnit.of('  '), EditorState.tabSize.of(2),
+    await colours(), marked, problemsField,
     keymap.of([...searchKeymap.filter((each) => !/z|y/i.test(each.key ?? '')), indentWithTab, ...defaultKeymap]),
     EditorView.contentAttributes.of({ 'aria-label': TEXT.title, spellcheck: 'false' }),
     EditorView.updateListener.of(updated),
