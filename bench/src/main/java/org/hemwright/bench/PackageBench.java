@@ -11,14 +11,17 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.hemwright.cloth.yardage.LayingStore;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.PaperOptions;
+import org.hemwright.pattern.SizeRun;
 import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Progress;
 import org.hemwright.workbench.Publication;
+import org.hemwright.workbench.PublishOrder;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.PackedFolder;
 import org.hemwright.workbench.out.OutFolder;
@@ -87,20 +90,22 @@ public final class PackageBench {
     Path out = Files.createTempDirectory("hemwright-package");
     try {
       Evaluated evaluated = Workbench.evaluate(new PackedFolder(name));
+      SizeRun run = evaluated.run().orElseThrow();
       Publication.of(
           evaluated,
-          PaperOptions.everything().withPictures(),
-          progress ->
-              whole
-                  ? Workbench.yardage(
-                      evaluated.run().orElseThrow(),
-                      YardageRequest.everything(),
-                      LayingStore.NONE,
-                      progress)
-                  : new YardageTable(List.of()),
-          new OutFolder(out),
+          run,
+          new PublishOrder(
+              PaperOptions.everything().withPictures(),
+              progress ->
+                  whole
+                      ? Workbench.yardage(
+                          run, YardageRequest.everything(), LayingStore.NONE, progress)
+                      : new YardageTable(List.of()),
+              new OutFolder(out),
+              Optional.empty(),
+              false),
           Progress.SILENT);
-      return evaluated.run().orElseThrow().sizes().size();
+      return run.sizes().size();
     } finally {
       List<Path> all;
       try (Stream<Path> files = Files.walk(out)) {

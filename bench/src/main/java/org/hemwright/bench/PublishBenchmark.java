@@ -5,13 +5,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.tile.PageFormat;
+import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Progress;
 import org.hemwright.workbench.Publication;
+import org.hemwright.workbench.PublishOrder;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.PackedFolder;
 import org.hemwright.workbench.out.OutFolder;
@@ -76,11 +79,16 @@ public class PublishBenchmark {
   }
 
   private Publication publish(PaperOptions options) throws IOException {
+    Evaluated evaluated = Workbench.evaluate(new PackedFolder(example));
     return Publication.of(
-        Workbench.evaluate(new PackedFolder(example)),
-        options,
-        progress -> new YardageTable(List.of()),
-        new OutFolder(out),
+        evaluated,
+        evaluated.run().orElseThrow(),
+        new PublishOrder(
+            options,
+            progress -> new YardageTable(List.of()),
+            new OutFolder(out),
+            Optional.empty(),
+            false),
         Progress.SILENT);
   }
 }

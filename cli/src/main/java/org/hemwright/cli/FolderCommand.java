@@ -15,6 +15,7 @@ import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.DiskFolder;
 import org.hemwright.workbench.folder.PackedFolder;
 import org.hemwright.workbench.folder.PatternFolder;
+import org.hemwright.workbench.release.ReleaseShelf;
 import org.hemwright.workbench.report.CheckAnswer;
 import org.hemwright.workbench.report.CheckReport;
 import picocli.CommandLine.Command;
@@ -45,12 +46,22 @@ abstract class FolderCommand implements Callable<Integer> {
       description = "Only these sizes, as the chart names them: --size 14 or --size 8,10,12.")
   private List<String> sizes = new ArrayList<>();
 
+  @Option(
+      names = "--released",
+      paramLabel = "VERSION",
+      description = "The pattern as it was when this version was released: --released 1.0.")
+  private Optional<String> released = Optional.empty();
+
   @Option(names = "--json", description = "Answer as JSON on standard output, messages apart.")
   private boolean json;
 
   @Override
   public final Integer call() throws IOException {
-    PatternFolder source = folder.isPresent() ? new DiskFolder(folder.get()) : PackedFolder.DEMO;
+    Optional<PatternFolder> asked = source();
+    if (asked.isEmpty()) {
+      return ExitCode.INPUT_WRONG;
+    }
+    PatternFolder source = asked.get();
     Evaluated evaluated = Workbench.evaluate(source);
     Tell tell = new Tell(messages(), folder, Workbench.wording(evaluated.run()));
     tell.all(evaluated.problems());
@@ -63,6 +74,32 @@ abstract class FolderCommand implements Callable<Integer> {
     SizeRun whole = evaluated.run().orElseThrow();
     Optional<SizeRun> run = chosen(whole);
     return run.isEmpty() ? ExitCode.INPUT_WRONG : work(new Job(evaluated, run.get(), tell));
+  }
+
+  /** The folder, the demo, or the folder of a release; nothing where there is no such release. */
+  private Optional<PatternFolder> source() {
+    if (released.isEmpty()) {
+      return Optional.of(folder.isPresent() ? new DiskFolder(folder.get()) : PackedFolder.DEMO);
+    }
+    List<String> known = shelf().map(ReleaseShelf::versions).orElse(List.of());
+    Optional<PatternFolder> there =
+        shelf().flatMap(shelf -> shelf.folder(released.get().strip())).map(each -> each);
+    if (there.isEmpty()) {
+      messages()
+          .println(
+              "--released %s: %s"
+                  .formatted(
+                      released.get(),
+                      known.isEmpty()
+                          ? "nothing of this pattern was released; publish --release does that"
+                          : "there is no such release; there is " + String.join(", ", known)));
+    }
+    return there;
+  }
+
+  /** The releases of the pattern; the demo has none. */
+  final Optional<ReleaseShelf> shelf() {
+    return folder.map(ReleaseShelf::of);
   }
 
   /** What a command works on: sound input, in the sizes asked for. */

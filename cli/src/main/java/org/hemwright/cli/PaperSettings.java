@@ -81,6 +81,11 @@ final class PaperSettings {
         proof);
   }
 
+  /** Whether every paper and every view is made. */
+  boolean isWhole() {
+    return papers.isEmpty() && views.isEmpty();
+  }
+
   /** What is wrong with the options for a run, a sentence each. */
   List<String> problems(SizeRun run) {
     List<String> problems = new ArrayList<>();

@@ -2,7 +2,10 @@ package org.hemwright.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.paper.PaperOptions;
@@ -11,8 +14,8 @@ import org.hemwright.paper.PrintedPattern;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
-import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Publication;
+import org.hemwright.workbench.PublishOrder;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
@@ -33,9 +36,15 @@ import picocli.CommandLine.Option;
       "  hemwright publish my-skirt --on a4         for A4 printers alone",
       "  hemwright publish my-skirt --size 14       one size, drawn with unbroken lines",
       "  hemwright publish my-skirt --proof         although a check fails; every page says so",
+      "  hemwright publish my-skirt --release       freeze this version in my-skirt/releases as"
+          + " well",
       "",
-      "Each publication stands in a folder of its own, named for its version and its contents, with",
-      "manifest.json; current.txt names the newest. Exit code 1: a check fails, nothing was changed."
+      "Each publication stands in a folder of its own, named for its version and its contents,"
+          + " with",
+      "manifest.json; current.txt names the newest, and the .zip in it is ready to upload. What"
+          + " was",
+      "released under a version is never published otherwise under it: give changes a new version.",
+      "Exit code 1: a check fails, nothing was changed."
     })
 final class PublishCommand extends FolderCommand {
   @Mixin private PaperSettings paper = new PaperSettings();
@@ -46,21 +55,33 @@ final class PublishCommand extends FolderCommand {
   @Option(names = "--proof", description = "Publish though a check fails, every page marked.")
   private boolean proof;
 
+  @Option(
+      names = "--release",
+      description = "Freeze this version in the folder’s releases, to be asked later.")
+  private boolean release;
+
   @Override
   int work(Job job) throws IOException {
-    List<String> problems = paper.problems(job.run());
+    List<String> problems = new ArrayList<>(paper.problems(job.run()));
+    if (release && shelf().isEmpty()) {
+      problems.add("--release: the demo is not yours to release; name your pattern’s folder");
+    }
+    if (release && (proof || sizesChosen() || !paper.isWhole())) {
+      problems.add(
+          "--release: a release is the whole pattern; leave out --proof, --size, --view and --on");
+    }
     if (!problems.isEmpty()) {
       problems.forEach(messages()::println);
       return ExitCode.INPUT_WRONG;
     }
     PaperOptions options =
         paper
-            .options(job.run(), sizesChosen(), proof ? Optional.of("Proof") : Optional.empty())
+            .options(
+                job.run(),
+                sizesChosen(),
+                proof ? Optional.of("Proof, not for sale") : Optional.empty())
             .withPictures();
     OutFolder folder = new OutFolder(out.orElseGet(this::defaultOut));
-    Evaluated input =
-        new Evaluated(
-            Optional.of(job.run()), job.evaluated().problems(), job.evaluated().sources());
     SizeRun whole = job.evaluated().run().orElseThrow();
     List<String> sizes =
         sizesChosen()
@@ -74,20 +95,28 @@ final class PublishCommand extends FolderCommand {
             json(),
             progress ->
                 Publication.of(
-                    input,
-                    options,
-                    laid -> Workbench.yardage(whole, request, kept, laid),
-                    folder,
+                    job.evaluated(),
+                    job.run(),
+                    new PublishOrder(
+                        options,
+                        laid -> Workbench.yardage(whole, request, kept, laid),
+                        folder,
+                        shelf(),
+                        release),
                     progress));
     kept.keep();
     List<PrintedFile> files = publication.printed().map(PrintedPattern::files).orElse(List.of());
     if (json()) {
+      Map<String, Optional<String>> also = new LinkedHashMap<>();
+      also.put("zip", publication.zip());
+      also.put("release", publication.release().map(Path::toString));
       answer(
           PrintReport.json(
               publication.folder().map(Path::toString),
               files,
               publication.findings(),
-              job.tell().wording()));
+              job.tell().wording(),
+              also));
     } else {
       job.tell().all(publication.findings());
     }
@@ -101,6 +130,8 @@ final class PublishCommand extends FolderCommand {
     }
     if (!json()) {
       list(publication.folder().orElseThrow(), files);
+      publication.zip().ifPresent(zip -> answer("  " + zip + "  all that makers download\n"));
+      publication.release().ifPresent(frozen -> answer("Released as " + frozen + "\n"));
     }
     return failing == 0 ? ExitCode.ALL_WELL : ExitCode.CHECK_FAILS;
   }

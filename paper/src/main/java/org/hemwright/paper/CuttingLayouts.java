@@ -31,6 +31,11 @@ public final class CuttingLayouts {
 
   /** A PDF file for each fabric and nap, all its layouts on pages for A4 and Letter. */
   public static List<PrintedFile> pages(SizeRun run, YardageTable table) {
+    return pages(run, table, Optional.empty());
+  }
+
+  /** The same, each page marked as a proof by a word. */
+  public static List<PrintedFile> pages(SizeRun run, YardageTable table, Optional<String> proof) {
     Map<String, List<YardageRow>> byFabric = new LinkedHashMap<>();
     for (YardageRow row : drawn(table)) {
       byFabric.computeIfAbsent(fabric(row), unused -> new ArrayList<>()).add(row);
@@ -39,7 +44,7 @@ public final class CuttingLayouts {
     List<PrintedFile> files = new ArrayList<>();
     byFabric.forEach(
         (fabric, rows) -> {
-          List<Sheet> sheets = LayingSheets.pages(run, rows);
+          List<Sheet> sheets = LayingSheets.pages(run, rows, proof);
           byte[] bytes = PdfWriter.write(facts(run, "cutting layouts"), sheets);
           String name = names.file(Optional.empty(), "layouts-" + fabric, "pdf");
           files.add(new PrintedFile(name, "A4 or Letter", bytes, sheets.size(), List.of()));

@@ -27,6 +27,11 @@ final class FileNames {
     views = apart(run.pattern().views().stream().map(View::name).toList());
   }
 
+  /** The title and the version, with which every name begins. */
+  String stem() {
+    return stem;
+  }
+
   private static Map<String, String> apart(List<String> names) {
     Map<String, Integer> taken = new HashMap<>();
     Map<String, String> slugs = new LinkedHashMap<>();

@@ -45,6 +45,11 @@ public final class Paper {
     return Printing.of(run, options).make((file, made, of) -> {});
   }
 
+  /** How the names of all files of a run begin: {@code sandling-skirt-1.0}. */
+  public static String stem(SizeRun run) {
+    return new FileNames(run).stem();
+  }
+
   /** The sentences for the findings of this module. */
   public static Messages messages() {
     return Messages.beside(Paper.class, "paper.properties");

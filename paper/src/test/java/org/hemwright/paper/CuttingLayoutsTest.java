@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.hemwright.cloth.rule.Fold;
@@ -65,7 +66,7 @@ class CuttingLayoutsTest {
   @Test
   void onPagesToo() {
     List<YardageRow> rows = TABLE.rows().stream().filter(YardageRow::fits).toList();
-    List<Sheet> pages = LayingSheets.pages(RUN, rows);
+    List<Sheet> pages = LayingSheets.pages(RUN, rows, Optional.empty());
     assertThat(pages).hasSizeGreaterThan(1);
     for (Sheet page : pages) {
       assertApart(words(page), "a page");

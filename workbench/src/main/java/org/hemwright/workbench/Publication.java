@@ -4,26 +4,26 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.function.Function;
 import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.CuttingLayouts;
-import org.hemwright.paper.PaperOptions;
+import org.hemwright.paper.Paper;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.PrintedPattern;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
-import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.workbench.out.MadeFile;
+import org.hemwright.workbench.out.MadeFile.Reader;
 import org.hemwright.workbench.out.Manifest;
-import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.out.Upload;
 import org.hemwright.workbench.page.ReportPage;
 import org.hemwright.workbench.report.CheckAnswer;
 import org.hemwright.workbench.report.CheckReport;
@@ -34,14 +34,21 @@ import org.hemwright.workbench.report.YardageReport;
 
 /**
  * A whole pattern as it is given out: checked, then every file, then the pointer that makes it the
- * current one. Refused while a check fails, unless every page says that it is a proof.
+ * current one, and where it is a release the frozen version. Refused while a check fails, unless
+ * every page says that it is a proof.
  *
  * @param answers what the checks said
  * @param printed the printable files; none where publishing was refused
  * @param folder where it all stands; absent where publishing was refused
+ * @param zip the name in there of what makers download; absent for a proof
+ * @param release the folder of the frozen version; absent unless one was asked for
  */
 public record Publication(
-    List<CheckAnswer> answers, Optional<PrintedPattern> printed, Optional<Path> folder) {
+    List<CheckAnswer> answers,
+    Optional<PrintedPattern> printed,
+    Optional<Path> folder,
+    Optional<String> zip,
+    Optional<Path> release) {
   /** The checks' report beside the printable files. */
   public static final String CHECKS = "checks.json";
 
@@ -51,6 +58,17 @@ public record Publication(
   /** What cloth to buy, beside the printable files. */
   public static final String YARDAGE = "yardage";
 
+  /** What changed since the last release, for those who own it; the old version follows. */
+  public static final String CHANGES = "changes-since-";
+
+  /** The pictures to show, in a folder of their own. */
+  private static final String PICTURES = "pictures/";
+
+  /** How the time goes, as shares of the whole. */
+  private static final double PRINTED = 0.4;
+
+  private static final double LAID = 0.9;
+
   public Publication {
     answers = List.copyOf(answers);
   }
@@ -58,38 +76,64 @@ public record Publication(
   /**
    * Checks and publishes.
    *
-   * @param evaluated sound input
-   * @param options which files
-   * @param yardage lays the pattern on its cloths, once the checks have passed
-   * @param out where publications go
+   * @param evaluated sound input, in all sizes
+   * @param run the sizes to publish
    * @throws IOException where the folder cannot be written; what was current stays current
    */
   public static Publication of(
-      Evaluated evaluated,
-      PaperOptions options,
-      Function<Progress, YardageTable> yardage,
-      OutFolder out,
-      Progress progress)
-      throws IOException {
-    SizeRun run = evaluated.run().orElseThrow();
+      Evaluated evaluated, SizeRun run, PublishOrder order, Progress progress) throws IOException {
+    Stages stages = new Stages(progress);
     List<CheckAnswer> answers = new ArrayList<>(Workbench.check(evaluated, run));
-    if (options.proof().isEmpty() && answers.stream().anyMatch(CheckAnswer::fails)) {
-      return new Publication(answers, Optional.empty(), Optional.empty());
+    order
+        .shelf()
+        .ifPresent(
+            shelf -> answers.add(new CheckAnswer("release", Releasing.judge(evaluated, shelf))));
+    if (isRefused(order, answers)) {
+      return refused(answers);
     }
-    PrintedPattern printed = Workbench.print(run, options, progress);
-    boolean broken =
-        printed.findings().stream().anyMatch(finding -> finding.status() == Status.FAIL);
+    PrintedPattern printed =
+        Workbench.print(run, order.options(), stages.stage("drawing pages", 0, PRINTED));
     answers.add(new CheckAnswer("paper", printed.findings()));
-    if (options.proof().isEmpty() && broken) {
-      return new Publication(answers, Optional.empty(), Optional.empty());
+    if (isRefused(order, answers)) {
+      return refused(answers);
     }
-    YardageTable table = yardage.apply(progress);
+    YardageTable table = order.yardage().apply(stages.stage("laying on cloth", PRINTED, LAID));
     answers.add(new CheckAnswer("cloth", YardageFindings.of(run, table)));
+    if (isRefused(order, answers)) {
+      return refused(answers);
+    }
     List<PrintedFile> files = new ArrayList<>(printed.files());
-    files.addAll(CuttingLayouts.pages(run, table));
+    files.addAll(CuttingLayouts.pages(run, table, order.options().proof()));
     PrintedPattern whole = new PrintedPattern(files, printed.findings());
-    Path folder = out.publish(manifest(evaluated, run, answers, whole, table));
-    return new Publication(answers, Optional.of(whole), Optional.of(folder));
+    List<MadeFile> made = made(evaluated, run, answers, whole, table);
+    if (!order.proof()) {
+      Progress last = stages.stage("writing", LAID, 1);
+      last.step("comparing with the last release", 0, 1);
+      order
+          .shelf()
+          .filter(shelf -> run.sizes().equals(evaluated.run().orElseThrow().sizes()))
+          .flatMap(shelf -> Releasing.changes(run, shelf, order.options()))
+          .ifPresent(made::add);
+    }
+    Optional<MadeFile> zip = order.proof() ? Optional.empty() : Optional.of(zip(run, made));
+    zip.ifPresent(made::add);
+    Manifest manifest = manifest(evaluated, run, made);
+    Path folder = order.out().publish(manifest);
+    Optional<Path> release = Optional.empty();
+    if (order.release()) {
+      release = Optional.of(Releasing.freeze(evaluated, manifest, order.shelf().orElseThrow()));
+    }
+    return new Publication(
+        answers, Optional.of(whole), Optional.of(folder), zip.map(MadeFile::name), release);
+  }
+
+  private static boolean isRefused(PublishOrder order, List<CheckAnswer> answers) {
+    return !order.proof() && answers.stream().anyMatch(CheckAnswer::fails);
+  }
+
+  private static Publication refused(List<CheckAnswer> answers) {
+    return new Publication(
+        answers, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   /** Whether anything was published. */
@@ -102,34 +146,66 @@ public record Publication(
     return answers.stream().flatMap(answer -> answer.findings().stream()).toList();
   }
 
-  private static Manifest manifest(
+  private static List<MadeFile> made(
       Evaluated evaluated,
       SizeRun run,
       List<CheckAnswer> answers,
       PrintedPattern printed,
       YardageTable table) {
-    SortedMap<String, byte[]> made = new TreeMap<>();
+    List<MadeFile> made = new ArrayList<>();
     for (PrintedFile file : printed.files()) {
-      made.put(file.name(), file.bytes());
+      boolean shown = file.name().startsWith(PICTURES);
+      made.add(
+          new MadeFile(
+              file.name(),
+              shown ? Reader.DESIGNER : Reader.MAKER,
+              file.bytes(),
+              file.paper().isBlank() ? 0 : file.pages()));
     }
     Wording wording = Workbench.wording(Optional.of(run));
-    made.put(
-        CHECKS,
-        utf8(
+    made.add(
+        hers(
+            CHECKS,
             CheckReport.json(
                 run, answers, evaluated.problems(), Workbench.samples(evaluated, run), wording)));
-    made.put(ReportPage.FILE, utf8(Workbench.page(run, answers, evaluated)));
-    made.put(MEASUREMENTS, utf8(MeasureReport.json(Measurements.of(run), Workbench.body(run))));
-    made.put(
-        YARDAGE + ".json",
-        utf8(
+    made.add(hers(ReportPage.FILE, Workbench.page(run, answers, evaluated)));
+    made.add(hers(MEASUREMENTS, MeasureReport.json(Measurements.of(run), Workbench.body(run))));
+    made.add(
+        hers(
+            YARDAGE + ".json",
             YardageReport.json(
                 table, YardageFindings.of(run, table), OptionalDouble.empty(), wording)));
-    made.put(YARDAGE + ".csv", utf8(YardageCsv.of(table)));
-    made.put(YARDAGE + ".html", utf8(YardageHtml.of(run, table)));
+    made.add(hers(YARDAGE + ".csv", YardageCsv.of(table)));
+    made.add(hers(YARDAGE + ".html", YardageHtml.of(run, table)));
+    return made;
+  }
+
+  private static MadeFile hers(String name, String text) {
+    return new MadeFile(name, Reader.DESIGNER, utf8(text), 0);
+  }
+
+  private static MadeFile zip(SizeRun run, List<MadeFile> made) {
     Details details = run.pattern().details();
+    String stem = Paper.stem(run);
+    List<MadeFile> packed = made.stream().filter(file -> file.reader() == Reader.MAKER).toList();
+    byte[] bytes = Upload.zip(stem, packed, details.dated());
+    return new MadeFile(stem + ".zip", Reader.MAKER, bytes, 0);
+  }
+
+  private static Manifest manifest(Evaluated evaluated, SizeRun run, List<MadeFile> made) {
+    Details details = run.pattern().details();
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    counts.put("sizes", run.sizes().size());
+    counts.put("pieces", run.pattern().pieces().size());
+    counts.put("views", run.pattern().views().size());
     return new Manifest(
-        details.title(), details.version(), details.dated().toString(), made, evaluated.sources());
+        details.title(),
+        details.version(),
+        details.dated().toString(),
+        Program.VERSION,
+        counts,
+        made,
+        evaluated.sources());
   }
 
   private static byte[] utf8(String text) {

@@ -54,6 +54,9 @@ import org.hemwright.workbench.folder.FolderReading;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.page.Report;
 import org.hemwright.workbench.page.ReportPage;
+import org.hemwright.workbench.release.Release;
+import org.hemwright.workbench.release.ReleaseReading;
+import org.hemwright.workbench.release.ReleaseShelf;
 import org.hemwright.workbench.report.CheckAnswer;
 
 /**
@@ -74,8 +77,14 @@ public final class Workbench {
 
   private Workbench() {}
 
-  /** Reads a folder, also what goes into its booklet, and drafts every piece in every size. */
+  /**
+   * Reads a folder, also what goes into its booklet, and drafts every piece in every size. The
+   * folder of a release is not drafted anew: it gives the run that was frozen.
+   */
   public static Evaluated evaluate(PatternFolder folder) {
+    if (ReleaseReading.isRelease(folder)) {
+      return released(folder);
+    }
     Evaluated drafted = draft(folder).evaluated();
     List<Finding> problems = new ArrayList<>(drafted.problems());
     FolderReading reading = new FolderReading(folder, problems);
@@ -83,6 +92,13 @@ public final class Workbench {
     SortedMap<String, byte[]> sources = new TreeMap<>(drafted.sources());
     sources.putAll(reading.read());
     return new Evaluated(drafted.run(), problems, sources);
+  }
+
+  private static Evaluated released(PatternFolder folder) {
+    List<Finding> problems = new ArrayList<>();
+    Optional<Release> release = ReleaseReading.of(folder, problems);
+    return new Evaluated(
+        release.map(Release::run), problems, release.map(Release::sources).orElseGet(TreeMap::new));
   }
 
   /** The same, with the plan and its values, so that a number may be changed and drawn again. */
@@ -260,6 +276,7 @@ public final class Workbench {
             YardageFindings.messages(),
             Paper.messages(),
             FolderReading.messages(),
+            ReleaseShelf.messages(),
             Messages.beside(Workbench.class, "workbench.properties"));
     return run.map(known -> wording.overSizes(sizeNames(known))).orElse(wording);
   }

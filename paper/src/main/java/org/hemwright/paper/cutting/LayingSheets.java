@@ -3,6 +3,7 @@ package org.hemwright.paper.cutting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hemwright.cloth.yardage.YardageRow;
@@ -35,19 +36,22 @@ public final class LayingSheets {
   private static final double BETWEEN = 6;
   private static final double HEAD = 14;
   private static final double TEXT = 9;
+  private static final double PROOF_ABOVE = 1.5;
   private static final double LINE = 4.4;
 
   private final SizeRun run;
   private final ClothWords words;
+  private final Optional<String> proof;
 
-  private LayingSheets(SizeRun run) {
+  private LayingSheets(SizeRun run, Optional<String> proof) {
     this.run = run;
+    this.proof = proof;
     words = new ClothWords(run, true);
   }
 
   /** One layout of a row that fits, as a picture of its own. */
   public static Sheet single(SizeRun run, YardageRow row) {
-    return new LayingSheets(run).single(row);
+    return new LayingSheets(run, Optional.empty()).single(row);
   }
 
   /**
@@ -55,9 +59,10 @@ public final class LayingSheets {
    * list of pieces at the foot of each page.
    *
    * @param rows that fit, of one fabric, at least one
+   * @param proof what marks every page as a proof, if anything does
    */
-  public static List<Sheet> pages(SizeRun run, List<YardageRow> rows) {
-    return new LayingSheets(run).pages(rows);
+  public static List<Sheet> pages(SizeRun run, List<YardageRow> rows, Optional<String> proof) {
+    return new LayingSheets(run, proof).pages(rows);
   }
 
   private Sheet single(YardageRow row) {
@@ -122,6 +127,10 @@ public final class LayingSheets {
                 + number,
             TEXT);
     page.add(LayingPicture.words(what, PAGE_WIDTH - what.width(), -title.capitalHeight()));
+    if (proof.isPresent()) {
+      SetLine mark = Face.SEMIBOLD.set(proof.get(), TEXT);
+      page.add(LayingPicture.words(mark, PAGE_WIDTH - mark.width(), PROOF_ABOVE));
+    }
     return page;
   }
 

@@ -49,6 +49,23 @@ public record DiskFolder(Path path) implements PatternFolder {
     }
   }
 
+  /** The folders that lie in it, in alphabetical order; links and hidden ones are let be. */
+  public List<DiskFolder> folders() {
+    if (!Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)) {
+      return List.of();
+    }
+    try (Stream<Path> entries = Files.list(path)) {
+      return entries
+          .filter(entry -> Files.isDirectory(entry, LinkOption.NOFOLLOW_LINKS))
+          .filter(entry -> !entry.getFileName().toString().startsWith("."))
+          .sorted()
+          .map(DiskFolder::new)
+          .toList();
+    } catch (IOException unreadable) {
+      return List.of();
+    }
+  }
+
   @Override
   public FolderFile file(String name) {
     return file(path, name);

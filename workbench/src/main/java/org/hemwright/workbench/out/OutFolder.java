@@ -11,9 +11,12 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Stream;
 
 /**
@@ -26,24 +29,94 @@ public record OutFolder(Path path) {
   public static final String POINTER = "current.txt";
 
   private static final String ASIDE = ".building-";
+  private static final String LOCK = ".lock";
+  private static final ReentrantLock ONE_AT_A_TIME = new ReentrantLock();
   private static final AtomicInteger WRITES = new AtomicInteger();
 
   /**
    * Writes a publication and then points to it. Where the same one is there already, whole, it is
-   * only pointed to.
+   * only pointed to. One writer at a time: another waits.
    *
    * @return the publication's folder
    */
   public Path publish(Manifest manifest) throws IOException {
-    Files.createDirectories(path);
-    Path goal = path.resolve(manifest.folderName());
-    Map<String, byte[]> files = new TreeMap<>(manifest.made());
+    Map<String, byte[]> files = new TreeMap<>();
+    manifest.made().forEach(file -> files.put(file.name(), file.bytes()));
     files.put(Manifest.FILE, manifest.json());
+    return alone(
+        () -> {
+          Path goal = keep(manifest.folderName(), files);
+          byte[] named = (goal.getFileName() + "\n").getBytes(StandardCharsets.UTF_8);
+          replace(path.resolve(POINTER), named);
+          return goal;
+        });
+  }
+
+  /**
+   * Writes a folder that is seen whole or not at all. Where the same one is there already, whole,
+   * nothing is written; another of its name is replaced.
+   *
+   * @param name the folder's, within this one
+   * @param files by their names, with forward slashes
+   */
+  public Path folder(String name, Map<String, byte[]> files) throws IOException {
+    return alone(() -> keep(name, files));
+  }
+
+  /** The publication that the pointer names, if there is one. */
+  public Optional<Path> current() throws IOException {
+    Path pointer = path.resolve(POINTER);
+    if (!Files.isRegularFile(pointer, LinkOption.NOFOLLOW_LINKS)) {
+      return Optional.empty();
+    }
+    String name = Files.readString(pointer).strip();
+    return name.matches("[A-Za-z0-9_][A-Za-z0-9._-]*")
+        ? Optional.of(within(path, name))
+        : Optional.empty();
+  }
+
+  private Path keep(String name, Map<String, byte[]> files) throws IOException {
+    Path goal = within(path, name);
     if (!holds(goal, files)) {
       writeAside(goal, files);
     }
-    replace(path.resolve(POINTER), (goal.getFileName() + "\n").getBytes(StandardCharsets.UTF_8));
     return goal;
+  }
+
+  /** Work on the folder's contents. */
+  private interface Work {
+    Path done() throws IOException;
+  }
+
+  /**
+   * Does work while no other writer, of this program or another, works here. The lock goes with the
+   * program that holds it, however that ends; so what stands aside now was left by one that died.
+   */
+  private Path alone(Work work) throws IOException {
+    Files.createDirectories(path);
+    ONE_AT_A_TIME.lock();
+    try (FileChannel lock =
+        FileChannel.open(path.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+      lock.lock();
+      sweep();
+      return work.done();
+    } finally {
+      ONE_AT_A_TIME.unlock();
+    }
+  }
+
+  private void sweep() throws IOException {
+    List<Path> left;
+    try (Stream<Path> entries = Files.list(path)) {
+      left =
+          entries
+              .filter(entry -> entry.getFileName().toString().startsWith(ASIDE))
+              .filter(entry -> Files.isDirectory(entry, LinkOption.NOFOLLOW_LINKS))
+              .toList();
+    }
+    for (Path each : left) {
+      deleteAll(each);
+    }
   }
 
   /**
@@ -91,9 +164,15 @@ public record OutFolder(Path path) {
   }
 
   /** A folder of that name was broken from outside, or it would have been whole: it goes. */
-  private static void takeItsName(Path aside, Path goal) throws IOException {
-    deleteAll(goal);
-    Files.move(aside, goal, StandardCopyOption.ATOMIC_MOVE);
+  private void takeItsName(Path aside, Path goal) throws IOException {
+    if (Files.exists(goal, LinkOption.NOFOLLOW_LINKS)) {
+      Path broken = aside();
+      Files.move(goal, broken, StandardCopyOption.ATOMIC_MOVE);
+      Files.move(aside, goal, StandardCopyOption.ATOMIC_MOVE);
+      deleteAll(broken);
+    } else {
+      Files.move(aside, goal, StandardCopyOption.ATOMIC_MOVE);
+    }
   }
 
   private static boolean holds(Path folder, Map<String, byte[]> files) throws IOException {

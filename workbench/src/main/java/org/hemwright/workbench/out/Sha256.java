@@ -5,11 +5,11 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** Hashes by which a file is known again (FIPS 180-4). */
-final class Sha256 {
+public final class Sha256 {
   private Sha256() {}
 
   /** 64 small hexadecimal digits. */
-  static String of(byte[] bytes) {
+  public static String of(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException impossible) {

@@ -22,16 +22,29 @@ public final class PrintReport {
    */
   public static String json(
       Optional<String> folder, List<PrintedFile> files, List<Finding> findings, Wording wording) {
+    return json(folder, files, findings, wording, Map.of());
+  }
+
+  /**
+   * The same with something more to say.
+   *
+   * @param also members of the answer with their texts, in order; null is written where there is
+   *     none
+   */
+  public static String json(
+      Optional<String> folder,
+      List<PrintedFile> files,
+      List<Finding> findings,
+      Wording wording,
+      Map<String, Optional<String>> also) {
     FindingJson told = new FindingJson(wording);
     return JsonText.of(
         json -> {
           json.writeStartObject();
           json.writeBooleanField("published", folder.isPresent());
-          json.writeFieldName("folder");
-          if (folder.isPresent()) {
-            json.writeString(folder.get());
-          } else {
-            json.writeNull();
+          write(json, "folder", folder);
+          for (Map.Entry<String, Optional<String>> each : also.entrySet()) {
+            write(json, each.getKey(), each.getValue());
           }
           json.writeArrayFieldStart("files");
           for (PrintedFile file : files) {
@@ -41,6 +54,16 @@ public final class PrintReport {
           told.write(json, "findings", findings);
           json.writeEndObject();
         });
+  }
+
+  private static void write(JsonGenerator json, String name, Optional<String> text)
+      throws IOException {
+    json.writeFieldName(name);
+    if (text.isPresent()) {
+      json.writeString(text.get());
+    } else {
+      json.writeNull();
+    }
   }
 
   private static void write(JsonGenerator json, PrintedFile file) throws IOException {

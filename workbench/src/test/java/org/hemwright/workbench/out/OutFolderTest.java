@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -41,6 +42,9 @@ class OutFolderTest {
     JsonNode file = manifest.get("files").get(0);
     assertThat(file.get("name").asText()).isEqualTo("svg/front.svg");
     assertThat(file.get("bytes").asInt()).isEqualTo(3);
+    assertThat(file.get("for").asText()).isEqualTo("maker");
+    assertThat(manifest.at("/counts/sizes").asInt()).isEqualTo(20);
+    assertThat(manifest.at("/counts/pages").asInt()).isEqualTo(1);
     // The first test message of FIPS 180-4's published examples.
     assertThat(file.get("sha256").asText())
         .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
@@ -80,7 +84,9 @@ class OutFolderTest {
     Files.writeString(half.resolve("front.svg"), "ha");
 
     assertThat(folder.resolve("current.txt")).hasContent(published.getFileName() + "\n");
+    assertThat(out.current()).contains(published);
     assertThat(out.publish(manifest("1.1", "abc")).resolve("svg/front.svg")).hasContent("abc");
+    assertThat(half.getParent()).as("what it left is swept away").doesNotExist();
   }
 
   @Test
@@ -100,7 +106,8 @@ class OutFolderTest {
     assertThat(published.getFileName().toString()).matches("[A-Za-z0-9_][A-Za-z0-9._-]*");
 
     Manifest outside =
-        new Manifest("t", "1", "d", files(Map.of("../../x.svg", "a")), files(Map.of()));
+        new Manifest(
+            "t", "1", "d", "0.1.0", Map.of(), made(Map.of("../../x.svg", "a")), files(Map.of()));
     assertThatThrownBy(() -> new OutFolder(out).publish(outside))
         .isInstanceOf(IllegalArgumentException.class);
     assertThat(names(folder)).containsExactly("deep");
@@ -112,8 +119,17 @@ class OutFolderTest {
         "Sandling skirt",
         version,
         "2026-11-25",
-        files(Map.of("svg/front.svg", front)),
+        "0.1.0",
+        Map.of("sizes", 20),
+        made(Map.of("svg/front.svg", front)),
         files(Map.of("pattern.hem", "language 1")));
+  }
+
+  private static List<MadeFile> made(Map<String, String> texts) {
+    List<MadeFile> made = new ArrayList<>();
+    files(texts)
+        .forEach((name, bytes) -> made.add(new MadeFile(name, MadeFile.Reader.MAKER, bytes, 1)));
+    return made;
   }
 
   private static SortedMap<String, byte[]> files(Map<String, String> texts) {
@@ -124,7 +140,10 @@ class OutFolderTest {
 
   private static List<String> names(Path folder) throws IOException {
     try (Stream<Path> all = Files.list(folder)) {
-      return all.map(each -> each.getFileName().toString()).sorted().toList();
+      return all.map(each -> each.getFileName().toString())
+          .filter(name -> !name.equals(".lock"))
+          .sorted()
+          .toList();
     }
   }
 }
