@@ -11,9 +11,11 @@ import org.hemwright.workbench.folder.DiskFolder;
 import org.hemwright.workbench.folder.FolderFile;
 import org.hemwright.workbench.folder.PackedFolder;
 import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workroom.dials.DialView;
 import org.hemwright.workroom.drag.DragView;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.ledger.LedgerView;
+import org.hemwright.workroom.proof.ProofView;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.serve.LocalServer;
@@ -25,7 +27,13 @@ public final class Workroom implements BrowserDoor {
   /** Every part of what a window shows, in the order in which they hear of a change. */
   private static List<View> views() {
     TableView table = new TableView();
-    return List.of(new TextView(), table, new DragView(table), new LedgerView());
+    return List.of(
+        new TextView(),
+        table,
+        new DragView(table),
+        new DialView(table),
+        new LedgerView(),
+        new ProofView());
   }
 
   @Override

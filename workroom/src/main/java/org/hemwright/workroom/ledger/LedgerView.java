@@ -47,7 +47,7 @@ public final class LedgerView implements View {
   }
 
   /** A name as it is shown: {@code _} is a blank. */
-  static String shown(String name) {
+  public static String shown(String name) {
     return name.replace('_', ' ');
   }
 

@@ -10,15 +10,20 @@ import { JOBS } from '../words/room.js';
  */
 const MODULES = {
   draft: () => import('./draft.js'),
+  proof: () => import('./proof.js'),
 };
 
 const counts = new Map();
 let leave = null;
 
+/** Jobs that have something to count before they are turned to. */
+const COUNTING = ['proof'];
+
 /** Starts the column of jobs. */
 export function startJobs() {
   watch(['job'], turn);
   turn();
+  for (const job of COUNTING) MODULES[job]();
 }
 
 /** Tells how many things wait in a job; `fails` where some must be mended. */

@@ -4,10 +4,12 @@ import { ask } from '../line.js';
 import { get, put, select, watch } from '../state.js';
 import { drawing, names, nearestDrawing } from '../table/pieces.js';
 import { LEDGER } from '../words/ledger.js';
+import { dials } from './dials.js';
 import { sizePlot } from './plot.js';
 
 let page = null;
 let asked = 0;
+let dialsPage = null;
 
 /** Starts to follow what is selected. */
 export function startLedger() {
@@ -26,7 +28,7 @@ async function tell() {
   const mine = ++asked;
   if (!thing) {
     put({ lit: [] });
-    overview();
+    if (!dialsPage?.isConnected || names().join(' ') !== overviewOf) overview();
     return;
   }
   let answer;
@@ -36,6 +38,7 @@ async function tell() {
     return;
   }
   if (mine !== asked || !page) return;
+  dialsPage = null;
   put({ lit: answer.mates ?? [] });
   fill(page, path(thing), make('h2', {}, set(answer.title)), ...answer.words.map((each) => make('p', { class: 'soft' }, set(each))),
       ...answer.rows.map(row), members(thing));
@@ -70,9 +73,12 @@ function row(measure) {
 }
 
 const opened = new Set();
+let overviewOf = '';
 
 /** Nothing selected: the pieces, to choose among. */
 function overview() {
+  overviewOf = names().join(' ');
+  dialsPage = null;
   if (names().length === 0) {
     fill(page, make('h2', {}, LEDGER.pieces), make('p', { class: 'soft' }, LEDGER.none));
     return;
@@ -82,7 +88,7 @@ function overview() {
     return make('li', {}, make('button', { type: 'button', class: 'row', onclick: () => select({ kind: 'piece', piece: name, name }, 'ledger') },
         make('span', { class: 'number' }, String(shown?.structure.number ?? '')),
         make('span', {}, shown?.structure.title ?? name)));
-  })), make('p', { class: 'soft hint' }, LEDGER.hint));
+  })), make('p', { class: 'soft hint' }, LEDGER.hint), dialsPage ??= dials());
 }
 
 /** What a piece is made of, to choose among without pointing. */

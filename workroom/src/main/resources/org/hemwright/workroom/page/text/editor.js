@@ -112,10 +112,10 @@ function follow() {
 }
 
 /** Puts the caret at a place of the document and the editor before it. */
-export function goTo(from) {
+export function goTo(from, focus = true) {
   if (!editor) return;
   editor.dispatch({ selection: { anchor: Math.min(from, editor.state.doc.length) }, effects: EditorView.scrollIntoView(from, { y: 'center' }) });
-  editor.focus();
+  if (focus) editor.focus();
 }
 
 /** Changes the document as a mend says. */
