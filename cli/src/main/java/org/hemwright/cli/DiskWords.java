@@ -29,7 +29,11 @@ final class DiskWords {
     if (reason.contains("name too long")) {
       return where(refused) + "the name is too long for this disk; give another with --out";
     }
-    if (refused instanceof AccessDeniedException) {
+    if (reason.contains("file too large")) {
+      return where(refused)
+          + "no file may be as large as that there; give another place with --out";
+    }
+    if (refused instanceof AccessDeniedException || reason.contains("not permitted")) {
       return where(refused)
           + "you may not write there; change the folder's permissions, or give another place with"
           + " --out";

@@ -54,7 +54,12 @@ public record Manifest(
 
   /** The folder's name: the version in letters that every disk bears, and the manifest's hash. */
   public String folderName() {
-    return plain(version) + "-" + Sha256.of(json()).substring(0, 12);
+    return plain(version) + "-" + hash(json());
+  }
+
+  /** What of a manifest's hash stands in the folder's name. */
+  static String hash(byte[] json) {
+    return Sha256.of(json).substring(0, 12);
   }
 
   /** A version in letters that every disk bears, never empty and never leading elsewhere. */

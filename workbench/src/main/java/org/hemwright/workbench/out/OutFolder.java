@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -207,6 +208,13 @@ public record OutFolder(Path path) {
         channel.write(bytes);
       }
       channel.force(true);
+    } catch (FileSystemException named) {
+      throw named;
+    } catch (IOException nameless) {
+      String folder = String.valueOf(file.getParent());
+      FileSystemException named = new FileSystemException(folder, null, nameless.getMessage());
+      named.initCause(nameless);
+      throw named;
     }
   }
 
