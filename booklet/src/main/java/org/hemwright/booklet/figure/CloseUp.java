@@ -1,22 +1,23 @@
 package org.hemwright.booklet.figure;
 
 import java.util.List;
-import java.util.Optional;
-import org.hemwright.booklet.words.Telling;
-import org.hemwright.geometry.Box;
 import org.hemwright.paper.sheet.Item;
-import org.hemwright.pattern.make.Step;
 
-/** What is done at the edge, near by. */
-interface CloseUp {
-  /** The close-up of a step; absent where nothing small is done. */
-  static Optional<CloseUp> of(Telling telling, Step step) {
-    return Optional.empty();
+/**
+ * What is done at the edge, seen from near by: a window of {@link #WIDE} by {@link #HIGH} mm of
+ * paper, its lower left corner at the origin.
+ *
+ * @param items in the window; what reaches beyond it is cut off
+ * @param alt what it shows, a sentence
+ */
+record CloseUp(List<Item> items, String alt) {
+  /** The width of the window (mm). */
+  static final double WIDE = 56;
+
+  /** Its height (mm). */
+  static final double HIGH = 46;
+
+  CloseUp {
+    items = List.copyOf(items);
   }
-
-  /** What it shows, a sentence. */
-  String alt();
-
-  /** Its items within a window of paper. */
-  List<Item> within(Box window);
 }

@@ -37,7 +37,8 @@ public final class PieceFigures {
             flat -> {
               Scene scene = new Scene();
               draw(scene, flat);
-              Box paper = new Box(0, 0, SMALL, SMALL);
+              Box fitted = scene.paper(SMALL, SMALL);
+              Box paper = new Box(0, 0, SMALL, fitted.height());
               return new Figure(
                   "piece-" + card.name(),
                   new Sheet(paper, List.of(new Clip(paper, scene.within(paper)))),

@@ -28,6 +28,7 @@ import org.hemwright.pattern.piece.NotchMark;
 final class Scene {
   private static final double FLAT = 0.4;
   private static final double NOTCH = 2.2;
+  private static final double MARGIN = 7;
 
   private final List<Thing> things = new ArrayList<>();
 
@@ -315,15 +316,26 @@ final class Scene {
     return all;
   }
 
+  /** The paper that everything takes, at the origin, no wider and no higher than this (mm). */
+  Box paper(double widest, double highest) {
+    Box table = bounds();
+    double factor = factor(widest, highest, table);
+    return new Box(
+        0, 0, table.width() * factor + MARGIN, Math.max(12, table.height() * factor + MARGIN));
+  }
+
+  private static double factor(double wide, double high, Box table) {
+    return Math.min(
+        1,
+        Math.min(
+            (wide - MARGIN) / Math.max(1, table.width()),
+            (high - MARGIN) / Math.max(1, table.height())));
+  }
+
   /** Draws everything within a box of paper, as large as it goes but not above true size. */
   List<Item> within(Box paper) {
     Box table = bounds();
-    double factor =
-        Math.min(
-            1,
-            Math.min(
-                (paper.width() - 7) / Math.max(1, table.width()),
-                (paper.height() - 7) / Math.max(1, table.height())));
+    double factor = factor(paper.width(), paper.height(), table);
     Point centre = table.centre();
     Vector shift =
         new Vector(

@@ -39,8 +39,9 @@ import org.hemwright.pattern.seam.Seam;
  */
 public final class StepFigures {
   private static final double WIDE = 168;
-  private static final double HIGH = 58;
-  private static final double CLOSE = 64;
+  private static final double WIDEST_SCENE = 102;
+  private static final double SMALL_SCENE = 52;
+  private static final double BETWEEN = 2;
   private static final Pen WINDOW = Pen.solid(0.2, Inks.QUIET);
 
   private final Telling telling;
@@ -63,47 +64,64 @@ public final class StepFigures {
   }
 
   private Optional<Figure> figure(List<Inline> title) {
-    draw();
-    Optional<CloseUp> close = CloseUp.of(telling, step);
+    List<CloseUp> close = CloseUps.of(telling, step);
+    if (needsTable(close)) {
+      draw();
+    }
     if (scene.isEmpty() && close.isEmpty()) {
       return Optional.empty();
     }
+    double taken = close.size() * (CloseUp.WIDE + BETWEEN);
+    double sceneWide = close.size() == 2 ? CloseUp.WIDE : Math.min(WIDE - taken, WIDEST_SCENE);
+    boolean below = close.size() == 2 && !scene.isEmpty();
     List<Item> items = new ArrayList<>();
-    double sceneWide = WIDE - (close.isPresent() ? CLOSE + 4 : 0);
+    double left = 0;
+    double high = CloseUp.HIGH;
     if (!scene.isEmpty()) {
-      Box paper = new Box(0, 0, sceneWide, HIGH);
+      Box paper = scene.paper(below ? SMALL_SCENE : sceneWide, CloseUp.HIGH);
+      if (!close.isEmpty()) {
+        double down = (CloseUp.HIGH - paper.height()) / 2;
+        paper = new Box(0, down, paper.width(), down + paper.height());
+      } else {
+        high = paper.height();
+      }
       items.add(new Clip(paper, scene.within(paper)));
+      left = paper.width() + BETWEEN;
     }
-    double left = scene.isEmpty() ? 0 : sceneWide + 4;
-    if (close.isPresent()) {
-      Box window = new Box(left, 1, left + CLOSE - 1, HIGH - 1);
-      items.add(new Clip(window, close.get().within(window)));
+    for (CloseUp each : close) {
+      Box window = new Box(left, 0, left + CloseUp.WIDE, CloseUp.HIGH);
+      List<Item> moved =
+          each.items().stream().map(item -> item.moved(new Vector(window.minX(), 0))).toList();
+      items.add(new Clip(window, moved));
       items.add(Draw.line(Draw.box(window).path(), WINDOW));
+      left = window.maxX() + BETWEEN;
     }
-    double wide = close.isPresent() ? left + CLOSE : sceneWide;
     return Optional.of(
         new Figure(
             "step-" + step.id(),
-            new Sheet(new Box(-0.5, -0.5, wide + 0.5, HIGH + 0.5), items),
+            new Sheet(new Box(-0.5, -0.5, left - BETWEEN + 0.5, high + 0.5), items),
             alt(title, close),
             List.of()));
   }
 
-  private String alt(List<Inline> title, Optional<CloseUp> close) {
+  /** Whether the pieces are shown beside the close-up: not where only an elastic is handled. */
+  private boolean needsTable(List<CloseUp> close) {
+    boolean elastics =
+        !step.work().isEmpty()
+            && step.work().stream()
+                .allMatch(work -> work instanceof Work.OfElastic || work instanceof Work.OfOpening);
+    return close.isEmpty() || !elastics;
+  }
+
+  private String alt(List<Inline> title, List<CloseUp> close) {
     List<List<Inline>> pieces = shown.stream().map(telling::piece).toList();
-    StringBuilder text =
-        new StringBuilder(
-            Inline.plain(
-                telling.say(
-                    "figure.alt",
-                    Slots.of("title", List.of(new Inline.Own(Inline.plain(title)))))));
+    Slots named = Slots.of("title", List.of(new Inline.Own(Inline.plain(title))));
+    StringBuilder text = new StringBuilder(Inline.plain(telling.say("figure.alt", named)));
     if (!pieces.isEmpty()) {
-      text.append(' ')
-          .append(
-              Inline.plain(
-                  telling.say("figure.shows", Slots.of("pieces", telling.words().listed(pieces)))));
+      Slots listed = Slots.of("pieces", telling.words().listed(pieces));
+      text.append(' ').append(Inline.plain(telling.say("figure.shows", listed)));
     }
-    close.ifPresent(each -> text.append(' ').append(each.alt()));
+    close.forEach(each -> text.append(' ').append(each.alt()));
     return text.toString();
   }
 
@@ -135,7 +153,9 @@ public final class StepFigures {
       boolean onSecond =
           telling.drawn().piece(placed(join)).isPresent() && isMark(join.layers().get(1));
       placed(onSecond ? first.get() : second.get(), onSecond ? second.get() : first.get());
-    } else if (step.act() instanceof Act.Attach || isRound(first.get(), second.get())) {
+    } else if (step.act() instanceof Act.Attach
+        || seam.even().isPresent()
+        || isRound(first.get(), second.get())) {
       unrolled(seam, join);
     } else {
       laid(first.get(), second.get());
@@ -360,15 +380,14 @@ public final class StepFigures {
     if (step.act() instanceof Act.Own own) {
       own.deals().forEach(dealing -> works.add(dealing.work()));
     }
-    if (step.act() instanceof Act.Handle handle && works.isEmpty()) {
-      if (handle.kind() == Act.Handling.TRY_ON) {
-        telling.run().pattern().views().stream()
-            .filter(view -> step.views().contains(view.name()))
-            .findFirst()
-            .map(View::pieces)
-            .orElse(List.of())
-            .forEach(piece -> works.add(new Work.OfPiece(piece, Optional.empty())));
-      }
+    if (works.isEmpty()
+        && !(step.act() instanceof Act.Handle handle && handle.kind() == Act.Handling.TEST)) {
+      telling.run().pattern().views().stream()
+          .filter(view -> step.views().contains(view.name()))
+          .findFirst()
+          .map(View::pieces)
+          .orElse(List.of())
+          .forEach(piece -> works.add(new Work.OfPiece(piece, Optional.empty())));
     }
     return works;
   }

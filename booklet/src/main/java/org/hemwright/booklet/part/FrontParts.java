@@ -42,7 +42,7 @@ public final class FrontParts {
   List<Block> cover() {
     List<Block> blocks = new ArrayList<>();
     Slots slots =
-        Slots.of("sizes", telling.sizes(telling.sizeNames()))
+        Slots.of("sizes", allSizes())
             .and("version", telling.detail("version"))
             .and("dated", telling.detail("dated"))
             .and("by", telling.detail("by"));
@@ -66,6 +66,20 @@ public final class FrontParts {
     blocks.add(new Block.Gallery(figures));
     blocks.add(new Block.Paragraph(Block.Tone.PLAIN, telling.say("cover.version", slots)));
     return blocks;
+  }
+
+  private List<Inline> allSizes() {
+    List<String> names = telling.sizeNames();
+    return names.size() == 1
+        ? telling.sizes(names)
+        : telling.say(
+            "sizes.many",
+            Slots.of(
+                "sizes",
+                telling.say(
+                    "sizes.range",
+                    Slots.of("first", Telling.size(names.get(0)))
+                        .and("last", Telling.size(names.get(names.size() - 1))))));
   }
 
   /** Her technical drawing of a view, front and back; else its pieces. */

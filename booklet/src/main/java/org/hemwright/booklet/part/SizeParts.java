@@ -1,11 +1,11 @@
 package org.hemwright.booklet.part;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Provenance;
@@ -74,19 +74,31 @@ public final class SizeParts {
 
   /** The tables of finished measurements, one for each view that has any. */
   public static List<Block.Table> finishedTables(Telling telling) {
+    Map<List<List<Object>>, List<String>> alike = new LinkedHashMap<>();
+    Map<String, List<Measurements.OfLevel>> byView = new LinkedHashMap<>();
+    telling
+        .measured()
+        .girths()
+        .forEach(girth -> byView.computeIfAbsent(girth.view(), k -> new ArrayList<>()).add(girth));
+    byView.forEach(
+        (view, levels) ->
+            alike
+                .computeIfAbsent(
+                    levels.stream()
+                        .map(level -> List.<Object>of(level.level(), level.girth()))
+                        .toList(),
+                    k -> new ArrayList<>())
+                .add(view));
     List<Block.Table> tables = new ArrayList<>();
-    Set<String> views = new LinkedHashSet<>();
-    telling.measured().girths().forEach(girth -> views.add(girth.view()));
-    for (String view : views) {
-      List<Measurements.OfLevel> levels =
-          telling.measured().girths().stream().filter(girth -> girth.view().equals(view)).toList();
-      tables.add(finishedTable(telling, view, levels));
+    for (List<String> views : alike.values()) {
+      tables.add(finishedTable(telling, views, byView.getOrDefault(views.get(0), List.of())));
     }
     return tables;
   }
 
   private static Block.Table finishedTable(
-      Telling telling, String view, List<Measurements.OfLevel> levels) {
+      Telling telling, List<String> views, List<Measurements.OfLevel> levels) {
+    String view = views.get(0);
     List<List<Inline>> head = new ArrayList<>();
     head.add(telling.say("table.size"));
     for (Measurements.OfLevel level : levels) {
@@ -133,7 +145,7 @@ public final class SizeParts {
     }
     List<Inline> caption =
         telling.severalViews()
-            ? telling.say("finished.caption.view", Slots.of("view", telling.views(List.of(view))))
+            ? telling.say("finished.caption.view", Slots.of("view", telling.views(views)))
             : telling.say("finished.caption");
     return new Block.Table(caption, head, rows);
   }

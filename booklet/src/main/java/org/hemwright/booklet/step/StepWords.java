@@ -81,6 +81,9 @@ public final class StepWords {
     add(text, limits());
     add(text, laying());
     add(text, act());
+    if (handled()) {
+      add(text, List.of(new Inline.Own(sentence(step.words().notes().get(0)))));
+    }
     add(text, leaving());
     add(text, pressing());
     add(text, needle());
@@ -91,13 +94,19 @@ public final class StepWords {
               Block.Tone.LOOK,
               telling.say("step.look", Slots.of("look", new Inline.Own(sentence(look))))));
     }
-    for (String note : step.words().notes()) {
+    List<String> notes = step.words().notes();
+    for (String note : handled() ? notes.subList(1, notes.size()) : notes) {
       blocks.add(
           new Block.Paragraph(
               Block.Tone.NOTE,
               telling.say("step.note", Slots.of("note", new Inline.Own(sentence(note))))));
     }
     return blocks;
+  }
+
+  /** Whether the designer's first words say how a thing is handled, rather than give a tip. */
+  private boolean handled() {
+    return step.act() instanceof Act.Handle && !step.words().notes().isEmpty();
   }
 
   private static void add(List<Inline> text, List<Inline> sentence) {
@@ -110,7 +119,11 @@ public final class StepWords {
   }
 
   private static String sentence(String words) {
-    String text = words.strip();
+    String stripped = words.strip();
+    String text =
+        stripped.isEmpty()
+            ? stripped
+            : stripped.substring(0, 1).toUpperCase(Locale.ROOT) + stripped.substring(1);
     return text.endsWith(".") || text.endsWith("?") || text.endsWith("!") ? text : text + ".";
   }
 

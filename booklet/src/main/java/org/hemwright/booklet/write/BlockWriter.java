@@ -11,6 +11,9 @@ final class BlockWriter {
   /** A table of no more rows than this stays on one page. */
   private static final int FEW_ROWS = 12;
 
+  /** A wider figure stands in a row of its own (mm). */
+  private static final double WIDE_FIGURE = 84;
+
   private final Markup out;
   private final Pictures pictures;
   private final boolean glossary;
@@ -59,7 +62,10 @@ final class BlockWriter {
       figure(drawing.figure(), "figure");
     } else if (block instanceof Block.Gallery gallery) {
       out.open("div", "class", "gallery");
-      gallery.figures().forEach(figure -> figure(figure, "figure cell"));
+      for (Figure figure : gallery.figures()) {
+        boolean wide = figure.sheet().frame().width() > WIDE_FIGURE;
+        figure(figure, wide ? "figure" : "figure cell");
+      }
       out.close("div");
     } else if (block instanceof Block.Step step) {
       step(step);
