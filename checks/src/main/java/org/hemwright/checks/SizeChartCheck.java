@@ -11,10 +11,11 @@ import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.quantity.QuantityKind;
 
-/** The chart's columns rise from size to size, in the unit that they say, as bodies do. */
+/**
+ * The chart's columns rise from size to size, evenly and in the unit that they say, go together as
+ * on bodies that were surveyed, and are used.
+ */
 record SizeChartCheck(CheckSettings settings) implements Check {
-  private static final double INCH = 2.54;
-  private static final double NEAR = 0.06;
   private static final List<String> TRUNK = List.of("bust", "chest", "waist", "hip");
   private static final double LEAST_TRUNK = 380;
   private static final double MOST_TRUNK = 2500;
@@ -34,6 +35,14 @@ record SizeChartCheck(CheckSettings settings) implements Check {
       }
     }
     waistOverHip(chart, findings);
+    findings.addAll(new ChartProportions(run, settings.grade()).findings());
+    for (SizeChart.Column column : new ChartUse(run, settings).unused()) {
+      findings.add(
+          Finding.warn("chart-unused", column.name())
+              .with("column", column.heading())
+              .at(column.origin())
+              .build());
+    }
     return findings;
   }
 
@@ -58,38 +67,22 @@ record SizeChartCheck(CheckSettings settings) implements Check {
     return true;
   }
 
-  private static void steps(SizeChart chart, SizeChart.Column column, List<Finding> findings) {
-    OptionalDouble before = OptionalDouble.empty();
-    for (int i = 0; i < column.cells().size(); i++) {
-      SizeChart.Cell cell = column.cells().get(i);
-      if (cell.value().isPresent()) {
-        double value = cell.value().getAsDouble();
-        OptionalDouble beside = before.isPresent() ? before : next(column, i);
-        if (beside.isPresent() && isOtherUnit(value, beside.getAsDouble())) {
-          findings.add(problem("chart-unit", chart, column, i, beside.getAsDouble()).build());
-          continue;
-        }
-        if (before.isPresent() && value < before.getAsDouble()) {
-          findings.add(
-              problem("chart-backwards", chart, column, i, before.getAsDouble())
-                  .with("by", Argument.mm(before.getAsDouble() - value))
-                  .build());
-        }
-        before = cell.value();
-      }
+  private void steps(SizeChart chart, SizeChart.Column column, List<Finding> findings) {
+    for (ChartSteps.Cell cell : ChartSteps.of(column).slips(settings.grade())) {
+      findings.add(
+          switch (cell.slip()) {
+            case OTHER_UNIT ->
+                problem("chart-unit", chart, column, cell.row(), cell.beside()).build();
+            case BACKWARDS ->
+                problem("chart-backwards", chart, column, cell.row(), cell.beside())
+                    .with("by", Argument.mm(cell.beside() - cell.value()))
+                    .build();
+            case OFF_LINE ->
+                problem("chart-off", chart, column, cell.row(), cell.expected())
+                    .with("by", Argument.mm(Math.abs(cell.value() - cell.expected())))
+                    .build();
+          });
     }
-  }
-
-  private static OptionalDouble next(SizeChart.Column column, int index) {
-    return index + 1 < column.cells().size()
-        ? column.cells().get(index + 1).value()
-        : OptionalDouble.empty();
-  }
-
-  /** Whether one cell is the size beside it, or about, in the other unit. */
-  private static boolean isOtherUnit(double value, double beside) {
-    double times = Math.max(value, beside) / Math.min(value, beside);
-    return value > 0 && beside > 0 && Math.abs(times / INCH - 1) <= NEAR;
   }
 
   private static Finding.Builder problem(

@@ -21,6 +21,8 @@ import org.hemwright.pattern.piece.PieceCard;
  * @param paper what the designer decides about the printed pattern
  * @param acceptances the findings that the designer has judged, in the order of the document
  * @param making how it is made; {@link Making#NONE} where the document does not say
+ * @param measured the chart's measurements that the document names, in the chart's order; empty
+ *     where that is not known
  */
 public record Pattern(
     Details details,
@@ -32,13 +34,31 @@ public record Pattern(
     List<PieceCard> pieces,
     PaperChoices paper,
     List<Acceptance> acceptances,
-    Making making) {
+    Making making,
+    List<String> measured) {
   public Pattern {
     fabrics = List.copyOf(fabrics);
     dials = List.copyOf(dials);
     views = List.copyOf(views);
     pieces = List.copyOf(pieces);
     acceptances = List.copyOf(acceptances);
+    measured = List.copyOf(measured);
+  }
+
+  /** A pattern of which it is not known which measurements it takes. */
+  public Pattern(
+      Details details,
+      SizeChart chart,
+      Size base,
+      List<Fabric> fabrics,
+      List<Dial> dials,
+      List<View> views,
+      List<PieceCard> pieces,
+      PaperChoices paper,
+      List<Acceptance> acceptances,
+      Making making) {
+    this(
+        details, chart, base, fabrics, dials, views, pieces, paper, acceptances, making, List.of());
   }
 
   /** A pattern that does not say how it is made. */
@@ -76,7 +96,7 @@ public record Pattern(
   /** The same pattern, saying something else of itself. */
   public Pattern with(Details other) {
     return new Pattern(
-        other, chart, base, fabrics, dials, views, pieces, paper, acceptances, making);
+        other, chart, base, fabrics, dials, views, pieces, paper, acceptances, making, measured);
   }
 
   /** The fabric of that name. */

@@ -55,8 +55,17 @@ final class RunMaker {
             cards,
             facts.paper(),
             facts.acceptances(),
-            facts.making());
+            facts.making(),
+            measured());
     return new SizeRun(pattern, sized);
+  }
+
+  /** The chart's measurements that the document names. */
+  private List<String> measured() {
+    return plan.chart().columns().stream()
+        .map(SizeChart.Column::name)
+        .filter(name -> plan.parts().numbers().containsKey(name))
+        .toList();
   }
 
   /** Why seams could not be resolved, for each size. */
