@@ -16,6 +16,7 @@ import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.finding.Messages;
 import org.hemwright.pattern.finding.Origin;
+import org.hemwright.pattern.traced.TracedInputs;
 
 /**
  * From a document and a chart to every piece in every size.
@@ -47,8 +48,29 @@ public final class Drafting {
    */
   public static Drafted draft(
       String file, String text, SizeChart chart, DialSettings dials, List<String> sizes) {
+    return draft(file, text, new DraftInputs(chart, TracedInputs.NONE), dials, sizes);
+  }
+
+  /** Every size, dials as the document has them, with what else the document names. */
+  public static Drafted draft(String file, String text, SizeChart chart, TracedInputs traced) {
+    List<String> sizes = chart.sizes().stream().map(Size::name).toList();
+    return draft(file, text, new DraftInputs(chart, traced), DialSettings.NONE, sizes);
+  }
+
+  /**
+   * Some sizes, some dials turned, with all that the document names.
+   *
+   * @param file the document's name, for findings
+   * @param text all of it
+   * @param inputs the chart and the drawings
+   * @param dials where dials stand, as far as not where the document has them
+   * @param sizes the names of the sizes to draw, in any order
+   */
+  public static Drafted draft(
+      String file, String text, DraftInputs inputs, DialSettings dials, List<String> sizes) {
+    SizeChart chart = inputs.chart();
     Document document = DocumentReader.read(file, text);
-    Planned planned = Plan.of(document, chart);
+    Planned planned = Plan.of(document, chart, inputs.traced());
     List<Finding> findings = new ArrayList<>(document.findings());
     findings.addAll(planned.findings());
     for (String name : sizes) {

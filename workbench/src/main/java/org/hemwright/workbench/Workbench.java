@@ -29,6 +29,8 @@ import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.exchange.chart.ReadChart;
+import org.hemwright.exchange.drawing.DrawingReader;
+import org.hemwright.exchange.rule.RuleTableReader;
 import org.hemwright.exchange.run.SizeRunJson;
 import org.hemwright.exchange.sample.ReadSamples;
 import org.hemwright.exchange.sample.SampleLogReader;
@@ -50,6 +52,7 @@ import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.sample.SampleAnswer;
 import org.hemwright.pattern.sample.SampleAnswers;
 import org.hemwright.pattern.sample.SampleLog;
+import org.hemwright.pattern.traced.TracedInputs;
 import org.hemwright.workbench.folder.FolderReading;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.page.Report;
@@ -119,7 +122,8 @@ public final class Workbench {
     Optional<SizeRun> run = Optional.empty();
     problems.addAll(document.findings());
     if (chart.isPresent()) {
-      Planned planned = Plan.of(document, chart.get());
+      TracedInputs traced = TracedReading.of(document, reading, problems);
+      Planned planned = Plan.of(document, chart.get(), traced);
       problems.addAll(planned.findings());
       Evaluation evaluation = planned.plan().evaluate();
       Drawn drawn = evaluation.drawn();
@@ -269,6 +273,8 @@ public final class Workbench {
             Wording.patternMessages(),
             ChartReader.messages(),
             SizeRunJson.messages(),
+            DrawingReader.messages(),
+            RuleTableReader.messages(),
             SampleLogReader.messages(),
             Drafting.messages(),
             StandardChecks.messages(),

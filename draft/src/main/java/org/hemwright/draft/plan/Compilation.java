@@ -5,6 +5,7 @@ import org.hemwright.draft.plan.name.Scope;
 import org.hemwright.draft.plan.name.SizeNames;
 import org.hemwright.draft.plan.node.NodeList;
 import org.hemwright.draft.plan.problem.Problems;
+import org.hemwright.pattern.traced.TracedInputs;
 
 /**
  * What all who turn statements into nodes share.
@@ -14,6 +15,12 @@ import org.hemwright.draft.plan.problem.Problems;
  * @param lookup what names stand for
  * @param sizes the sizes of the chart
  * @param document the names of the whole document
+ * @param inputs what else the document names
  */
 record Compilation(
-    Problems problems, NodeList nodes, Lookup lookup, SizeNames sizes, Scope document) {}
+    Problems problems,
+    NodeList nodes,
+    Lookup lookup,
+    SizeNames sizes,
+    Scope document,
+    TracedInputs inputs) {}

@@ -9,6 +9,7 @@ final class Compilers {
   private final PathCompiler paths;
   private final GirthCompiler girths;
   private final PieceSources sources;
+  private final Tracings tracings;
 
   Compilers(Compilation shared) {
     this.numbers = new NumberCompiler(shared, this);
@@ -18,6 +19,7 @@ final class Compilers {
     this.paths = new PathCompiler(shared, this);
     this.girths = new GirthCompiler(shared);
     this.sources = new PieceSources(shared);
+    this.tracings = new Tracings(shared);
   }
 
   NumberCompiler numbers() {
@@ -42,6 +44,10 @@ final class Compilers {
 
   GirthCompiler girths() {
     return girths;
+  }
+
+  Tracings tracings() {
+    return tracings;
   }
 
   PieceSources sources() {

@@ -33,6 +33,8 @@ final class EdgeNames {
       return drawn.edges().stream().map(Statement.OutlineEdge::name).toList();
     } else if (line instanceof Statement.Rectangle rectangle) {
       return rectangle.edges();
+    } else if (line instanceof Statement.OutlineTraced traced) {
+      return traced.names();
     } else if (line instanceof Statement.Facing facing) {
       return facing.edges();
     } else if (line instanceof Statement.OutlineAs copy) {

@@ -17,6 +17,7 @@ import org.hemwright.draft.plan.piece.OutlineNode;
 import org.hemwright.draft.plan.piece.RectangleNode;
 import org.hemwright.draft.plan.piece.SewnEdgeNode;
 import org.hemwright.draft.plan.problem.Problems;
+import org.hemwright.draft.plan.trace.TracedOutlineNode;
 import org.hemwright.draft.syntax.Name;
 import org.hemwright.draft.syntax.PathTerm;
 import org.hemwright.draft.syntax.Span;
@@ -63,6 +64,8 @@ final class OutlineCompiler {
       outline(piece, outline);
     } else if (line instanceof Statement.Rectangle rectangle) {
       rectangle(piece, rectangle);
+    } else if (line instanceof Statement.OutlineTraced traced) {
+      traced(piece, traced);
     } else if (line instanceof Statement.OutlineAs copy) {
       copy(piece, copy, lines);
     } else {
@@ -79,6 +82,18 @@ final class OutlineCompiler {
         problems
             .at(at.span(), both ? "outline-and-rectangle" : "outline-twice", piece.scope().name())
             .with("piece", piece.scope().name()));
+  }
+
+  /** An outline of the drawing that the piece is traced from. */
+  private void traced(PieceDeclaration piece, Statement.OutlineTraced traced) {
+    nodes.about(piece.scope().name());
+    int shape = all.tracings().shape(piece.scope());
+    Node node = shape == Node.NONE ? new Broken() : new TracedOutlineNode(shape);
+    nodes.fill(drafted, node, traced.span());
+    for (int i = 0; i < piece.edges().size(); i++) {
+      DeclaredEdge edge = piece.edges().get(i);
+      fill(piece, edge, whole(piece, i), edge.name().span());
+    }
   }
 
   /** The outline of another piece, some of its edges moved. */

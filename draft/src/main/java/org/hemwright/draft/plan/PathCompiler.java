@@ -138,6 +138,9 @@ final class PathCompiler {
       return new PathNode.Offset(
           slot(offset.path(), scope), all.numbers().slot(offset.distance(), scope), offset.left());
     }
+    if (term instanceof PathTerm.Traced traced) {
+      return all.tracings().path(traced.line(), traced.span(), scope);
+    }
     return chain(((PathTerm.Chain) term).parts(), scope);
   }
 

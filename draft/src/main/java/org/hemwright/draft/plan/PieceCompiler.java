@@ -157,7 +157,7 @@ final class PieceCompiler {
     if (!within(notch.sizes())) {
       return;
     }
-    PlaceForm place = new Places(shared, all).along(notch.along(), scope);
+    PlaceForm place = place(notch, edge.get());
     if (piece.isShaped() && place instanceof PlaceForm.AtPoint at) {
       place = new PlaceForm.AtPoint(piece.carried(nodes, at.point()));
     }
@@ -182,6 +182,16 @@ final class PieceCompiler {
     nodes.fill(slot, node);
     notches.add(slot);
     notch.as().ifPresent(name -> name(name, slot));
+  }
+
+  private PlaceForm place(Statement.NotchAt notch, int edge) {
+    if (notch.along() instanceof Along.Traced traced) {
+      return new PlaceForm.AtPoints(
+          all.tracings().marks(traced.mark(), edge, traced.span(), scope).stream()
+              .map(point -> piece.carried(nodes, point))
+              .toList());
+    }
+    return new Places(shared, all).along(notch.along(), scope);
   }
 
   private void name(Name name, int slot) {
@@ -301,6 +311,8 @@ final class PieceCompiler {
     } else if (line.rule() instanceof Statement.GrainRule.Way way) {
       int direction = all.directions().slot(way.direction(), scope, Node.NONE);
       node = new GrainNode.Way(direction, piece.outline(), origin);
+    } else if (line.rule() instanceof Statement.GrainRule.Traced traced) {
+      node = all.tracings().grain(traced.line(), line.span(), scope, origin);
     } else {
       Statement.GrainRule.FromTo points = (Statement.GrainRule.FromTo) line.rule();
       node =
@@ -320,6 +332,9 @@ final class PieceCompiler {
       } else if (along instanceof Along.Measured measured) {
         return new PlaceForm.Measured(
             all.numbers().slot(measured.amount(), scope), measured.fromEnd());
+      } else if (along instanceof Along.Traced traced) {
+        shared.problems().add(shared.problems().at(traced.span(), "traced-notch-only"));
+        return new PlaceForm.AtPoint(shared.nodes().broken(traced.span()));
       }
       return new PlaceForm.Even(((Along.Even) along).parts());
     }

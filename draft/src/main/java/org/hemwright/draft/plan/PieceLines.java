@@ -40,6 +40,7 @@ final class PieceLines {
     for (Statement line : piece.section().body()) {
       if (line instanceof Statement.Outline
           || line instanceof Statement.Rectangle
+          || line instanceof Statement.OutlineTraced
           || line instanceof Statement.OutlineAs
           || line instanceof Statement.Facing) {
         outlines.add(line);

@@ -9,6 +9,7 @@ import org.hemwright.draft.syntax.Span;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.seam.SeamMemory;
+import org.hemwright.pattern.traced.TracedInputs;
 
 /**
  * A document read as a whole: every name resolved, every quantity checked, and the nodes that give
@@ -34,7 +35,12 @@ public final class Plan {
 
   /** Plans a document over a chart. What could not be planned is told and left unknown. */
   public static Planned of(Document document, SizeChart chart) {
-    return new PlanBuilder(document, chart).build();
+    return of(document, chart, TracedInputs.NONE);
+  }
+
+  /** The same for a document that names drawings and rule tables. */
+  public static Planned of(Document document, SizeChart chart, TracedInputs inputs) {
+    return new PlanBuilder(document, chart, inputs).build();
   }
 
   /**

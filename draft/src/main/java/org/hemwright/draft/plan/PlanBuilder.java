@@ -28,11 +28,13 @@ import org.hemwright.draft.syntax.Statement;
 import org.hemwright.pattern.Acceptance;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.View;
+import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.body.SizeRange;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.make.Making;
 import org.hemwright.pattern.piece.Copy;
+import org.hemwright.pattern.traced.TracedInputs;
 
 /** Makes a plan: names first, then rules, then order, then quantities. */
 final class PlanBuilder {
@@ -48,7 +50,7 @@ final class PlanBuilder {
   private final List<SeamPlan> seams = new ArrayList<>();
   private final List<ElasticPlan> elastics = new ArrayList<>();
 
-  PlanBuilder(Document document, SizeChart chart) {
+  PlanBuilder(Document document, SizeChart chart, TracedInputs inputs) {
     this.document = document;
     this.chart = chart;
     this.source = Source.of(document);
@@ -57,7 +59,8 @@ final class PlanBuilder {
     Scope names = Scope.document(sizes.all());
     this.nodes = new NodeList(source, sizes.all());
     this.shared =
-        new Compilation(problems, nodes, new Lookup(names, chart, nodes, problems), sizes, names);
+        new Compilation(
+            problems, nodes, new Lookup(names, chart, nodes, problems), sizes, names, inputs);
     this.all = new Compilers(shared);
   }
 
@@ -68,6 +71,8 @@ final class PlanBuilder {
     declared.declare(document);
     declared.pieces().forEach(all.girths()::add);
     declared.pieces().forEach(all.sources()::add);
+    Size base = headings.base(shared);
+    all.tracings().read(declared, base);
     new Bringer(shared, all, declared).bring();
     definitions(declared);
     List<PieceCompiler> compilers = pieces(declared);
@@ -77,7 +82,7 @@ final class PlanBuilder {
     PatternFacts facts =
         new PatternFacts(
             details,
-            headings.base(shared),
+            base,
             registries.fabrics.all(),
             views,
             new PaperReader(shared.sizes(), problems).read(document),

@@ -58,6 +58,9 @@ final class PointCompiler {
           lookup.point(two.second(), scope),
           two.left());
     }
+    if (rule instanceof PointRule.Traced traced) {
+      return all.tracings().point(traced.mark(), traced.span(), scope);
+    }
     PointRule.Moved moved = (PointRule.Moved) rule;
     int point = lookup.point(moved.point(), scope);
     int motion = all.moves().slot(moved.moves(), scope);
@@ -92,6 +95,10 @@ final class PointCompiler {
     } else if (on.along() instanceof Along.Measured measured) {
       return new PointNode.Along(
           path, all.numbers().slot(measured.amount(), scope), measured.fromEnd());
+    }
+    if (on.along() instanceof Along.Traced traced) {
+      shared.problems().add(shared.problems().at(traced.span(), "traced-notch-only"));
+      return new Broken();
     }
     Along.Even even = (Along.Even) on.along();
     if (even.parts() == 2) {

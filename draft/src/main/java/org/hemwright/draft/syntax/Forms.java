@@ -38,6 +38,7 @@ public final class Forms {
     rows.addAll(MakeForms.ROWS);
     rows.addAll(StepForms.ROWS);
     rows.addAll(StepClauseForms.ROWS);
+    rows.addAll(TracedForms.ROWS);
     return List.copyOf(rows);
   }
 

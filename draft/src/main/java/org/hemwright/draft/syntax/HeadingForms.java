@@ -159,14 +159,17 @@ final class HeadingForms {
                           m.text("title"),
                           m.count("number"),
                           m.maybe("sizes", Statement.Sizes.class),
+                          Optional.empty(),
                           List.of(),
                           m.span()))
               .opens(PIECE),
           row(
                   "seam",
                   LEFT_EDGE,
-                  "seam <name> <layer:run> with <layer:run> {with <layer:run>} {, <clause:seam clause>}",
-                  "seam waist_seam band.lower with every panel.waist, quarters at sides and centres",
+                  "seam <name> <layer:run> with <layer:run> {with <layer:run>} {, <clause:seam"
+                      + " clause>}",
+                  "seam waist_seam band.lower with every panel.waist, quarters at sides and"
+                      + " centres",
                   "What is sewn together in one pass: edges, or several end to end with `then`;"
                       + " `every` takes all copies of an edge in a round.",
                   m ->

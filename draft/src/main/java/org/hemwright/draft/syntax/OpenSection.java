@@ -73,7 +73,8 @@ final class OpenSection {
     } else if (head instanceof PartSection s) {
       return new PartSection(s.name(), body, s.span());
     } else if (head instanceof PieceSection s) {
-      return new PieceSection(s.name(), s.title(), s.number(), s.sizes(), body, s.span());
+      return new PieceSection(
+          s.name(), s.title(), s.number(), s.sizes(), s.traced(), body, s.span());
     } else if (head instanceof SeamSection s) {
       return new SeamSection(s.name(), s.layers(), s.clauses(), body, s.span());
     } else if (head instanceof ViewSection s) {

@@ -50,14 +50,16 @@ final class PathForms {
               "curve",
               DRAWING,
               "curve <name> <rule:curve rule>",
-              "curve side_line from side_waist to side_hip arriving down, then straight to side_hem",
+              "curve side_line from side_waist to side_hip arriving down, then straight to"
+                  + " side_hem",
               "A smooth curve through points.",
               PathForms::path),
           row(
               "curve from",
               CURVE_RULE,
               "from <start:point> <stretch> {[,] then <stretch>}",
-              "curve armhole from shoulder leaving down through notch_point to underarm arriving right",
+              "curve armhole from shoulder leaving down through notch_point to underarm arriving"
+                  + " right",
               "From a point on; `then` starts afresh at a corner.",
               PathForms::curve),
           row(
@@ -162,6 +164,13 @@ final class PathForms {
               "path outer_leg is side_line then hip to knee",
               "The straight line between two points.",
               m -> new PathTerm.Straight(m.reference("from"), m.reference("to"), m.span())),
+          row(
+              "traced line",
+              Where.PATH,
+              "traced <line:text>",
+              "inner fold_line is traced \"fold\" \"Fold\"",
+              "A line of the drawing.",
+              m -> new PathTerm.Traced(m.text("line"), m.span())),
           row(
               "named path",
               Where.PATH,

@@ -22,6 +22,9 @@ public sealed interface PathTerm {
   /** {@code straight}: to the start of what follows (in an outline, or between two others). */
   record StraightOn(Span span) implements PathTerm {}
 
+  /** {@code traced "fold line"}: a line of the drawing that the piece is traced from. */
+  record Traced(String line, Span span) implements PathTerm {}
+
   /**
    * {@code PATH from a to b}: the stretch between two points on it; either end may be missing. A
    * path without a start is written in brackets, {@code (side) to b}, since {@code side to b} joins

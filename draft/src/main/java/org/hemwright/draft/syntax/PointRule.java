@@ -54,6 +54,9 @@ public sealed interface PointRule {
     }
   }
 
+  /** {@code traced "pocket corner"}: where a dot, a cross or a small ring of the drawing lies. */
+  record Traced(String mark, Span span) implements PointRule {}
+
   /**
    * Which of several places is meant.
    *

@@ -141,7 +141,13 @@ public sealed interface Statement {
 
   /** {@code piece NAME "title" number N [in sizes A to B]}. */
   record PieceSection(
-      Name name, String title, int number, Optional<Sizes> sizes, List<Statement> body, Span span)
+      Name name,
+      String title,
+      int number,
+      Optional<Sizes> sizes,
+      Optional<TracedFrom> traced,
+      List<Statement> body,
+      Span span)
       implements Section {
     public PieceSection {
       body = List.copyOf(body);
@@ -330,6 +336,9 @@ public sealed interface Statement {
     record Way(Direction direction) implements GrainRule {}
 
     record FromTo(Reference from, Reference to) implements GrainRule {}
+
+    /** {@code grain traced "grain"}. */
+    record Traced(String line) implements GrainRule {}
   }
 
   /** {@code stretch across}, {@code stretch along}: to the grain of this piece. */
@@ -364,6 +373,112 @@ public sealed interface Statement {
 
   /** {@code stack at POINT}. */
   record Stack(Reference at, Span span) implements Statement {}
+
+  // --- in a traced piece ------------------------------------------------------------------------
+
+  /**
+   * {@code traced "traced/front.svg" [in size 14] [, where "ruler" is 10 cm]}.
+   *
+   * @param size which size it is, if not the base size
+   * @param scale a line of the drawing and how long it truly is
+   */
+  record TracedFrom(
+      String file, Optional<NumberRule.SizeWord> size, Optional<ScaleLine> scale, Span span) {}
+
+  /** {@code where "ruler" is 10 cm}. */
+  record ScaleLine(String line, Expression.Literal length) {}
+
+  /** {@code also traced "traced/front-20.svg" [outline "line"] in size 20}. */
+  record AlsoTraced(String file, Optional<String> outline, NumberRule.SizeWord size, Span span)
+      implements Statement {}
+
+  /**
+   * {@code outline traced "line" from the top left clockwise [, corners over 20 deg] [, less 1 cm],
+   * edges A, B to "dot", C less 2 cm, left out, …}.
+   *
+   * @param corner what counts as a corner, if not the usual
+   * @param usual the allowance that is taken off where an edge does not say otherwise
+   */
+  record OutlineTraced(
+      String line,
+      TracedStart start,
+      boolean clockwise,
+      Optional<Expression.Literal> corner,
+      Optional<Expression.Literal> usual,
+      List<TracedEdge> edges,
+      Span span)
+      implements Statement {
+    public OutlineTraced {
+      edges = List.copyOf(edges);
+    }
+
+    /** The names of the edges that stay. */
+    public List<Name> names() {
+      return edges.stream().flatMap(edge -> edge.name().stream()).toList();
+    }
+  }
+
+  /** Where the first edge of a traced outline starts. */
+  sealed interface TracedStart {
+    /** {@code the top left} and its like: the corner that lies farthest that way. */
+    record Farthest(boolean top, boolean left) implements TracedStart {}
+
+    /** {@code "dot"}. */
+    record Dot(String name) implements TracedStart {}
+  }
+
+  /** {@code side to "dot" less 1.5 cm}; without a name a stretch that is {@code left out}. */
+  record TracedEdge(
+      Optional<Name> name,
+      Optional<String> until,
+      Optional<Expression.Literal> allowance,
+      Span span) {}
+
+  /** {@code grade EDGE at PLACE WAY, WAY}: a rule; without ways the point stays. */
+  record Grade(Name edge, GradePlace place, List<GradeWay> ways, Span span) implements Statement {
+    public Grade {
+      ways = List.copyOf(ways);
+    }
+  }
+
+  /** Where on an edge a rule stands. */
+  sealed interface GradePlace {
+    /** {@code start}, {@code end}. */
+    record End(boolean atEnd) implements GradePlace {}
+
+    /** {@code 12 cm from start}, {@code 40% from end}: as traced. */
+    record Measured(Expression.Literal amount, boolean fromEnd) implements GradePlace {}
+
+    /** {@code "dot"}: beside a dot of the drawing. */
+    record Dot(String name) implements GradePlace {}
+  }
+
+  /**
+   * {@code right 5 mm}, {@code down 1/8 of the hip step}.
+   *
+   * @param upright whether it is up or down
+   * @param negative whether it is left or down
+   */
+  record GradeWay(boolean upright, boolean negative, GradeStep step) {}
+
+  /** How far a point moves from one size to the next. */
+  sealed interface GradeStep {
+    /** {@code 1/4 of the hip step}. */
+    record OfMeasurement(Expression.Literal share, Name measurement) implements GradeStep {}
+
+    /** {@code 5 mm, then 7 mm from size 22}. */
+    record Stepped(Expression.Literal first, List<NumberRule.Step> later) implements GradeStep {
+      public Stepped {
+        later = List.copyOf(later);
+      }
+    }
+  }
+
+  /** {@code grade from "rules.csv"}: the rules that a table has for this piece. */
+  record GradeFrom(String file, Span span) implements Statement {}
+
+  /** {@code grade as front}: the rules of another piece, on edges of the same names. */
+  record GradeAs(Name piece, Span span) implements Statement {}
 
   // --- what shapes a piece ----------------------------------------------------------------------
 

@@ -139,7 +139,7 @@ record FindingCase(String name, String lines, List<String> expected) {
 
   /** What is found. */
   List<Finding> found() {
-    Drafted drafted = Drafting.draft("p", before() + own(), CHART);
+    Drafted drafted = Drafting.draft("p", before() + own(), CHART, TracedSketch.INPUTS);
     return drafted.findings();
   }
 

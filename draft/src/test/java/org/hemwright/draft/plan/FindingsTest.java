@@ -34,7 +34,13 @@ class FindingsTest {
 
   static Stream<FindingCase> cases() {
     return Stream.of(
-            "names.txt", "quantities.txt", "drawing.txt", "pieces.txt", "shapes.txt", "steps.txt")
+            "names.txt",
+            "quantities.txt",
+            "drawing.txt",
+            "pieces.txt",
+            "shapes.txt",
+            "steps.txt",
+            "traced.txt")
         .flatMap(file -> FindingCase.in(file).stream());
   }
 

@@ -80,11 +80,14 @@ public record DiskFolder(Path path) implements PatternFolder {
   }
 
   private static FolderFile file(Path folder, String name) {
-    if (!PatternFolder.isPlain(name)) {
+    if (!PatternFolder.isInside(name)) {
       return new FolderFile.Refused("file-not-plain");
     }
     try {
       Path file = folder.resolve(name);
+      if (name.contains("/") && Files.isSymbolicLink(file.getParent())) {
+        return new FolderFile.Refused("file-is-link");
+      }
       BasicFileAttributes attributes =
           Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
       if (attributes.isSymbolicLink()) {

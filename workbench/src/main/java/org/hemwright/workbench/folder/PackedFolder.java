@@ -37,7 +37,7 @@ public record PackedFolder(String name) implements PatternFolder {
 
   @Override
   public FolderFile file(String file) {
-    if (!PatternFolder.isPlain(file)) {
+    if (!PatternFolder.isInside(file)) {
       return new FolderFile.Refused("file-not-plain");
     }
     String resource = "/org/hemwright/examples/" + name + "/" + file;

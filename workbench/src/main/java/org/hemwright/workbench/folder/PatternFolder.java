@@ -7,6 +7,9 @@ public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFo
   /** The document's name in every folder. */
   String DOCUMENT = "pattern.hem";
 
+  /** The folder in it for drawings made elsewhere. */
+  String TRACED = "traced";
+
   /** The designer's text for the booklet. */
   String PROSE = "booklet.md";
 
@@ -35,9 +38,15 @@ public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFo
   /**
    * Reads one file.
    *
-   * @param name a plain name, without a path
+   * @param name a plain name, or one in the folder for drawings: {@code traced/front.svg}
    */
   FolderFile file(String name);
+
+  /** Whether a name is plain, or names a plain file in the folder for drawings. */
+  static boolean isInside(String name) {
+    return isPlain(name)
+        || (name.startsWith(TRACED + "/") && isPlain(name.substring(TRACED.length() + 1)));
+  }
 
   /** Whether a name is plain: it cannot lead out of a folder on any system. */
   static boolean isPlain(String name) {

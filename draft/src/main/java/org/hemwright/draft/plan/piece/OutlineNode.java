@@ -142,7 +142,12 @@ public record OutlineNode(List<EdgeForm> edges) implements DrawnNode<DrawnOutlin
     return Path.straight(from, to);
   }
 
-  private DrawnOutline joined(List<Path> paths, boolean[] against) {
+  /** The outline of edges that run end to end round it, in either sense. */
+  public static DrawnOutline ofEdges(List<Path> edges) {
+    return joined(edges, new boolean[edges.size()]);
+  }
+
+  private static DrawnOutline joined(List<Path> paths, boolean[] against) {
     int count = paths.size();
     Path round = round(paths);
     if (Outline.of(round).isCounterClockwise()) {

@@ -32,6 +32,23 @@ public sealed interface PlaceForm {
     }
   }
 
+  /** At several points on it. */
+  record AtPoints(List<Integer> points) implements PlaceForm {
+    public AtPoints {
+      points = List.copyOf(points);
+    }
+
+    @Override
+    public int[] inputs() {
+      return points.stream().mapToInt(point -> point).toArray();
+    }
+
+    @Override
+    public List<Double> on(Values values, int path) {
+      return points.stream().map(point -> OnPath.distance(values, path, point)).sorted().toList();
+    }
+  }
+
   /** A length or a share from one end. */
   record Measured(int amount, boolean fromEnd) implements PlaceForm {
     @Override
