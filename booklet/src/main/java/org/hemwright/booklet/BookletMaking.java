@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import org.hemwright.booklet.leaf.Booklet;
 import org.hemwright.booklet.part.Given;
+import org.hemwright.booklet.part.NamedPlaces;
 import org.hemwright.booklet.part.Parts;
 import org.hemwright.booklet.prose.Prose;
+import org.hemwright.booklet.prose.ProseReader;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.booklet.words.Wordbook;
 import org.hemwright.booklet.write.BookletHtml;
@@ -34,9 +36,15 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
     Details details = input.run().pattern().details();
     String tag = language.isBlank() ? Wordbook.language(details) : language;
     Telling telling = Telling.of(input.run(), Wordbook.of(tag, details.units()));
+    NamedPlaces places = new NamedPlaces(telling, input.yardage(), input.pictures());
+    ProseReader.Read read =
+        input
+            .prose()
+            .map(text -> ProseReader.read(BookletInput.PROSE, text, Parts.IDS, telling, places))
+            .orElse(new ProseReader.Read(Prose.NONE, List.of()));
     Given given =
-        new Given(telling, input.yardage(), Prose.NONE, input.pictures(), input.printed());
-    return new BookletMaking(Parts.booklet(given), List.of(), given);
+        new Given(telling, input.yardage(), read.prose(), input.pictures(), input.printed());
+    return new BookletMaking(Parts.booklet(given), read.findings(), given);
   }
 
   /** The booklet's files: a page, and a PDF for each printed form. */

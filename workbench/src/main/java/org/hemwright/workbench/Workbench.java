@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.hemwright.booklet.BookletMaking;
+import org.hemwright.booklet.prose.ProseReader;
 import org.hemwright.checks.Acceptances;
 import org.hemwright.checks.BodyTable;
 import org.hemwright.checks.CheckSettings;
@@ -281,6 +282,7 @@ public final class Workbench {
             Laying.messages(),
             YardageFindings.messages(),
             Paper.messages(),
+            ProseReader.messages(),
             FolderReading.messages(),
             ReleaseShelf.messages(),
             Messages.beside(Workbench.class, "workbench.properties"));

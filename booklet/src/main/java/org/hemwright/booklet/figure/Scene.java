@@ -31,6 +31,7 @@ final class Scene {
   private static final double MARGIN = 7;
 
   private final List<Thing> things = new ArrayList<>();
+  private Optional<Box> focus = Optional.empty();
 
   /** Something on the table, drawn when the scale is known. */
   private interface Thing {
@@ -304,11 +305,19 @@ final class Scene {
     return this;
   }
 
+  /** Shows only what lies within a box of the table. */
+  void focus(Box near) {
+    focus = Optional.of(near);
+  }
+
   boolean isEmpty() {
     return things.isEmpty();
   }
 
   Box bounds() {
+    if (focus.isPresent()) {
+      return focus.get();
+    }
     Box all = things.get(0).bounds();
     for (Thing thing : things) {
       all = all.union(thing.bounds());

@@ -15,6 +15,7 @@ import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Cubic;
 import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Path;
+import org.hemwright.geometry.PathPlace;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
 import org.hemwright.paper.sheet.Clip;
@@ -169,8 +170,13 @@ public final class StepFigures {
         && first.flats().get(0).copy().equals(second.flats().get(0).copy());
   }
 
+  /** Whether a straight band goes round an opening that is none. */
   private static boolean isRound(LaidLayer first, LaidLayer second) {
-    return second.flats().size() > 2 || first.flats().size() > 2;
+    boolean straight = first.start().distanceTo(first.end()) > 0.98 * first.length();
+    boolean bent = second.start().distanceTo(second.end()) < 0.9 * second.length();
+    return (straight && bent && second.flats().size() > 1)
+        || second.flats().size() > 2
+        || first.flats().size() > 2;
   }
 
   private boolean isPlaced(Seam.Join join) {
@@ -199,16 +205,44 @@ public final class StepFigures {
   }
 
   /** Right sides together: the lower layer whole, the upper one cut away some way off the seam. */
-  private void laid(LaidLayer top, LaidLayer bottom) {
+  private void laid(LaidLayer top, LaidLayer lying) {
+    LaidLayer bottom = lying.flats().size() > 1 ? level(lying) : lying;
     LaidLayer upper = top.on(bottom, true);
     bottom.flats().forEach(scene::piece);
     Vector chord = chord(bottom);
     for (Flat flat : upper.flats()) {
       scene.piece(flat, kept(flat, upper, chord), false);
     }
-    bottom.flats().forEach(this::showApart);
-    upper.flats().forEach(flat -> showNear(flat, upper));
+    Box focus = focus(bottom, upper);
+    bottom.flats().forEach(flat -> showWithin(flat, focus, 0.5));
+    upper.flats().forEach(flat -> showNear(flat, upper, focus));
     stitched(upper);
+  }
+
+  /** Turned so that its seam runs level, the pieces below it. */
+  private static LaidLayer level(LaidLayer layer) {
+    Vector chord = chord(layer);
+    LaidLayer turned = layer.then(Motion.turn(layer.start(), -chord.angle()));
+    double inside = turned.flats().get(0).outline().bounds().centre().y() - turned.start().y();
+    return inside > 0 ? turned.then(Motion.turn(turned.start(), Math.PI)) : turned;
+  }
+
+  /** What is shown: all, or where the seam is short beside its pieces, what lies round it. */
+  private Box focus(LaidLayer bottom, LaidLayer upper) {
+    Box all = scene.bounds();
+    Box seam = bottom.seam().get(0).bounds();
+    for (LaidLayer layer : List.of(bottom, upper)) {
+      for (Path path : layer.seam()) {
+        seam = seam.union(path.bounds());
+      }
+    }
+    double reach = Math.max(seam.width(), seam.height());
+    if (reach > 0.45 * Math.max(all.width(), all.height())) {
+      return all;
+    }
+    Box near = seam.grown(Math.max(50, reach * 0.4));
+    scene.focus(near);
+    return near;
   }
 
   private static Vector chord(LaidLayer layer) {
@@ -233,19 +267,29 @@ public final class StepFigures {
         : new Scene.Side(middle.plus(along.right().times(far)), along);
   }
 
-  private void showApart(Flat flat) {
+  private void showWithin(Flat flat, Box focus, double share) {
     shown.add(flat.piece());
     Box box = flat.outline().bounds();
-    scene.words(Integer.toString(flat.number()), box.centre());
+    Point centre = box.centre();
+    double margin = 0.12 * Math.min(focus.width(), focus.height());
+    Point at =
+        new Point(
+            within(centre.x(), focus.minX() + margin, focus.maxX() - margin),
+            within(
+                box.minY() + share * box.height(), focus.minY() + margin, focus.maxY() - margin));
+    scene.words(Integer.toString(flat.number()), at);
   }
 
-  private void showNear(Flat flat, LaidLayer layer) {
+  private static double within(double value, double least, double most) {
+    return Math.max(least, Math.min(most, value));
+  }
+
+  private void showNear(Flat flat, LaidLayer layer, Box focus) {
     shown.add(flat.piece());
-    var place = layer.at(layer.length() * 0.35);
+    PathPlace place = layer.at(layer.length() * 0.35);
     Vector inward = flat.outline().bounds().centre().minus(place.point());
-    scene.words(
-        Integer.toString(flat.number()),
-        place.point().plus(inward.unit().times(Math.min(70, inward.length() * 0.4))));
+    double reach = Math.min(0.16 * Math.max(focus.width(), focus.height()), inward.length() * 0.4);
+    scene.words(Integer.toString(flat.number()), place.point().plus(inward.unit().times(reach)));
   }
 
   private void stitched(LaidLayer layer) {
@@ -270,11 +314,13 @@ public final class StepFigures {
 
   /** One piece folded so that two of its own edges meet. */
   private void folded(LaidLayer first, LaidLayer second) {
-    Flat flat = second.flats().get(0);
-    LaidLayer own = new LaidLayer(List.of(flat), first.seam());
-    LaidLayer upper = own.on(second, true);
+    Motion level = lengthwise(second.flats().get(0));
+    LaidLayer lying = second.then(level);
+    Flat flat = lying.flats().get(0);
+    LaidLayer own = new LaidLayer(List.of(flat), first.then(level).seam());
+    LaidLayer upper = own.on(lying, true);
     Point here = own.at(own.length() / 2).point();
-    Point there = second.at(second.length() / 2).point();
+    Point there = lying.at(lying.length() / 2).point();
     Vector across = there.minus(here);
     if (across.length() < 1) {
       return;
@@ -313,7 +359,8 @@ public final class StepFigures {
     Flat.of(telling.drawn(), work.piece())
         .ifPresent(
             flat -> {
-              Flat lying = fold.wrongSidesTogether() ? flat.turnedOver() : flat;
+              Flat shownSide = fold.wrongSidesTogether() ? flat.turnedOver() : flat;
+              Flat lying = shownSide.then(lengthwise(shownSide));
               scene.piece(lying);
               show(lying);
               Box box = lying.outline().bounds();
@@ -348,6 +395,14 @@ public final class StepFigures {
         new Cubic(from, from.toward(to, 0.25).plus(aside), from.toward(to, 0.75).plus(aside), to));
   }
 
+  /** A turn that lays a long narrow piece level. */
+  private static Motion lengthwise(Flat flat) {
+    Box box = flat.outline().bounds();
+    return box.height() > 2.5 * box.width()
+        ? Motion.turn(box.centre(), -Math.PI / 2)
+        : Motion.identity();
+  }
+
   /** Pieces side by side, with the edges and marks that are worked on. */
   private void edges() {
     Map<String, List<Work>> byPiece = new LinkedHashMap<>();
@@ -365,7 +420,8 @@ public final class StepFigures {
       if (found.isEmpty()) {
         continue;
       }
-      Flat flat = wrong ? found.get().turnedOver() : found.get();
+      Flat side = wrong ? found.get().turnedOver() : found.get();
+      Flat flat = side.then(lengthwise(side));
       Box box = flat.outline().bounds();
       Flat lying = flat.then(Motion.move(new Vector(x - box.minX(), -box.minY())));
       x += box.width() + Math.max(30, box.width() * 0.12);

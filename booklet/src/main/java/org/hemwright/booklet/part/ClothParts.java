@@ -228,7 +228,10 @@ public final class ClothParts {
   Optional<Section> layings() {
     List<Figure> figures = new ArrayList<>();
     for (YardageRow row : given.yardage().map(YardageTable::rows).orElse(List.of())) {
-      if (row.best() && row.fits() && row.size().equals(telling.drawn().size())) {
+      if (row.best()
+          && row.fits()
+          && row.nap() == row.fabric().nap()
+          && row.size().equals(telling.drawn().size())) {
         figures.add(laying(row));
       }
     }

@@ -36,12 +36,14 @@ public final class StepWords {
   private final Telling telling;
   private final Step step;
   private final Set<String> folded;
+  private final Set<String> pinned;
   private final Slots slots;
 
-  private StepWords(Telling telling, Step step, Set<String> folded) {
+  private StepWords(Telling telling, Step step, Set<String> folded, Set<String> pinned) {
     this.telling = telling;
     this.step = step;
     this.folded = folded;
+    this.pinned = pinned;
     this.slots =
         Slots.of("work", work())
             .and("with", with())
@@ -56,12 +58,17 @@ public final class StepWords {
    */
   public static StepWords of(Telling telling, Step step, List<Step> before) {
     Set<String> folded = new LinkedHashSet<>();
+    Set<String> pinned = new LinkedHashSet<>();
     for (Step earlier : before) {
       if (earlier.act() instanceof Act.Fold) {
         earlier.work(Work.OfPiece.class).forEach(piece -> folded.add(piece.piece()));
+      } else if (earlier.act() instanceof Act.Handle handle
+          && handle.kind() == Act.Handling.PIN
+          && !earlier.words().notes().isEmpty()) {
+        earlier.work(Work.OfSeam.class).forEach(seam -> pinned.add(seam.seam()));
       }
     }
-    return new StepWords(telling, step, folded);
+    return new StepWords(telling, step, folded, pinned);
   }
 
   /** Its title: "Sew side seams". */
@@ -242,7 +249,9 @@ public final class StepWords {
     }
     List<Inline> all = new ArrayList<>();
     for (Work.OfSeam work : step.work(Work.OfSeam.class)) {
-      telling.seam(work.seam()).ifPresent(seam -> add(all, laid(seam)));
+      if (!pinned.contains(work.seam())) {
+        telling.seam(work.seam()).ifPresent(seam -> add(all, laid(seam)));
+      }
     }
     return all;
   }
@@ -340,6 +349,9 @@ public final class StepWords {
     Act act = step.act();
     if (act instanceof Act.Attach attach) {
       slots.and("parts", parts(attach.parts()));
+      if (step.work(Work.OfSeam.class).stream().anyMatch(seam -> pinned.contains(seam.seam()))) {
+        return telling.say("act.attach.pinned", slots);
+      }
     } else if (act instanceof Act.Apply apply) {
       slots.and("parts", parts(Math.max(1, apply.parts())));
       if (apply.parts() < 2) {

@@ -28,6 +28,7 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Booklet;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
@@ -47,6 +48,8 @@ public final class BookletPdf {
   private static final String FIGURE = "hemwright/figure";
   private static final String STYLE = Styles.file("print.css");
   private static final String LARGE = Styles.file("large.css");
+  private static final int FEW_BLOCKS = 5;
+  private static final int FEW_ROWS = 14;
   private static final double WIDEST = 168;
   private static final double HIGHEST_OWN = 90;
 
@@ -190,7 +193,7 @@ public final class BookletPdf {
     }
     out.close("div");
     for (Section section : booklet.sections()) {
-      out.open("div", "class", section.startsPage() ? "section page" : "section");
+      out.open("div", "class", kind(section));
       out.open("h2", "id", section.id());
       blocks.inlines(section.title());
       out.close("h2");
@@ -198,6 +201,19 @@ public final class BookletPdf {
       out.close("div");
     }
     return out.close("body").close("html").whole();
+  }
+
+  /** A short section stays on one page. */
+  private static String kind(Section section) {
+    boolean small =
+        section.blocks().size() <= FEW_BLOCKS
+            && section.blocks().stream()
+                .noneMatch(
+                    block ->
+                        block instanceof Block.Gallery
+                            || (block instanceof Block.Table table
+                                && table.rows().size() > FEW_ROWS));
+    return section.startsPage() ? "section page" : small ? "section small" : "section";
   }
 
   private String page() {
