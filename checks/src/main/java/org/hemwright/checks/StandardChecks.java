@@ -2,6 +2,7 @@ package org.hemwright.checks;
 
 import java.util.List;
 import org.hemwright.pattern.Check;
+import org.hemwright.pattern.construction.Trouble.Question;
 import org.hemwright.pattern.finding.Messages;
 
 /** The checks of this module, in the order in which they are told. */
@@ -44,7 +45,13 @@ public final class StandardChecks {
         new GradeEvenCheck(settings),
         new StretchArrowCheck(settings),
         new LengthenCheck(settings),
-        new ClothWidthCheck(cutLines, settings));
+        new ClothWidthCheck(cutLines, settings),
+        new ConstructionCheck(Question.EDGES),
+        new ConstructionCheck(Question.ORDER),
+        new ConstructionCheck(Question.OPENINGS),
+        new ConstructionCheck(Question.PRESSING),
+        new ConstructionCheck(Question.STITCHES),
+        new ConstructionCheck(Question.MARKS));
   }
 
   /** Their sentences. */

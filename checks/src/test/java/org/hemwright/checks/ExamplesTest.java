@@ -144,6 +144,6 @@ class ExamplesTest {
         }
       }
     }
-    assertThat(planted).isEqualTo(7);
+    assertThat(planted).isEqualTo(8);
   }
 }

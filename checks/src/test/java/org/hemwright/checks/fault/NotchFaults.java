@@ -48,6 +48,16 @@ final class NotchFaults {
           .anyMatch(seam -> seam.ease().share());
     }
 
+    /** Whether it shows an even part on the edge that a stretched loop is sewn to. */
+    boolean isUnderBand() {
+      return Garment.seamsOf(sized, piece.name(), notch.edge()).stream()
+          .filter(seam -> seam.ease().share())
+          .anyMatch(
+              seam ->
+                  seam.joins().get(0).layers().get(0).run().stream()
+                      .noneMatch(place -> place.piece().equals(piece.name())));
+    }
+
     /** Whether it shows where a seam of the other layer is, as at the top of a cap. */
     boolean meetsJoint() {
       return Garment.seamsOf(sized, piece.name(), notch.edge()).stream()
@@ -162,7 +172,9 @@ final class NotchFaults {
         ? "seam-marks"
         : at.isItsOwnMate()
             ? "nest-alike"
-            : at.isStretched() || at.meetsJoint() ? "loop-marks" : "notch-mates";
+            : at.isUnderBand()
+                ? "making-marks"
+                : at.isStretched() || at.meetsJoint() ? "loop-marks" : "notch-mates";
   }
 
   static final Fault KIND_SWAPPED =

@@ -1,0 +1,562 @@
+package org.hemwright.pattern.construction;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hemwright.pattern.construction.Trouble.Kind;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.make.Act;
+import org.hemwright.pattern.make.Making;
+import org.hemwright.pattern.make.PressDirection;
+import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.piece.Intake;
+import org.hemwright.pattern.piece.Piece;
+
+/** Does the steps one after the other. */
+final class Follower {
+  private final Table table;
+  private final Pressing pressing;
+  private final Crossings crossings;
+  private final Sewer sewer;
+  private final EdgeWork edges;
+  private final HeldWork held;
+  private final StitchWork stitches;
+
+  Follower(CutCloth cloth, List<Step> steps, Making making) {
+    table = new Table(cloth, steps);
+    pressing = new Pressing(table);
+    crossings = new Crossings(table, pressing);
+    sewer = new Sewer(table, pressing, crossings);
+    edges = new EdgeWork(table, crossings, sewer);
+    held = new HeldWork(table, making);
+    stitches = new StitchWork(table);
+  }
+
+  List<Trouble> troubles() {
+    return List.copyOf(table.troubles);
+  }
+
+  List<Done> follow() {
+    List<Done> done = new ArrayList<>();
+    for (Step step : table.steps) {
+      Doing doing = new Doing(step);
+      doing.act();
+      done.add(doing.done());
+    }
+    edges.atTheEnd();
+    held.atTheEnd();
+    new WholeMaking(table).atTheEnd();
+    return done;
+  }
+
+  /** One step being done. */
+  private final class Doing {
+    private final Step step;
+    private final List<Work> work = new ArrayList<>();
+    private final List<Pass> sewn = new ArrayList<>();
+    private final Set<Strip> strips = new LinkedHashSet<>();
+
+    Doing(Step step) {
+      this.step = step;
+      step.work().stream().filter(this::isHere).forEach(work::add);
+    }
+
+    private boolean isHere(Work each) {
+      if (each instanceof Work.OfSeam seam) {
+        return !table.cloth.passes(seam.seam()).isEmpty();
+      } else if (each instanceof Work.OfEdge edge) {
+        return !table.cloth.strips(edge).isEmpty();
+      } else if (each instanceof Work.OfPiece piece) {
+        return table.cloth.piece(piece.piece()).isPresent();
+      } else if (each instanceof Work.OfMark mark) {
+        return table.cloth.piece(mark.piece()).isPresent();
+      } else if (each instanceof Work.OfIntake intake) {
+        return table.cloth.piece(intake.piece()).isPresent();
+      }
+      return true;
+    }
+
+    Done done() {
+      List<Strip> all = List.copyOf(strips);
+      return new Done(
+          step,
+          work,
+          sewn,
+          all,
+          table.together(all.stream().map(Strip::part).distinct().toList()),
+          all.stream()
+              .filter(strip -> !table.cloth.isLine(strip))
+              .filter(strip -> stitches.isRound(strip, table.corners))
+              .toList());
+    }
+
+    private List<Pass> passes() {
+      return work.stream()
+          .filter(Work.OfSeam.class::isInstance)
+          .flatMap(each -> table.cloth.passes(((Work.OfSeam) each).seam()).stream())
+          .toList();
+    }
+
+    private List<Strip> edgeStrips() {
+      return work.stream()
+          .filter(Work.OfEdge.class::isInstance)
+          .flatMap(each -> table.cloth.strips((Work.OfEdge) each).stream())
+          .toList();
+    }
+
+    private List<Part> parts() {
+      return work.stream()
+          .filter(Work.OfPiece.class::isInstance)
+          .flatMap(each -> table.cloth.parts((Work.OfPiece) each).stream())
+          .toList();
+    }
+
+    void act() {
+      passes().forEach(pass -> strips.addAll(pass.strips()));
+      strips.addAll(edgeStrips());
+      Act act = step.act();
+      if (act instanceof Act.Sew || act instanceof Act.SetIn) {
+        sew(passes());
+      } else if (act instanceof Act.Attach attach) {
+        passes().forEach(pass -> stitches.evenParts(pass, step, attach));
+        sew(passes());
+      } else if (act instanceof Act.HandSew) {
+        sew(passes());
+        edgeStrips().forEach(strip -> edges.hemByHand(strip, step));
+        openings().forEach(this::close);
+      } else if (act instanceof Act.Finish finish) {
+        finish(finish.together());
+      } else if (act instanceof Act.LeaveRaw) {
+        edgeStrips().forEach(strip -> edges.leaveRaw(strip, step));
+        wholePieces().forEach(strip -> edges.leaveRaw(strip, step));
+      } else if (act instanceof Act.Hem) {
+        edgeStrips().forEach(this::hem);
+      } else if (act instanceof Act.Bind) {
+        bind();
+      } else if (act instanceof Act.Stitching stitching) {
+        line(stitching.line());
+      } else if (act instanceof Act.Press) {
+        press();
+      } else if (act instanceof Act.Own own) {
+        own(own);
+      } else {
+        holdOrHandle(act);
+      }
+      if (!(act instanceof Act.Press)) {
+        step.press().ifPresent(way -> passes().forEach(pass -> press(pass, way)));
+      }
+      if (!(act instanceof Act.Stitching) && step.sewing().stitch().isPresent()) {
+        table.sewnOnce = true;
+      }
+    }
+
+    private void holdOrHandle(Act act) {
+      Optional<String> name = HeldWork.held(step);
+      if (act instanceof Act.FormCasing casing) {
+        sew(passes());
+        edgeStrips().forEach(this::hem);
+        held.leave(step, passes());
+        held.casing(casing.holds(), step);
+      } else if (act instanceof Act.ThreadThrough thread) {
+        name.ifPresent(each -> held.thread(each, thread.opening(), step));
+      } else if (act instanceof Act.LayIn) {
+        name.ifPresent(each -> held.layIn(each, step));
+      } else if (act instanceof Act.Apply) {
+        name.ifPresent(each -> held.apply(each, edgeStrips(), step));
+        name.ifPresent(each -> stitches.onElastic(each, step));
+      } else if (act instanceof Act.JoinEnds) {
+        name.ifPresent(each -> held.joinEnds(each, step));
+      } else if (act instanceof Act.InsertZip zip) {
+        openings().forEach(each -> held.zip(each, zip, step));
+      } else if (act instanceof Act.Close) {
+        openings().forEach(this::close);
+        takeIn();
+      } else if (act instanceof Act.Fold) {
+        fold();
+      } else if (act instanceof Act.CutInto cut) {
+        passes().forEach(pass -> edges.cut(pass, step, cut));
+        edgeStrips().forEach(strip -> edges.cut(strip, step, cut));
+      } else if (act instanceof Act.Fuse) {
+        fuse();
+      } else if (act instanceof Act.Fasten fasten) {
+        fasten(fasten);
+      } else if (act instanceof Act.Handle handle) {
+        handle(handle.kind());
+      }
+    }
+
+    // --- sewing -------------------------------------------------------------------------------
+
+    private void sew(List<Pass> passes) {
+      if (Sewer.isOnePass(step)) {
+        sewer.sew(passes, step);
+      } else {
+        passes.stream()
+            .map(pass -> pass.seam().name())
+            .distinct()
+            .forEach(seam -> sewer.sew(table.cloth.passes(seam), step));
+      }
+      passes.forEach(pass -> stitches.sewn(pass, step));
+      sewn.addAll(passes);
+      if (!(step.act() instanceof Act.FormCasing)) {
+        held.leave(step, passes);
+      }
+    }
+
+    private List<String> openings() {
+      return work.stream().filter(Work.OfOpening.class::isInstance).map(Work::text).toList();
+    }
+
+    private void close(String opening) {
+      Table.Opening left = table.openings.get(opening);
+      held.close(opening, step);
+      if (left != null) {
+        left.passes.forEach(pass -> strips.addAll(pass.strips()));
+        left.passes.forEach(pass -> stitches.sewn(pass, step));
+      }
+    }
+
+    private void hem(Strip strip) {
+      edges.hem(strip, step);
+      stitches.stitched(strip, step);
+    }
+
+    private void finish(boolean together) {
+      passes().forEach(pass -> edges.finish(pass, step, together));
+      edgeStrips().forEach(strip -> edges.finish(strip, step));
+      wholePieces().forEach(strip -> edges.finish(strip, step));
+    }
+
+    /** All strips of the pieces that are named whole. */
+    private List<Strip> wholePieces() {
+      return parts().stream().flatMap(part -> table.cloth.strips(part).stream()).toList();
+    }
+
+    private void bind() {
+      for (Pass pass : passes()) {
+        edges.finish(pass, step, true);
+      }
+      for (Strip strip : edgeStrips()) {
+        edges.bind(strip, step);
+        stitches.stitched(strip, step);
+      }
+    }
+
+    private void takeIn() {
+      for (Work each : work) {
+        if (each instanceof Work.OfIntake intake) {
+          takeIn(intake.piece(), intake.intake());
+        }
+      }
+    }
+
+    private void takeIn(String piece, String name) {
+      Step before = table.takenIn.putIfAbsent(piece + "." + name, step);
+      if (before != null) {
+        table.tell(Trouble.about(Kind.SEWN_ALREADY, "", piece + "." + name).in(step).after(before));
+      }
+    }
+
+    // --- lines of stitching ---------------------------------------------------------------------
+
+    private void line(Act.Line line) {
+      switch (line) {
+        case TOPSTITCH, UNDERSTITCH -> {
+          passes().forEach(this::needsSewn);
+          if (line == Act.Line.UNDERSTITCH) {
+            passes().forEach(pass -> sewer.turnInside(pass, step));
+          } else {
+            passes().forEach(pass -> stitches.sewn(pass, step));
+            edgeStrips().forEach(strip -> stitches.stitched(strip, step));
+            edgeStrips().forEach(this::needsDone);
+          }
+        }
+        case STAYSTITCH -> {
+          allStrips().forEach(this::needsFree);
+          allStrips().forEach(strip -> stitches.stitched(strip, step));
+        }
+        case BASTE, EASE, GATHER -> {
+          passes().forEach(this::needsUnsewn);
+          edgeStrips().forEach(this::needsFree);
+          takeIn();
+          if (line == Act.Line.GATHER) {
+            allStrips().forEach(this::gathered);
+          }
+        }
+      }
+    }
+
+    private List<Strip> allStrips() {
+      return strips.stream().filter(strip -> !table.cloth.isLine(strip)).toList();
+    }
+
+    private void gathered(Strip strip) {
+      for (Intake.Gathers gathers :
+          table.cloth.piece(strip.piece()).stream()
+              .flatMap(piece -> piece.intakes(Intake.Gathers.class).stream())
+              .filter(each -> each.edge().equals(strip.edge()))
+              .toList()) {
+        table.takenIn.putIfAbsent(strip.piece() + "." + gathers.name(), step);
+      }
+    }
+
+    private void needsSewn(Pass pass) {
+      if (!table.isSewn(pass)) {
+        table.tell(Trouble.seam(Kind.NOT_SEWN_YET, pass).in(step));
+      }
+    }
+
+    private void needsUnsewn(Pass pass) {
+      Step before = table.state(pass).sewn;
+      if (before != null) {
+        table.tell(Trouble.seam(Kind.SEWN_ALREADY, pass).in(step).after(before));
+      }
+    }
+
+    /** A strip that is not yet sewn, hemmed or shut in. */
+    private void needsFree(Strip strip) {
+      Table.StripState state = table.state(strip);
+      if (state.treated != null) {
+        table.late(Kind.SEWN_ALREADY, strip, step, state.treated);
+      }
+      for (Pass pass : table.sewnAlong(strip)) {
+        table.late(Kind.SEWN_ALREADY, strip, step, table.state(pass).sewn);
+      }
+    }
+
+    /** A strip whose edge is turned, sewn or folded, so that it can be topstitched. */
+    private void needsDone(Strip strip) {
+      Table.StripState state = table.state(strip);
+      boolean done =
+          state.treated != null
+              || state.turned != null
+              || !table.sewnAlong(strip).isEmpty()
+              || table.turnedOut.containsKey(strip.part())
+              || table.folded.containsKey(strip.part());
+      if (!done) {
+        table.tell(Trouble.edge(Kind.NOT_SEWN_YET, strip).in(step));
+      }
+    }
+
+    // --- pressing, folding, handling
+    // --------------------------------------------------------------
+
+    private void press() {
+      PressDirection way = step.press().orElse(new PressDirection.Flat());
+      passes().forEach(pass -> press(pass, way));
+      for (Strip strip : edgeStrips()) {
+        Table.StripState state = table.state(strip);
+        if (state.enclosed != null) {
+          table.late(Kind.ENCLOSED, strip, step, state.enclosed);
+        } else if (table.sewnAlong(strip).isEmpty()) {
+          state.turned = step;
+        } else {
+          pressing.pressAlone(strip, way, step);
+        }
+      }
+      for (Work each : work) {
+        if (each instanceof Work.OfIntake intake && isPleat(intake)) {
+          table.takenIn.putIfAbsent(intake.piece() + "." + intake.intake(), step);
+        }
+      }
+    }
+
+    private boolean isPleat(Work.OfIntake intake) {
+      return table.cloth.piece(intake.piece()).stream()
+          .flatMap(piece -> piece.intakes(Intake.Pleat.class).stream())
+          .anyMatch(pleat -> pleat.name().equals(intake.intake()));
+    }
+
+    private void press(Pass pass, PressDirection way) {
+      if (!table.isSewn(pass)) {
+        table.tell(Trouble.seam(Kind.NOT_SEWN_YET, pass).in(step));
+        return;
+      }
+      Strip first = pass.strips().get(0);
+      Table.StripState state = table.state(first);
+      boolean flat = way instanceof PressDirection.Flat;
+      if (state.enclosed != null && !step.equals(state.enclosed) && !flat) {
+        table.tell(Trouble.seam(Kind.ENCLOSED, pass).in(step).after(state.enclosed));
+      }
+      if (!flat || table.state(pass).pressed == null) {
+        pressing.press(pass, way, step);
+      }
+    }
+
+    private void fold() {
+      for (Part part : parts()) {
+        Step before = table.folded.putIfAbsent(part, step);
+        if (before != null) {
+          table.tell(
+              Trouble.about(Kind.SEWN_ALREADY, "piece", part.piece()).in(step).after(before));
+        }
+        Step closed = table.closed.get(part);
+        if (closed != null) {
+          table.tell(
+              Trouble.about(Kind.SEWN_ALREADY, "piece", part.piece()).in(step).after(closed));
+        }
+        strips.addAll(table.cloth.strips(part));
+      }
+    }
+
+    private void fuse() {
+      for (Part part : parts()) {
+        for (Strip strip : table.cloth.strips(part)) {
+          for (Pass pass : table.sewnAlong(strip)) {
+            Step before = table.state(pass).sewn;
+            Trouble trouble = Trouble.about(Kind.FUSED_LATE, "piece", part.piece()).in(step);
+            table.tell(before == null ? trouble : trouble.after(before));
+            return;
+          }
+        }
+      }
+    }
+
+    private void fasten(Act.Fasten fasten) {
+      passes().forEach(this::needsSewn);
+      for (Work each : work) {
+        if (each instanceof Work.OfMark mark) {
+          List<Pass> along =
+              table.cloth.passes().stream()
+                  .filter(
+                      pass ->
+                          pass.strips().stream()
+                              .anyMatch(strip -> strip.text().equals(mark.text())))
+                  .toList();
+          along.forEach(this::needsSewn);
+        }
+      }
+      if (fasten.kind() == Act.Fastening.BUTTON) {
+        boolean before = table.buttonholes > 0;
+        boolean later =
+            table.steps.stream()
+                .anyMatch(
+                    each ->
+                        each.act() instanceof Act.Fasten other
+                            && other.kind() == Act.Fastening.BUTTONHOLE);
+        if (!before && later) {
+          table.tell(Trouble.about(Kind.BUTTON_FIRST, "step", step.id()).in(step));
+        }
+        table.buttons += fasten.count();
+      } else if (fasten.kind() == Act.Fastening.BUTTONHOLE) {
+        table.buttonholes += fasten.count();
+      }
+    }
+
+    private void handle(Act.Handling kind) {
+      switch (kind) {
+        case TURN_OUT -> parts().forEach(part -> sewer.turnOut(part, step));
+        case TRY_ON -> held.tryOn(step);
+        case MARK -> mark();
+        case PIN -> passes().forEach(this::needsUnsewn);
+        case TEST -> {
+          if (table.sewnOnce) {
+            table.tell(Trouble.about(Kind.TEST_LATE, "step", step.id()).in(step));
+          }
+        }
+      }
+    }
+
+    private void mark() {
+      for (Work each : work) {
+        for (Pass pass : table.cloth.passes()) {
+          for (Strip strip : pass.strips()) {
+            boolean meant =
+                table.cloth.isLine(strip)
+                    && (each.text().equals(strip.text()) || each.text().equals(strip.piece()));
+            if (meant) {
+              table.marked.add(strip);
+              if (table.isSewn(pass)) {
+                table.late(Kind.SEWN_ALREADY, strip, step, table.state(pass).sewn);
+              }
+            }
+          }
+        }
+      }
+    }
+
+    // --- her own words
+    // ------------------------------------------------------------------------------
+
+    private void own(Act.Own own) {
+      List<Pass> passes = new ArrayList<>();
+      for (Act.Dealing dealing : own.deals()) {
+        List<Pass> seam =
+            dealing.work() instanceof Work.OfSeam named
+                ? table.cloth.passes(named.seam())
+                : List.of();
+        List<Strip> edge =
+            dealing.work() instanceof Work.OfEdge named ? table.cloth.strips(named) : List.of();
+        switch (dealing.how()) {
+          case SEWING -> {
+            passes.addAll(seam);
+            edge.forEach(strip -> edges.bind(strip, step));
+          }
+          case FINISHING -> {
+            seam.forEach(pass -> edges.finish(pass, step, true));
+            edge.forEach(strip -> edges.finish(strip, step));
+            if (dealing.work() instanceof Work.OfPiece piece) {
+              table.cloth.parts(piece).stream()
+                  .flatMap(part -> table.cloth.strips(part).stream())
+                  .forEach(strip -> edges.finish(strip, step));
+            }
+          }
+          case HEMMING -> edge.forEach(this::hem);
+          case CLOSING -> {
+            if (dealing.work() instanceof Work.OfOpening opening) {
+              close(opening.opening());
+            } else if (dealing.work() instanceof Work.OfIntake intake) {
+              takeIn(intake.piece(), intake.intake());
+            }
+          }
+        }
+      }
+      sew(passes);
+    }
+  }
+
+  /** What concerns the making as a whole. */
+  private record WholeMaking(Table table) {
+    void atTheEnd() {
+      boolean knit =
+          table.cloth.pieces().keySet().stream()
+              .anyMatch(
+                  piece -> table.cloth.cloth(piece).filter(Fabric.Kind.KNIT::equals).isPresent());
+      boolean tested =
+          table.steps.stream()
+              .anyMatch(
+                  step ->
+                      step.act() instanceof Act.Handle handle
+                          && handle.kind() == Act.Handling.TEST);
+      if (knit && !tested && !table.steps.isEmpty()) {
+        table.tell(Trouble.about(Kind.NO_TEST, "", "make").in(table.steps.get(0)));
+      }
+      if (table.buttonholes > 0 && table.buttonholes != table.buttons) {
+        table.tell(
+            Trouble.about(Kind.BUTTON_COUNT, "", "make").values(table.buttons, table.buttonholes));
+      }
+      for (Piece piece : table.cloth.pieces().values()) {
+        for (Intake intake : piece.intakes()) {
+          String name = piece.name() + "." + intake.name();
+          if (!table.takenIn.containsKey(name)) {
+            table.troubles.removeIf(
+                each ->
+                    each.kind() == Kind.INTAKE_LATE
+                        && each.mate().filter(name::equals).isPresent());
+            table.tell(Trouble.about(Kind.UNTAKEN, "", name));
+          }
+        }
+      }
+      table.folded.forEach(
+          (part, step) -> {
+            boolean inside = step.act() instanceof Act.Fold fold && !fold.wrongSidesTogether();
+            if (inside && table.closed.containsKey(part) && !table.turnedOut.containsKey(part)) {
+              table.tell(Trouble.about(Kind.NOT_TURNED_OUT, "piece", part.piece()).in(step));
+            }
+          });
+    }
+  }
+}
