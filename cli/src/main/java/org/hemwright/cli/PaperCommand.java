@@ -44,7 +44,9 @@ final class PaperCommand extends FolderCommand {
     Path folder = out.orElseGet(() -> defaultOut().resolve("paper"));
     PrintedPattern printed =
         ProgressLine.during(
-            "Drawing pages", json(), progress -> Workbench.print(job.run(), options, progress));
+            "Drawing pages",
+            json(),
+            progress -> Workbench.print(job.evaluated(), job.run(), options, progress));
     StringBuilder list = new StringBuilder();
     for (PrintedFile file : printed.files()) {
       new OutFolder(folder).replace(file.name(), file.bytes());

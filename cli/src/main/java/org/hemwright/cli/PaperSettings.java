@@ -78,7 +78,8 @@ final class PaperSettings {
         stitchLines,
         !black,
         overlap,
-        proof);
+        proof,
+        Optional.empty());
   }
 
   /** Whether every paper and every view is made. */

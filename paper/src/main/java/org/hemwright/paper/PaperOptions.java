@@ -2,6 +2,7 @@ package org.hemwright.paper;
 
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.paper.sheet.Raster;
 import org.hemwright.paper.tile.PageFormat;
 
 /**
@@ -18,6 +19,7 @@ import org.hemwright.paper.tile.PageFormat;
  * @param inColour whether sizes have inks of their own, or are all black
  * @param overlap how far neighbouring pages overlap (mm); 0 where they are laid edge to edge
  * @param proof the word that marks every page as a proof, if anything does
+ * @param logo of the house, for the first page and the key, if it has one
  */
 public record PaperOptions(
     List<PageFormat> formats,
@@ -29,7 +31,8 @@ public record PaperOptions(
     Optional<Boolean> stitchLines,
     boolean inColour,
     double overlap,
-    Optional<String> proof) {
+    Optional<String> proof,
+    Optional<Raster> logo) {
   /** The most that pages may overlap (mm). */
   public static final double MOST_OVERLAP = 50;
 
@@ -55,6 +58,7 @@ public record PaperOptions(
         Optional.empty(),
         true,
         0,
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -70,25 +74,36 @@ public record PaperOptions(
         stitchLines,
         inColour,
         overlap,
-        proof);
+        proof,
+        logo);
   }
 
   /** The same with a file for each of some sizes. */
   public PaperOptions withSingles(List<String> sizes) {
     return new PaperOptions(
-        formats, svg, pictures, groups, sizes, views, stitchLines, inColour, overlap, proof);
+        formats, svg, pictures, groups, sizes, views, stitchLines, inColour, overlap, proof, logo);
   }
 
   /** The same without the groups. */
   public PaperOptions withoutGroups() {
     return new PaperOptions(
-        formats, svg, pictures, false, singles, views, stitchLines, inColour, overlap, proof);
+        formats, svg, pictures, false, singles, views, stitchLines, inColour, overlap, proof, logo);
   }
 
   /** The same for some views alone. */
   public PaperOptions forViews(List<String> names) {
     return new PaperOptions(
-        formats, svg, pictures, groups, singles, names, stitchLines, inColour, overlap, proof);
+        formats,
+        svg,
+        pictures,
+        groups,
+        singles,
+        names,
+        stitchLines,
+        inColour,
+        overlap,
+        proof,
+        logo);
   }
 
   /** The same with stitch lines or without, whatever the document says. */
@@ -103,13 +118,14 @@ public record PaperOptions(
         Optional.of(shown),
         inColour,
         overlap,
-        proof);
+        proof,
+        logo);
   }
 
   /** The same with pictures to look at. */
   public PaperOptions withPictures() {
     return new PaperOptions(
-        formats, svg, true, groups, singles, views, stitchLines, inColour, overlap, proof);
+        formats, svg, true, groups, singles, views, stitchLines, inColour, overlap, proof, logo);
   }
 
   /** The same with every page marked. */
@@ -124,6 +140,23 @@ public record PaperOptions(
         stitchLines,
         inColour,
         overlap,
-        Optional.of(word));
+        Optional.of(word),
+        logo);
+  }
+
+  /** The same with a logo on the first page and in the key. */
+  public PaperOptions withLogo(Optional<Raster> picture) {
+    return new PaperOptions(
+        formats,
+        svg,
+        pictures,
+        groups,
+        singles,
+        views,
+        stitchLines,
+        inColour,
+        overlap,
+        proof,
+        picture);
   }
 }

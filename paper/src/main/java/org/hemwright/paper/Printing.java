@@ -184,6 +184,10 @@ public final class Printing {
       }
     }
     findings.addAll(MissingLetters.in(run));
+    Optional<String> footer = run.pattern().details().brand().footer();
+    if (footer.isPresent() && PatternPages.isTooLong(footer.get())) {
+      findings.add(Finding.fail("footer-too-long", "footer").with("text", footer.get()).build());
+    }
     for (GroupDrawing group : nests.stream().flatMap(each -> each.groups().stream()).toList()) {
       group.upright().stream().map(PieceDrawing::findings).forEach(findings::addAll);
       if (options.stitchLines().orElse(run.pattern().paper().stitchLines())) {
@@ -231,7 +235,8 @@ public final class Printing {
             format.isLarge() ? List.of() : edition.rectangles(),
             edition.stitchLines(),
             options.overlap(),
-            options.proof()),
+            options.proof(),
+            options.logo()),
         format);
   }
 
@@ -264,7 +269,7 @@ public final class Printing {
           Speech speech = Speech.of(edition.run());
           String title = Edition.lower(speech.sizes(group.sizeNames()));
           byte[] bytes =
-              PatternPages.drawing(group, edition.view(), edition.stitchLines())
+              PatternPages.drawing(group, edition.view(), edition.stitchLines(), options.logo())
                   .map(sheet -> SvgWriter.write(edition.facts(title, ""), sheet))
                   .orElseThrow();
           return new PrintedFile(name, "", bytes, 1, List.of());

@@ -14,6 +14,7 @@ import org.hemwright.pattern.body.Wearers;
  * @param units which unit stands first on paper
  * @param spelling American or British words for the maker
  * @param wearers whom the size chart is for, where the document says so
+ * @param brand what of the house its papers show
  */
 public record Details(
     String title,
@@ -22,11 +23,12 @@ public record Details(
     String by,
     Units units,
     Spelling spelling,
-    Optional<Wearers> wearers) {
+    Optional<Wearers> wearers,
+    Brand brand) {
   /** Details that do not say whom the chart is for. */
   public Details(
       String title, String version, LocalDate dated, String by, Units units, Spelling spelling) {
-    this(title, version, dated, by, units, spelling, Optional.empty());
+    this(title, version, dated, by, units, spelling, Optional.empty(), Brand.NONE);
   }
 
   /** Which unit stands first where both are shown. */
@@ -43,6 +45,6 @@ public record Details(
 
   /** The same, called another version of another day. */
   public Details versioned(String otherVersion, LocalDate otherDay) {
-    return new Details(title, otherVersion, otherDay, by, units, spelling, wearers);
+    return new Details(title, otherVersion, otherDay, by, units, spelling, wearers, brand);
   }
 }

@@ -92,7 +92,7 @@ public record Publication(
       return refused(answers);
     }
     PrintedPattern printed =
-        Workbench.print(run, order.options(), stages.stage("drawing pages", 0, PRINTED));
+        Workbench.print(evaluated, run, order.options(), stages.stage("drawing pages", 0, PRINTED));
     answers.add(new CheckAnswer("paper", printed.findings()));
     if (isRefused(order, answers)) {
       return refused(answers);

@@ -95,6 +95,7 @@ public final class Workbench {
     reading.forBooklet();
     SortedMap<String, byte[]> sources = new TreeMap<>(drafted.sources());
     sources.putAll(reading.read());
+    Branding.problem(sources).ifPresent(problems::add);
     return new Evaluated(drafted.run(), problems, sources);
   }
 
@@ -225,6 +226,12 @@ public final class Workbench {
             wording(Optional.of(run)),
             CheckSettings.HANDBOOK.sewing().seamWarn(),
             CheckSettings.HANDBOOK.sewing().seamFail()));
+  }
+
+  /** Makes the printable files with the house's logo; one step of progress for each file. */
+  public static PrintedPattern print(
+      Evaluated evaluated, SizeRun run, PaperOptions options, Progress progress) {
+    return print(run, options.withLogo(Branding.logo(evaluated)), progress);
   }
 
   /** Makes the printable files; one step of progress for each file. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Booklet;
 import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.booklet.leaf.Section;
 import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
@@ -82,15 +83,46 @@ public final class Parts {
         facts(telling),
         List.of(telling.detail("title")),
         cover,
-        given.picture("logo"),
-        telling.say(
-            "footer",
-            Slots.of("title", telling.detail("title"))
-                .and("version", telling.detail("version"))
-                .and("by", telling.detail("by"))),
+        logo(telling, given),
+        footer(telling),
         telling.words().plain("contents"),
         telling.words().plain("page"),
         all);
+  }
+
+  /** The picture that the document names as the logo, or else the one that is called so. */
+  private static Optional<Picture> logo(Telling telling, Given given) {
+    return telling
+        .run()
+        .pattern()
+        .details()
+        .brand()
+        .logo()
+        .flatMap(file -> given.picture(file.replaceFirst("[.][^.]*$", "")))
+        .or(() -> given.picture("logo"));
+  }
+
+  /** What the pattern is, and the house's own line. */
+  private static List<Inline> footer(Telling telling) {
+    List<Inline> footer =
+        new ArrayList<>(
+            telling.say(
+                "footer",
+                Slots.of("title", telling.detail("title"))
+                    .and("version", telling.detail("version"))
+                    .and("by", telling.detail("by"))));
+    telling
+        .run()
+        .pattern()
+        .details()
+        .brand()
+        .footer()
+        .ifPresent(
+            line -> {
+              footer.add(new Inline.Text(" · "));
+              footer.add(new Inline.Own(line));
+            });
+    return footer;
   }
 
   private static DocumentFacts facts(Telling telling) {

@@ -6,6 +6,7 @@ import org.hemwright.draft.plan.problem.Problems;
 import org.hemwright.draft.syntax.Document;
 import org.hemwright.draft.syntax.Span;
 import org.hemwright.draft.syntax.Statement;
+import org.hemwright.pattern.Brand;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.Wearers;
@@ -38,7 +39,10 @@ final class HeadingReader {
         by.map(Statement.By::house).orElse("Unknown"),
         inches ? Details.Units.INCHES : Details.Units.CENTIMETRES,
         british ? Details.Spelling.BRITISH : Details.Spelling.AMERICAN,
-        optional(Statement.For.class).map(said -> new Wearers(said.people(), said.builds())));
+        optional(Statement.For.class).map(said -> new Wearers(said.people(), said.builds())),
+        new Brand(
+            optional(Statement.Logo.class).map(Statement.Logo::file),
+            optional(Statement.Footer.class).map(Statement.Footer::text)));
   }
 
   /** The base size; the first of the chart where none is named. */

@@ -101,6 +101,22 @@ final class HeadingForms {
                   HeadingForms::wearers)
               .onlyOnce(),
           row(
+                  "logo",
+                  LEFT_EDGE,
+                  "logo <picture:text>",
+                  "logo \"tern.svg\"",
+                  "Your logo, a file in the folder’s `pictures`: SVG, PNG or JPEG.",
+                  m -> new Statement.Logo(m.text("picture"), m.span()))
+              .onlyOnce(),
+          row(
+                  "footer",
+                  LEFT_EDGE,
+                  "footer <line:text>",
+                  "footer \"terncove.example, for your own sewing\"",
+                  "A line at the foot of each page that a maker sees.",
+                  m -> new Statement.Footer(m.text("line"), m.span()))
+              .onlyOnce(),
+          row(
                   "fabric",
                   LEFT_EDGE,
                   "fabric <name> (knit | woven) [<title:text>]",

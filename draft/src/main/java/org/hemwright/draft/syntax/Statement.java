@@ -61,6 +61,12 @@ public sealed interface Statement {
   /** {@code by "Tern Cove Patterns"}. */
   record By(String house, Span span) implements Heading {}
 
+  /** {@code logo "tern.svg"}: one of the designer's pictures. */
+  record Logo(String file, Span span) implements Heading {}
+
+  /** {@code footer "For your own sewing"}: at the foot of each page. */
+  record Footer(String text, Span span) implements Heading {}
+
   /** {@code sizes from "sizes.csv" base 14}. */
   record SizesFrom(String file, NumberRule.SizeWord base, Span span) implements Heading {}
 

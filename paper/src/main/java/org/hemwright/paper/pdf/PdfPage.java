@@ -20,6 +20,7 @@ import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Layer;
 import org.hemwright.paper.sheet.Pen;
+import org.hemwright.paper.sheet.Picture;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.sheet.Stroke;
 import org.hemwright.paper.sheet.Words;
@@ -32,15 +33,22 @@ final class PdfPage {
   private final PDPageContentStream content;
   private final PdfFonts fonts;
   private final PdfLayers layers;
+  private final PdfPictures pictures;
   private final Box frame;
   private @Nullable Layer open;
   private @Nullable Pen pen;
   private @Nullable Ink fill;
 
-  PdfPage(PDPageContentStream content, PdfFonts fonts, PdfLayers layers, Box frame) {
+  PdfPage(
+      PDPageContentStream content,
+      PdfFonts fonts,
+      PdfLayers layers,
+      PdfPictures pictures,
+      Box frame) {
     this.content = content;
     this.fonts = fonts;
     this.layers = layers;
+    this.pictures = pictures;
     this.frame = frame;
   }
 
@@ -93,6 +101,14 @@ final class PdfPage {
       restore();
     } else if (item instanceof Words words) {
       write(words);
+    } else if (item instanceof Picture picture) {
+      Box box = picture.box();
+      content.drawImage(
+          pictures.of(picture.raster()),
+          points(box.minX() - frame.minX()),
+          points(box.minY() - frame.minY()),
+          points(box.width()),
+          points(box.height()));
     }
   }
 

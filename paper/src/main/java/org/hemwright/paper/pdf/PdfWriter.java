@@ -47,12 +47,13 @@ public final class PdfWriter {
     try (PDDocument document = new PDDocument()) {
       PdfLayers layers = new PdfLayers(facts.sizes());
       PdfFonts fonts = new PdfFonts(document);
+      PdfPictures pictures = new PdfPictures(document);
       describe(document, facts, layers);
       for (Sheet sheet : sheets) {
         PDPage page = new PDPage(paper(sheet.frame()));
         document.addPage(page);
         try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-          new PdfPage(content, fonts, layers, sheet.frame()).draw(sheet);
+          new PdfPage(content, fonts, layers, pictures, sheet.frame()).draw(sheet);
         }
       }
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -109,24 +110,24 @@ public final class PdfWriter {
   /** The same facts as an XMP packet (ISO 16684-1). */
   private static String xmp(DocumentFacts facts) {
     return """
-        <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
-        <x:xmpmeta xmlns:x="adobe:ns:meta/">
-         <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-          <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
-            xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/">
-           <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
-           <dc:creator><rdf:Seq><rdf:li>%s</rdf:li></rdf:Seq></dc:creator>
-           <dc:description><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:description>
-           <dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
-           <xmp:CreateDate>%s</xmp:CreateDate>
-           <xmp:ModifyDate>%s</xmp:ModifyDate>
-           <xmp:CreatorTool>%s</xmp:CreatorTool>
-           <pdf:Producer>%s</pdf:Producer>
-          </rdf:Description>
-         </rdf:RDF>
-        </x:xmpmeta>
-        <?xpacket end="w"?>
-        """
+    <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+    <x:xmpmeta xmlns:x="adobe:ns:meta/">
+     <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+      <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
+        xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/">
+       <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
+       <dc:creator><rdf:Seq><rdf:li>%s</rdf:li></rdf:Seq></dc:creator>
+       <dc:description><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:description>
+       <dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
+       <xmp:CreateDate>%s</xmp:CreateDate>
+       <xmp:ModifyDate>%s</xmp:ModifyDate>
+       <xmp:CreatorTool>%s</xmp:CreatorTool>
+       <pdf:Producer>%s</pdf:Producer>
+      </rdf:Description>
+     </rdf:RDF>
+    </x:xmpmeta>
+    <?xpacket end="w"?>
+    """
         .formatted(
             escaped(facts.title()),
             escaped(facts.author()),

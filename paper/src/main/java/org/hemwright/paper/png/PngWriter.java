@@ -10,6 +10,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -34,6 +35,7 @@ import org.hemwright.paper.sheet.Ink;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Pen;
+import org.hemwright.paper.sheet.Picture;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.sheet.Stroke;
 import org.hemwright.paper.sheet.Words;
@@ -119,6 +121,29 @@ public final class PngWriter {
       place.rotate(StrictMath.cos(words.angle()), StrictMath.sin(words.angle()));
       graphics.setColor(colour(words.ink()));
       graphics.fill(place.createTransformedShape(GlyphShape.of(words.line())));
+    } else if (item instanceof Picture picture) {
+      Box box = picture.box();
+      BufferedImage image = image(picture);
+      graphics.setRenderingHint(
+          RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+      graphics.drawImage(
+          image,
+          new AffineTransform(
+              box.width() / image.getWidth(),
+              0,
+              0,
+              -box.height() / image.getHeight(),
+              box.minX(),
+              box.maxY()),
+          null);
+    }
+  }
+
+  private static BufferedImage image(Picture picture) {
+    try {
+      return ImageIO.read(new ByteArrayInputStream(picture.raster().png()));
+    } catch (IOException impossible) {
+      throw new UncheckedIOException("a raster holds a PNG file", impossible);
     }
   }
 

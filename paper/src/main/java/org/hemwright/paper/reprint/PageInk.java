@@ -14,6 +14,7 @@ import org.hemwright.paper.sheet.Fill;
 import org.hemwright.paper.sheet.Hatch;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
+import org.hemwright.paper.sheet.Picture;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.sheet.Stroke;
 import org.hemwright.paper.sheet.Words;
@@ -133,6 +134,8 @@ record PageInk(PageName.Kind kind, Box frame, List<Inked> items) {
           && here.spacing() == there.spacing()
           && here.angle() == there.angle()
           && samePath(here.outline().path(), there.outline().path());
+    } else if (one instanceof Picture && other instanceof Picture) {
+      return one.equals(other);
     }
     return false;
   }

@@ -4,6 +4,7 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,7 @@ import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Layer;
 import org.hemwright.paper.sheet.Pen;
+import org.hemwright.paper.sheet.Picture;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.sheet.Stroke;
 import org.hemwright.paper.sheet.Words;
@@ -182,6 +184,12 @@ public final class SvgWriter {
       out.append("<g role=\"img\" aria-label=\"").append(escaped(words.line().text()));
       out.append("\"><path d=\"").append(data(GlyphShape.of(words.line()), place));
       out.append("\" fill=\"").append(paint.apply(words.ink())).append("\"/></g>\n");
+    } else if (item instanceof Picture picture) {
+      Box box = picture.box();
+      out.append(
+          "<image x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" href=\"data:image/png;base64,"
+              .formatted(n(box.minX()), n(-box.maxY()), n(box.width()), n(box.height())));
+      out.append(Base64.getEncoder().encodeToString(picture.raster().png())).append("\"/>\n");
     }
   }
 

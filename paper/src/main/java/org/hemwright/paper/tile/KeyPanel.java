@@ -2,12 +2,14 @@ package org.hemwright.paper.tile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
 import org.hemwright.paper.nest.Signs;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Pen;
+import org.hemwright.paper.sheet.Raster;
 import org.hemwright.paper.sheet.Subject;
 import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.style.Pens;
@@ -40,18 +42,32 @@ final class KeyPanel {
   private static final double ROW = 8.2;
   private static final double SAMPLE = 24;
 
+  /** The room of the logo, above the title. */
+  private static final double LOGO_WIDTH = 60;
+
+  private static final double LOGO_HEIGHT = 11;
+  private static final double LOGO_FOOT = 12;
+
   private final Leaf leaf;
   private final Speech speech;
   private final KeyFacts facts;
 
-  private KeyPanel(Leaf leaf, Speech speech, KeyFacts facts) {
+  private final Optional<Raster> logo;
+
+  private KeyPanel(Leaf leaf, Speech speech, KeyFacts facts, Optional<Raster> logo) {
     this.leaf = leaf;
     this.speech = speech;
     this.facts = facts;
+    this.logo = logo;
   }
 
-  static void draw(Leaf leaf, Speech speech, KeyFacts facts) {
-    KeyPanel panel = new KeyPanel(leaf, speech, facts);
+  /**
+   * Sets the panel on a leaf.
+   *
+   * @param logo of the house, which then stands before its name
+   */
+  static void draw(Leaf leaf, Speech speech, KeyFacts facts, Optional<Raster> logo) {
+    KeyPanel panel = new KeyPanel(leaf, speech, facts, logo);
     double down = panel.head();
     down = panel.squares(down);
     down = panel.signs(down);
@@ -59,7 +75,15 @@ final class KeyPanel {
   }
 
   private double head() {
-    leaf.words(0, 10, speech.details().by(), Face.REGULAR, 11);
+    double house = 0;
+    if (logo.isPresent()) {
+      Raster raster = logo.get();
+      double scale = Math.min(LOGO_WIDTH / raster.width(), LOGO_HEIGHT / raster.height());
+      double height = raster.height() * scale;
+      leaf.picture(raster, 0, LOGO_FOOT - height, raster.width() * scale, height);
+      house = raster.width() * scale + 4;
+    }
+    leaf.words(house, 10, speech.details().by(), Face.REGULAR, 11);
     String title = speech.details().title();
     leaf.words(0, 24, title, Face.LIGHT, titlePoints(title));
     String version = "Version " + speech.details().version() + ", " + speech.date();

@@ -15,6 +15,8 @@ import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Layer;
 import org.hemwright.paper.sheet.Pen;
+import org.hemwright.paper.sheet.Picture;
+import org.hemwright.paper.sheet.Raster;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.sheet.Stroke;
 import org.hemwright.paper.sheet.Subject;
@@ -96,6 +98,12 @@ final class Leaf {
   void hatch(Box box, double spacing, Pen pen) {
     Outline outline = Outline.of(Path.polyline(Footprint.corners(box)));
     items.add(new Hatch(outline, Math.PI / 4, spacing, pen, Layer.COMMON, Subject.NONE));
+  }
+
+  /** A picture with its upper left corner at a place. */
+  void picture(Raster raster, double x, double down, double width, double height) {
+    Box box = new Box(x, -(down + height), x + width, -down);
+    items.add(new Picture(raster, box, Layer.COMMON, Subject.NONE));
   }
 
   void add(List<? extends Inked> inked) {

@@ -30,7 +30,8 @@ record PageNumbers(Speech speech, Optional<View> view, int all, Optional<String>
   private static final double AFTER_DESIGN = 8;
 
   /**
-   * The line above a page's frame: its name, design, version, house, sizes and number.
+   * The line above a page's frame: its name, design, version, house, sizes and number; below it the
+   * house's own line, if it has one.
    *
    * @param window the frame
    * @param name of the page among its neighbours
@@ -60,7 +61,19 @@ record PageNumbers(Speech speech, Optional<View> view, int all, Optional<String>
     SetLine page =
         Face.REGULAR.set("%s · Page %d of %d".formatted(speech.sizes(sizes), number, all), POINTS);
     items.add(words(page, window.maxX() - page.width(), y));
+    speech.details().brand().footer().ifPresent(line -> items.add(footer(window, line)));
     return items;
+  }
+
+  /** The house's own line, below the frame. */
+  private static Words footer(Box window, String text) {
+    SetLine line = Face.REGULAR.set(text, POINTS);
+    return words(line, window.minX(), window.minY() - ABOVE - line.capitalHeight());
+  }
+
+  /** Whether the house's line is too long for the narrowest page. */
+  static boolean isTooLong(String footer) {
+    return Face.REGULAR.set(footer, POINTS).width() > KeyPanel.WIDTH;
   }
 
   private static Words words(SetLine line, double x, double y) {

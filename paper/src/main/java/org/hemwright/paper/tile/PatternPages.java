@@ -12,6 +12,7 @@ import org.hemwright.paper.nest.GroupDrawing;
 import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
+import org.hemwright.paper.sheet.Raster;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.SizeRun;
@@ -54,6 +55,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
    * @param stitchLines whether stitch lines are drawn
    * @param overlap of neighbouring pages (mm)
    * @param proof the word that marks every page as a proof
+   * @param logo of the house
    */
   public record Content(
       SizeRun run,
@@ -62,7 +64,8 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
       List<Nest> rectangles,
       boolean stitchLines,
       double overlap,
-      Optional<String> proof) {
+      Optional<String> proof,
+      Optional<Raster> logo) {
     public Content {
       groups = List.copyOf(groups);
       rectangles = List.copyOf(rectangles);
@@ -72,6 +75,11 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
   /** Page numbers as a printing dialogue takes them: "2–5, 7, 9". */
   public static String ranges(List<Integer> pages) {
     return PageNumbers.ranges(pages);
+  }
+
+  /** Whether a house's line is too long for the foot of a page. */
+  public static boolean isTooLong(String footer) {
+    return PageNumbers.isTooLong(footer);
   }
 
   /** The pieces of a nest list that can be cut by measure. */
@@ -132,7 +140,8 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
         key,
         speech,
         KeyFacts.ofPages(
-            speech, content.view(), content.groups(), content.stitchLines(), format, contents));
+            speech, content.view(), content.groups(), content.stitchLines(), format, contents),
+        content.logo());
     Box frame = Leaf.frame(format);
     pages.add(key.on(format, numbers.header(frame, Optional.empty(), sizes, 1)));
     List<PageName> names = new ArrayList<>();
@@ -174,7 +183,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
     List<PageName> names = new ArrayList<>();
     List<GroupCount> counts = new ArrayList<>();
     for (GroupSheet sheet : laid) {
-      List<Inked> key = key(sheet, speech, content.view(), content.stitchLines());
+      List<Inked> key = key(sheet, speech, content.view(), content.stitchLines(), content.logo());
       pages.addAll(new TilePages(sheet, key, format, numbers).sheets(pages.size() + 1));
       names.addAll(tiles(sheet));
       counts.add(count(sheet));
@@ -191,9 +200,14 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
 
   /** The key where it lies on a large sheet. */
   private static List<Inked> key(
-      GroupSheet sheet, Speech speech, Optional<View> view, boolean stitchLines) {
+      GroupSheet sheet,
+      Speech speech,
+      Optional<View> view,
+      boolean stitchLines,
+      Optional<Raster> logo) {
     Leaf leaf = new Leaf();
-    KeyPanel.draw(leaf, speech, KeyFacts.ofSheet(speech, view, sheet.group(), stitchLines));
+    KeyFacts facts = KeyFacts.ofSheet(speech, view, sheet.group(), stitchLines);
+    KeyPanel.draw(leaf, speech, facts, logo);
     Vector move = sheet.panel().map(box -> new Vector(box.minX(), box.maxY())).orElse(Vector.ZERO);
     List<Inked> key = new ArrayList<>();
     for (Item item : leaf.items()) {
@@ -206,7 +220,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
 
   /** One drawing of a group, pieces and key, as it would lie on a roll. */
   public static Optional<Sheet> drawing(
-      GroupDrawing group, Optional<View> view, boolean stitchLines) {
+      GroupDrawing group, Optional<View> view, boolean stitchLines, Optional<Raster> logo) {
     Speech speech = Speech.of(group.run());
     Box panel = new Box(0, -KeyPanel.HEIGHT, KeyPanel.WIDTH, 0);
     PageFormat format = tooWide(group, PageFormat.ROLL).isEmpty() ? PageFormat.ROLL : PageFormat.A0;
@@ -214,7 +228,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
         .map(
             sheet -> {
               List<Item> items = new ArrayList<>(sheet.items());
-              items.addAll(key(sheet, speech, view, stitchLines));
+              items.addAll(key(sheet, speech, view, stitchLines, logo));
               return new Sheet(sheet.bounds().grown(10), items);
             });
   }

@@ -24,6 +24,7 @@ public final class MissingLetters {
     Map<String, Finding.Builder> findings = new LinkedHashMap<>();
     look(findings, "pattern", run.pattern().details().title());
     look(findings, "by", run.pattern().details().by());
+    run.pattern().details().brand().footer().ifPresent(footer -> look(findings, "footer", footer));
     for (Size size : run.pattern().chart().sizes()) {
       look(findings, "size " + size.name(), size.name());
     }

@@ -1,0 +1,113 @@
+package org.hemwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The house's logo and line on what a maker prints, as a PDF library reads them. */
+class BrandTest {
+  private static final String LINE = "terncove.example, for your own sewing";
+
+  @TempDir Path folder;
+
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  @BeforeEach
+  void aSmallPattern() throws IOException {
+    document("logo \"tern.svg\"\nfooter \"" + LINE + "\"");
+    Files.writeString(folder.resolve("sizes.csv"), "size,hip (cm)\n8,92\n10,96\n");
+    Files.createDirectories(folder.resolve("pictures"));
+    Files.writeString(
+        folder.resolve("pictures/tern.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' width='90' height='30'>"
+            + "<path d='M0 0H90L45 30Z'/></svg>");
+  }
+
+  @Test
+  void theLineStandsOnEveryPageAndTheLogoOnTheFirst() throws IOException {
+    assertThat(run("paper", folder.toString(), "--on", "a4,a0")).as(err()).isEqualTo(0);
+    for (String paper : new String[] {"pages-a4", "a0"}) {
+      byte[] bytes =
+          Files.readAllBytes(folder.resolve("out/paper/small-square-1.0-" + paper + ".pdf"));
+      try (PDDocument document = Loader.loadPDF(bytes)) {
+        for (int page = 1; page <= document.getNumberOfPages(); page++) {
+          PDFTextStripper text = new PDFTextStripper();
+          text.setStartPage(page);
+          text.setEndPage(page);
+          assertThat(text.getText(document)).as(paper + " page " + page).contains(LINE);
+        }
+        assertThat(document.getPage(0).getResources().getXObjectNames()).hasSize(1);
+      }
+    }
+  }
+
+  @Test
+  void aLogoThatIsNotThereOrNoPictureIsTold() throws IOException {
+    document("logo \"turn.svg\"");
+    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(err())
+        .contains(
+            "pattern.hem:6:1: There is no “turn.svg” among the pictures of the folder; did you mean"
+                + " “tern.svg”?");
+
+    err.reset();
+    Files.writeString(folder.resolve("pictures/tern.png"), "no picture");
+    document("logo \"tern.png\"");
+    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(err()).contains("pattern.hem:6:1: “tern.png” is no picture that can be read");
+
+    err.reset();
+    document("logo \"../tern.svg\"");
+    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(err()).contains("There is no “../tern.svg” among the pictures");
+  }
+
+  @Test
+  void aLineThatIsTooLongForAPageIsNotPublished() throws IOException {
+    document("footer \"" + "for your own sewing ".repeat(8) + "\"");
+    assertThat(run("publish", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(err()).contains("The footer is wider than a page").contains("shorten it");
+  }
+
+  private void document(String brand) throws IOException {
+    Files.writeString(
+        folder.resolve("pattern.hem"),
+        """
+        language 1
+        pattern "Small square"
+        version 1.0
+        dated 2026-11-25
+        by "Tern Cove Patterns"
+        %s
+        sizes from "sizes.csv" base 8
+        fabric main woven
+          widths 115 cm
+        piece square "Square" number 1
+          cut 1 of main
+          rectangle hip / 4 by 20 cm, edges lower, right, upper, left
+          allowance 1 cm
+          grain along left
+          point corner at 0 cm, 0 cm
+          stack at corner
+        """
+            .formatted(brand));
+  }
+
+  private int run(String... args) {
+    return Main.run(new ByteArrayOutputStream(), err, args);
+  }
+
+  private String err() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+}
