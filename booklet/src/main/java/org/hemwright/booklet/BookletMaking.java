@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.hemwright.booklet.leaf.Booklet;
 import org.hemwright.booklet.part.Given;
 import org.hemwright.booklet.part.NamedPlaces;
@@ -47,19 +48,23 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
     return new BookletMaking(Parts.booklet(given), read.findings(), given);
   }
 
-  /** The booklet's files: a page, and a PDF for each printed form. */
-  public List<PrintedFile> files(List<PrintForm> forms) {
+  /**
+   * The booklet's files: a page, and a PDF for each printed form.
+   *
+   * @param proof the word that marks every page, if anything does
+   */
+  public List<PrintedFile> files(List<PrintForm> forms, Optional<String> proof) {
     List<PrintedFile> files = new ArrayList<>();
     String stem = stem();
     files.add(
         new PrintedFile(
             stem + ".html",
             "",
-            BookletHtml.of(booklet).getBytes(StandardCharsets.UTF_8),
+            BookletHtml.of(booklet, proof).getBytes(StandardCharsets.UTF_8),
             1,
             List.of()));
     for (PrintForm form : forms) {
-      BookletPdf.Printed printed = BookletPdf.write(booklet, form);
+      BookletPdf.Printed printed = BookletPdf.write(booklet, form, proof);
       String name =
           stem
               + "-"

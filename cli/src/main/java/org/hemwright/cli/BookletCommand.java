@@ -76,7 +76,7 @@ final class BookletCommand extends FolderCommand {
     kept.keep();
     BookletMaking making =
         Workbench.booklet(job.evaluated(), job.run(), Optional.of(table), List.of(), language);
-    List<PrintedFile> files = making.files(forms());
+    List<PrintedFile> files = making.files(forms(), Optional.empty());
     Path folder = out.orElseGet(() -> defaultOut().resolve("booklet"));
     StringBuilder list = new StringBuilder();
     for (PrintedFile file : files) {

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.hemwright.booklet.BookletMaking;
+import org.hemwright.booklet.BookletOptions;
 import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.CuttingLayouts;
@@ -104,6 +106,12 @@ public record Publication(
     }
     List<PrintedFile> files = new ArrayList<>(printed.files());
     files.addAll(CuttingLayouts.pages(run, table, order.options().proof()));
+    BookletMaking booklet = Workbench.booklet(evaluated, run, Optional.of(table), files, "");
+    answers.add(new CheckAnswer("booklet", booklet.findings()));
+    if (isRefused(order, answers)) {
+      return refused(answers);
+    }
+    files.addAll(booklet.files(BookletOptions.USUAL, order.options().proof()));
     PrintedPattern whole = new PrintedPattern(files, printed.findings());
     List<MadeFile> made = made(evaluated, run, answers, whole, table);
     if (!order.proof()) {

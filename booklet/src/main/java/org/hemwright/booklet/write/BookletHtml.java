@@ -2,6 +2,7 @@ package org.hemwright.booklet.write;
 
 import java.util.Base64;
 import java.util.List;
+import java.util.Optional;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Booklet;
 import org.hemwright.booklet.leaf.Figure;
@@ -17,11 +18,16 @@ public final class BookletHtml {
 
   private BookletHtml() {}
 
-  /** The page. */
-  public static String of(Booklet booklet) {
+  /**
+   * The page.
+   *
+   * @param proof the word that marks it, if anything does
+   */
+  public static String of(Booklet booklet, Optional<String> proof) {
     Markup out = begun(booklet.facts());
     BlockWriter blocks = new BlockWriter(out, new OnPage(), true);
     out.open("header");
+    proof.ifPresent(word -> out.open("p", "class", "proof").text(word).close("p"));
     booklet
         .logo()
         .ifPresent(

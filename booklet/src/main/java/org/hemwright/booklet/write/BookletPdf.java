@@ -59,11 +59,13 @@ public final class BookletPdf {
 
   private final Booklet booklet;
   private final PrintForm form;
+  private final Optional<String> proof;
   private final Map<String, Figure> figures = new HashMap<>();
 
-  private BookletPdf(Booklet booklet, PrintForm form) {
+  private BookletPdf(Booklet booklet, PrintForm form, Optional<String> proof) {
     this.booklet = booklet;
     this.form = form;
+    this.proof = proof;
   }
 
   /**
@@ -75,9 +77,13 @@ public final class BookletPdf {
   @SuppressWarnings("ArrayRecordComponent")
   public record Printed(byte[] bytes, int pages) {}
 
-  /** Writes the file. */
-  public static Printed write(Booklet booklet, PrintForm form) {
-    return new BookletPdf(booklet, form).write();
+  /**
+   * Writes the file.
+   *
+   * @param proof the word that marks every page, if anything does
+   */
+  public static Printed write(Booklet booklet, PrintForm form, Optional<String> proof) {
+    return new BookletPdf(booklet, form, proof).write();
   }
 
   private Printed write() {
@@ -220,12 +226,14 @@ public final class BookletPdf {
     boolean metric = form.paper() == PrintForm.Paper.A4;
     return """
     @page { size: %s; margin: %s;
+      @top-right { content: "%s"; }
       @bottom-left { content: "%s"; }
       @bottom-right { content: "%s " counter(page); } }
     """
         .formatted(
             metric ? "A4" : "8.5in 11in",
             metric ? "18mm 20mm 20mm 20mm" : "17mm 23mm 19mm 23mm",
+            quoted(proof.orElse("")),
             quoted(Inline.plain(booklet.footer())),
             quoted(booklet.page()));
   }
