@@ -85,6 +85,10 @@ class ReleaseTest {
     }
     assertThat(names)
         .containsExactly(
+            "small-square-1.0/small-square-1.0-booklet-a4-large-print.pdf",
+            "small-square-1.0/small-square-1.0-booklet-a4.pdf",
+            "small-square-1.0/small-square-1.0-booklet-letter.pdf",
+            "small-square-1.0/small-square-1.0-booklet.html",
             "small-square-1.0/small-square-1.0-layouts-main.pdf",
             "small-square-1.0/small-square-1.0-pages-a4.pdf");
     Path first = published;
