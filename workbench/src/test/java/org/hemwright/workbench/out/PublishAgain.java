@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.cloth.yardage.YardageTable;
@@ -30,7 +31,9 @@ final class PublishAgain {
     String document = Files.readString(folder.resolve("pattern.hem"));
     for (int i = Integer.parseInt(args[1]); ; i++) {
       String now = document.replaceFirst("version [0-9.]+", "version 1." + i);
-      Files.write(folder.resolve("pattern.hem"), now.getBytes(StandardCharsets.UTF_8));
+      // Moved into place, so that a kill never leaves half a document for the next writer.
+      Path next = Files.writeString(folder.resolve("pattern.next"), now, StandardCharsets.UTF_8);
+      Files.move(next, folder.resolve("pattern.hem"), StandardCopyOption.ATOMIC_MOVE);
       Evaluated evaluated = Workbench.evaluate(new DiskFolder(folder));
       Publication.of(
           evaluated,
