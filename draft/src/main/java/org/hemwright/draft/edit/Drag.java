@@ -225,7 +225,7 @@ public final class Drag {
     }
     List<TextEdit> edits = new ArrayList<>();
     values.forEach(
-        (literal, value) -> edits.add(LiteralEdit.of(source, plan.literals().get(literal), value)));
+        (literal, value) -> edits.add(PlainSign.edit(source, plan.literals().get(literal), value)));
     edits.sort(Comparator.comparingInt(TextEdit::offset).reversed());
     String text = grip.text();
     for (TextEdit edit : edits) {

@@ -187,6 +187,23 @@ class DragTest {
     return text.substring(from, text.indexOf('\n', from));
   }
 
+  @Test
+  void aNumberBelowNothingIsSaidTheOtherWay() {
+    Held b = new Held.OfPoint("front", "b");
+    assertThat(drag(METRIC, b, "12", Grip.Kind.OWN).to(new Point(-31, -12)).text())
+        .isEqualTo(METRIC.replace("right 20 cm then up 5 cm ", "left 3.1 cm then down 1.2 cm "));
+    String sum = METRIC.replace("up quarter", "up quarter - 5 mm then right 1 cm");
+    Held c = new Held.OfPoint("front", "c");
+    Point before = place(sum, c, "12");
+    assertThat(
+            drag(sum, c, "12", Grip.Kind.OWN).to(new Point(before.x() - 15, before.y() + 8)).text())
+        .isEqualTo(METRIC.replace("up quarter", "up quarter + 3 mm then left 0.5 cm"));
+    String turned = METRIC.replace("at 30 deg", "at -30 deg");
+    Held e = new Held.OfPoint("front", "e");
+    assertThat(drag(turned, e, "12", Grip.Kind.OWN).to(new Point(90, 90)).text())
+        .isEqualTo(METRIC.replace("at 30 deg 10 cm", "at 45 deg 12.7 cm"));
+  }
+
   /** A law: what a drag shows is what the written text then says, wherever the pointer goes. */
   @Test
   void whatIsShownIsWhatIsWritten() {

@@ -127,7 +127,7 @@ public final class TextView implements View {
     int shift = 0;
     int end = 0;
     for (Range range : ranges) {
-      if (range.at() < end || range.length() < 0 || range.at() + range.length() > text.length()) {
+      if (range.at() < end || range.length() < 0 || range.length() > text.length() - range.at()) {
         throw new Question.Unclear("an edit lies in the text, none of it over another");
       }
       end = range.at() + range.length();

@@ -6,10 +6,15 @@ let socket = null;
 let number = 0;
 let tries = 0;
 
-/** Hears what is told under a word. */
+/** What tells of a change rather than of how things stand: whoever comes later must not hear it again. */
+const PASSING = new Set(['hello', 'line', 'pieces', 'splices', 'text', 'outside']);
+const latest = new Map();
+
+/** Hears what is told under a word; of how things stand, what was told last is heard at once. */
 export function hear(word, hearer) {
   if (!hearers.has(word)) hearers.set(word, []);
   hearers.get(word).push(hearer);
+  if (latest.has(word)) queueMicrotask(() => hearer(latest.get(word)));
 }
 
 /** Asks something; the answer's head, with its numbers, or a refusal thrown. */
@@ -61,5 +66,6 @@ function told(head) {
     else asked.resolve(head);
     return;
   }
+  if (!PASSING.has(head.tell)) latest.set(head.tell, head);
   for (const hearer of hearers.get(head.tell) ?? []) hearer(head);
 }

@@ -27,7 +27,7 @@ function stateTold(head) {
   tellKept();
 }
 
-hear('hello', stateTold);
+hear('hello', (head) => { put({ window: head.window }); stateTold(head); });
 hear('state', stateTold);
 hear('line', (head) => { lineUp = head.up; tellKept(); });
 hear('outside', outside);

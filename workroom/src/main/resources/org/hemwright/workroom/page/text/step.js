@@ -2,6 +2,7 @@
 // others write comes back and is laid under what is still on its way.
 import { ChangeSet, Transaction } from '@codemirror/state';
 import { ask, hear, ready } from '../line.js';
+import { get } from '../state.js';
 
 /** One text in step. */
 export class Step {
@@ -9,12 +10,11 @@ export class Step {
     this.editor = editor;
     this.file = file;
     this.revision = 0;
-    this.window = 0;
     this.sent = null;
     this.waiting = null;
     this.joined = false;
     this.ready = false;
-    hear('hello', (head) => { this.window = head.window; if (this.ready) this.begin(); });
+    hear('hello', () => { if (this.ready) this.begin(); });
   }
 
   /** Fetches the text. What was written while the line was down is written again. */
@@ -78,7 +78,7 @@ export class Step {
   told(head) {
     if (!this.ready) return;
     this.revision = head.revision;
-    const own = head.by === this.window && this.sent;
+    const own = head.by === get('window') && this.sent;
     if (own) {
       this.sent = null;
     } else {
