@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
@@ -231,13 +232,13 @@ class GateTest {
         whole = ByteBuffer.allocate(8 << 20);
       }
       socket.request(1);
-      return null;
+      return CompletableFuture.completedFuture("");
     }
 
     @Override
     public CompletionStage<?> onClose(WebSocket socket, int status, String reason) {
       closed = status;
-      return null;
+      return CompletableFuture.completedFuture("");
     }
 
     String answer(int id) throws InterruptedException {

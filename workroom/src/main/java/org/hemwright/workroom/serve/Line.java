@@ -1,7 +1,7 @@
 package org.hemwright.workroom.serve;
 
 import java.nio.ByteBuffer;
-import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.eclipse.jetty.websocket.api.Callback;
 import org.eclipse.jetty.websocket.api.Session;
@@ -13,7 +13,9 @@ import org.hemwright.workroom.talk.Window;
 public final class Line implements Session.Listener.AutoDemanding {
   private final Room room;
   private final Consumer<String> log;
-  private volatile Optional<Window> window = Optional.empty();
+
+  /** The window, once the room has let it in: what is asked before that waits. */
+  private final CompletableFuture<Window> window = new CompletableFuture<>();
 
   Line(Room room, Consumer<String> log) {
     this.room = room;
@@ -22,7 +24,7 @@ public final class Line implements Session.Listener.AutoDemanding {
 
   @Override
   public void onWebSocketOpen(Session session) {
-    room.join(frame -> send(session, frame), opened -> window = Optional.of(opened));
+    room.join(frame -> send(session, frame), window::complete);
   }
 
   private static void send(Session session, Frame frame) {
@@ -33,7 +35,7 @@ public final class Line implements Session.Listener.AutoDemanding {
 
   @Override
   public void onWebSocketText(String text) {
-    window.ifPresent(known -> room.ask(known, text));
+    var unused = window.thenAccept(known -> room.ask(known, text));
   }
 
   @Override
@@ -49,8 +51,7 @@ public final class Line implements Session.Listener.AutoDemanding {
 
   @Override
   public void onWebSocketClose(int status, String reason, Callback callback) {
-    window.ifPresent(room::leave);
-    window = Optional.empty();
+    var unused = window.thenAccept(room::leave);
     callback.succeed();
   }
 }
