@@ -177,7 +177,10 @@ public record Publication(
             CheckReport.json(
                 run, answers, evaluated.problems(), Workbench.samples(evaluated, run), wording)));
     made.add(hers(ReportPage.FILE, Workbench.page(run, answers, evaluated)));
-    made.add(hers(MEASUREMENTS, MeasureReport.json(Measurements.of(run), Workbench.body(run))));
+    made.add(
+        hers(
+            MEASUREMENTS,
+            MeasureReport.json(Measurements.of(run), Workbench.body(run), Workbench.notions(run))));
     made.add(
         hers(
             YARDAGE + ".json",

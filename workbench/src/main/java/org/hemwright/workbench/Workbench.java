@@ -50,6 +50,8 @@ import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.finding.Messages;
 import org.hemwright.pattern.finding.Wording;
+import org.hemwright.pattern.notion.NotionSettings;
+import org.hemwright.pattern.notion.Notions;
 import org.hemwright.pattern.sample.SampleAnswer;
 import org.hemwright.pattern.sample.SampleAnswers;
 import org.hemwright.pattern.sample.SampleLog;
@@ -205,6 +207,11 @@ public final class Workbench {
   private static Optional<ReadSamples> readSamples(Evaluated evaluated) {
     return Optional.ofNullable(evaluated.sources().get(SampleLog.FILE))
         .map(bytes -> SampleLogReader.read(SampleLog.FILE, bytes));
+  }
+
+  /** What every view takes beside the cloth, in every size. */
+  public static List<Notions> notions(SizeRun run) {
+    return Notions.all(run, NotionSettings.HANDBOOK);
   }
 
   /** How the garment goes round the body, in every size. */

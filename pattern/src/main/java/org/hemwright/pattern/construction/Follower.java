@@ -232,6 +232,7 @@ final class Follower {
 
     /** All strips of the pieces that are named whole. */
     private List<Strip> wholePieces() {
+      parts().forEach(part -> strips.addAll(table.cloth.strips(part)));
       return parts().stream().flatMap(part -> table.cloth.strips(part).stream()).toList();
     }
 

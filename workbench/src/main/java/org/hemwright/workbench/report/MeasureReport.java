@@ -6,17 +6,18 @@ import java.util.List;
 import java.util.Map;
 import org.hemwright.checks.BodyTable;
 import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.pattern.notion.Notions;
 
 /**
  * What a pattern measures, as {@code measure --json} gives it: {@code {"sizes", "pieces":[{"name",
  * "area_mm2":{size:n}, "edges":[{"name", "length_mm":{size:n}}]}], "seams", "girths", "elastics",
- * "body"}}; the last is how it goes round the body.
+ * "body", "notions"}}: how it goes round the body, and what is bought beside the cloth.
  */
 public final class MeasureReport {
   private MeasureReport() {}
 
   /** The report. */
-  public static String json(Measurements measured, BodyTable body) {
+  public static String json(Measurements measured, BodyTable body, List<Notions> notions) {
     return JsonText.of(
         json -> {
           json.writeStartObject();
@@ -26,6 +27,7 @@ public final class MeasureReport {
           writeGirths(json, measured.girths());
           writeElastics(json, measured.elastics());
           BodyJson.write(json, body);
+          NotionsJson.write(json, notions);
           json.writeEndObject();
         });
   }

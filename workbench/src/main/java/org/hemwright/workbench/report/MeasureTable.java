@@ -1,6 +1,7 @@
 package org.hemwright.workbench.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.function.DoubleFunction;
 import org.hemwright.checks.BodyTable;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.pattern.notion.Notions;
 
 /**
  * What a pattern measures, as tables for a person: a row for each size, in the unit that the
@@ -16,18 +18,22 @@ import org.hemwright.pattern.measure.Measurements;
 public final class MeasureTable {
   private final Measurements measured;
   private final BodyTable body;
+  private final List<Notions> notions;
   private final boolean inches;
   private final StringBuilder text = new StringBuilder();
 
-  private MeasureTable(Measurements measured, BodyTable body, Details.Units units) {
+  private MeasureTable(
+      Measurements measured, BodyTable body, List<Notions> notions, Details.Units units) {
     this.measured = measured;
+    this.notions = notions;
     this.body = body;
     this.inches = units == Details.Units.INCHES;
   }
 
   /** The tables, one below the other. */
-  public static String of(Measurements measured, BodyTable body, Details.Units units) {
-    return new MeasureTable(measured, body, units).whole();
+  public static String of(
+      Measurements measured, BodyTable body, List<Notions> notions, Details.Units units) {
+    return new MeasureTable(measured, body, notions, units).whole();
   }
 
   private String whole() {
@@ -63,7 +69,36 @@ public final class MeasureTable {
               column("cut", elastic.cut(), this::length)));
     }
     body();
+    notions();
     return text.toString();
+  }
+
+  /** Thread and what else is bought by the size, a table for each view. */
+  private void notions() {
+    for (String view : notions.stream().map(Notions::view).distinct().toList()) {
+      Map<String, Map<String, String>> columns = new LinkedHashMap<>();
+      for (Notions each : notions) {
+        if (each.view().equals(view)) {
+          NotionsCells.of(each, inches)
+              .forEach(
+                  (heading, cell) ->
+                      columns
+                          .computeIfAbsent(heading, name -> new LinkedHashMap<>())
+                          .put(each.size(), cell));
+        }
+      }
+      table(
+          "notions, view " + view,
+          columns.entrySet().stream()
+              .map(
+                  column ->
+                      new TextTable.Column(
+                          column.getKey(),
+                          measured.sizes().stream()
+                              .map(size -> column.getValue().getOrDefault(size, ""))
+                              .toList()))
+              .toList());
+    }
   }
 
   private void body() {
