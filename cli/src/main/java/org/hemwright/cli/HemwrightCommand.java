@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
       ClothCommand.class,
       PaperCommand.class,
       BookletCommand.class,
+      AdviseCommand.class,
       CompareCommand.class,
       LayCommand.class,
       CompletionCommand.class

@@ -41,7 +41,8 @@ public final class Main {
     PrintWriter answers = new PrintWriter(out, true, StandardCharsets.UTF_8);
     PrintWriter messages = new PrintWriter(err, true, StandardCharsets.UTF_8);
     try {
-      return commandLine(answers, messages).execute(args);
+      boolean advise = args.length > 0 && args[0].equals("advise");
+      return commandLine(answers, messages).execute(advise ? AdviseCommand.plain(args) : args);
     } catch (StackOverflowError | OutOfMemoryError tooMuch) {
       messages.println("hemwright: this pattern needs more memory than there is.");
       return ExitCode.PROGRAM_AT_FAULT;

@@ -56,6 +56,8 @@ import org.hemwright.pattern.sample.SampleAnswer;
 import org.hemwright.pattern.sample.SampleAnswers;
 import org.hemwright.pattern.sample.SampleLog;
 import org.hemwright.pattern.traced.TracedInputs;
+import org.hemwright.workbench.advise.Advice;
+import org.hemwright.workbench.advise.Advising;
 import org.hemwright.workbench.folder.FolderReading;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.page.Report;
@@ -219,6 +221,15 @@ public final class Workbench {
     return BodyTable.of(run, CheckSettings.HANDBOOK);
   }
 
+  /**
+   * Which size a body takes, how it will fit, and what to change.
+   *
+   * @param body lengths (mm) by the chart's names, at least one
+   */
+  public static Advice advise(SizeRun run, Map<String, Double> body) {
+    return Advising.of(run, body(run), body);
+  }
+
   /** The report of the checks as one page for the designer. */
   public static String page(SizeRun run, List<CheckAnswer> answers, Evaluated evaluated) {
     return ReportPage.html(
@@ -299,6 +310,7 @@ public final class Workbench {
             ProseReader.messages(),
             FolderReading.messages(),
             ReleaseShelf.messages(),
+            Advising.messages(),
             Messages.beside(Workbench.class, "workbench.properties"));
     return run.map(known -> wording.overSizes(sizeNames(known))).orElse(wording);
   }
