@@ -1,6 +1,7 @@
 package org.hemwright.workbench;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -10,6 +11,8 @@ import org.hemwright.draft.syntax.Span;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.exchange.drawing.DrawingReader;
 import org.hemwright.exchange.drawing.ReadDrawing;
+import org.hemwright.exchange.dxf.DxfReader;
+import org.hemwright.exchange.dxf.RuleFile;
 import org.hemwright.exchange.rule.ReadRules;
 import org.hemwright.exchange.rule.RuleTableReader;
 import org.hemwright.pattern.finding.Finding;
@@ -65,11 +68,18 @@ final class TracedReading {
     Optional<byte[]> bytes = folder.bytes(file, source.origin(said));
     Optional<TracedDrawing> drawing = Optional.empty();
     if (bytes.isPresent()) {
-      ReadDrawing read = DrawingReader.read(file, bytes.get());
+      ReadDrawing read =
+          ends(file, ".dxf")
+              ? DxfReader.read(file, bytes.get())
+              : DrawingReader.read(file, bytes.get());
       problems.addAll(read.findings());
       drawing = read.drawing();
     }
     drawings.put(file, drawing);
+  }
+
+  private static boolean ends(String file, String ending) {
+    return file.toLowerCase(Locale.ROOT).endsWith(ending);
   }
 
   private void table(String file, Span said) {
@@ -79,7 +89,10 @@ final class TracedReading {
     Optional<byte[]> bytes = folder.bytes(file, source.origin(said));
     Optional<RuleTable> table = Optional.empty();
     if (bytes.isPresent()) {
-      ReadRules read = RuleTableReader.read(file, bytes.get());
+      ReadRules read =
+          ends(file, ".rul")
+              ? RuleFile.read(file, bytes.get())
+              : RuleTableReader.read(file, bytes.get());
       problems.addAll(read.findings());
       table = read.table();
     }

@@ -31,6 +31,8 @@ import org.hemwright.draft.syntax.Statement;
 import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.exchange.chart.ReadChart;
 import org.hemwright.exchange.drawing.DrawingReader;
+import org.hemwright.exchange.dxf.DxfWriter;
+import org.hemwright.exchange.dxf.RuleFile;
 import org.hemwright.exchange.rule.RuleTableReader;
 import org.hemwright.exchange.run.SizeRunJson;
 import org.hemwright.exchange.sample.ReadSamples;
@@ -46,6 +48,7 @@ import org.hemwright.pattern.body.Coverage;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.compare.Comparison;
+import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.finding.Messages;
@@ -259,6 +262,25 @@ public final class Workbench {
     return printed;
   }
 
+  /**
+   * The pieces as DXF with their rule table, for other tools, a warning where rules are left out.
+   */
+  public static PrintedPattern dxf(SizeRun run) {
+    DxfWriter.Written written = DxfWriter.write(run);
+    List<PrintedFile> files =
+        written.files().stream()
+            .map(file -> new PrintedFile(file.name(), "", file.bytes(), 1, List.of()))
+            .toList();
+    List<Finding> findings = new ArrayList<>();
+    if (!written.withoutRules().isEmpty()) {
+      findings.add(
+          Finding.warn("dxf-rules-left-out", written.files().get(0).name())
+              .with("pieces", Argument.of(written.withoutRules()))
+              .build());
+    }
+    return new PrintedPattern(files, findings);
+  }
+
   /** Lays every view on every cloth; see {@link YardageTable}. */
   public static YardageTable yardage(
       SizeRun run, YardageRequest request, LayingStore store, Progress progress) {
@@ -301,6 +323,7 @@ public final class Workbench {
             SizeRunJson.messages(),
             DrawingReader.messages(),
             RuleTableReader.messages(),
+            RuleFile.messages(),
             SampleLogReader.messages(),
             Drafting.messages(),
             StandardChecks.messages(),

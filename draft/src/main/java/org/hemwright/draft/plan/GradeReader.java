@@ -47,6 +47,10 @@ final class GradeReader {
   private final TracedDrawing drawing;
   private final List<Path> edges;
   private final List<PieceDeclaration> pieces;
+
+  /** The last name of the outline's line: the block that it lies in, of files that have blocks. */
+  private String group = "";
+
   private boolean whole = true;
 
   GradeReader(
@@ -81,6 +85,8 @@ final class GradeReader {
       OutlineRequest request,
       BiFunction<OutlineRequest, Statement.AlsoTraced, Optional<List<Path>>> other) {
     List<Statement.AlsoTraced> also = all(Statement.AlsoTraced.class);
+    List<String> names = drawing.called(request.line()).get(0).names();
+    group = names.get(names.size() - 1);
     List<Rule> rules = rules(piece, 0);
     boolean asked =
         !all(Statement.Grade.class).isEmpty()
@@ -433,7 +439,7 @@ final class GradeReader {
     }
     List<RuleTable.Rule> rows =
         table.get().rules().stream()
-            .filter(row -> row.piece().equals(from.scope().name()))
+            .filter(row -> row.piece().isEmpty() || row.piece().equals(from.scope().name()))
             .toList();
     if (rows.isEmpty()) {
       problems.add(
@@ -454,7 +460,32 @@ final class GradeReader {
                   && row.upright() != first.upright()
                   && same.size() == 1
                   && same.add(row));
-      rule(first, same, line.span()).ifPresent(rules::add);
+      if (first.edge().isEmpty()) {
+        rules.addAll(numbered(first, same, line.span()));
+      } else {
+        rule(first, same, line.span()).ifPresent(rules::add);
+      }
+    }
+    return rules;
+  }
+
+  /** A rule for every dot of its name that lies on an edge. */
+  private List<Rule> numbered(RuleTable.Rule first, List<RuleTable.Rule> rows, Span span) {
+    List<Rule> rules = new ArrayList<>();
+    if (!(first.place() instanceof RulePlace.Dot named)) {
+      return rules;
+    }
+    Optional<List<Vector>> moves = moves(rows);
+    for (TracedLine dot : drawing.called(named.name())) {
+      if (moves.isEmpty() || !dot.names().contains(group)) {
+        continue;
+      }
+      for (int edge = 0; edge < edges.size(); edge++) {
+        PathPlace place = edges.get(edge).nearest(dot.middle());
+        if (place.point().distanceTo(dot.middle()) <= OutlineTracing.DOT_ON_LINE) {
+          rules.add(new Rule(edge, place.distance(), moves.get(), span));
+        }
+      }
     }
     return rules;
   }
@@ -473,6 +504,13 @@ final class GradeReader {
       whole = false;
       return Optional.empty();
     }
+    Optional<List<Vector>> moves = moves(rows);
+    return moves.flatMap(
+        known -> distance(edge, first.place(), span).map(at -> new Rule(edge, at, known, span)));
+  }
+
+  /** From the steps of the rows of one point to its moves; nothing where a step leaps. */
+  private Optional<List<Vector>> moves(List<RuleTable.Rule> rows) {
     List<Vector> moves = new ArrayList<>(Collections.nCopies(count(), Vector.ZERO));
     for (RuleTable.Rule row : rows) {
       double[] into = new double[count()];
@@ -496,6 +534,6 @@ final class GradeReader {
         moves.set(p, moves.get(p).plus(vector(row.upright(), amounts[p])));
       }
     }
-    return distance(edge, first.place(), span).map(at -> new Rule(edge, at, moves, span));
+    return Optional.of(moves);
   }
 }

@@ -25,6 +25,7 @@ import org.hemwright.geometry.Path;
 import org.hemwright.geometry.PathPlace;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
+import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
@@ -45,6 +46,9 @@ final class Tracings {
    * A short line marks an edge if it comes this close to it, besides the allowance taken off (mm).
    */
   private static final double MARK_REACH = 2;
+
+  /** How far from the stitch line a short line may be drawn that points at it (mm). */
+  private static final double LONGEST_ALLOWANCE = 50;
 
   private final Compilation shared;
   private final IdentityHashMap<Scope, Traced> traced = new IdentityHashMap<>();
@@ -297,15 +301,15 @@ final class Tracings {
     }
     List<PathPlace> places = new ArrayList<>();
     for (TracedLine line : lines) {
-      PathPlace here = nearest(piece.edges().get(edge), line.path());
-      double away = away(here, line.path());
-      double least = away;
+      Marked here = Marked.on(piece.edges().get(edge), line.path());
+      double least = here.away();
       for (Path other : piece.edges()) {
-        least = Math.min(least, away(nearest(other, line.path()), line.path()));
+        least = Math.min(least, Marked.on(other, line.path()).away());
       }
       double reach = MARK_REACH + piece.allowances().get(edge);
-      if (away <= least + Tolerance.DRAWN_LENGTH && away <= reach) {
-        places.add(here);
+      if (here.away() <= least + Tolerance.DRAWN_LENGTH
+          && here.away() <= (here.straightOn() ? LONGEST_ALLOWANCE : reach)) {
+        places.add(here.place());
       }
     }
     places.sort(Comparator.comparingDouble(PathPlace::distance));
@@ -322,27 +326,41 @@ final class Tracings {
     return slots;
   }
 
-  /** Where a mark meets an edge, or the place on the edge that lies nearest to one of its ends. */
-  private static PathPlace nearest(Path edge, Path mark) {
-    List<Meeting> meetings = edge.meetings(mark);
-    if (!meetings.isEmpty() && !mark.isClosed()) {
-      return edge.at(meetings.get(0).distanceOnThis());
+  /**
+   * Where a mark marks an edge.
+   *
+   * @param away how far from it the mark ends (mm)
+   * @param straightOn whether the mark, run straight on, meets the edge there, as one does that was
+   *     drawn at the cut line
+   */
+  private record Marked(PathPlace place, double away, boolean straightOn) {
+    static Marked on(Path edge, Path mark) {
+      if (mark.isClosed()) {
+        Point middle = mark.bounds().centre();
+        PathPlace place = edge.nearest(middle);
+        return new Marked(place, place.point().distanceTo(middle), false);
+      }
+      Point start = mark.start();
+      Point end = mark.end();
+      PathPlace atStart = edge.nearest(start);
+      PathPlace atEnd = edge.nearest(end);
+      boolean first = atStart.point().distanceTo(start) <= atEnd.point().distanceTo(end);
+      PathPlace nearest = first ? atStart : atEnd;
+      double away = nearest.point().distanceTo(first ? start : end);
+      List<Meeting> meetings = edge.meetings(mark);
+      if (!meetings.isEmpty()) {
+        return new Marked(edge.at(meetings.get(0).distanceOnThis()), 0, false);
+      }
+      if (away <= MARK_REACH || start.isAt(end)) {
+        return new Marked(nearest, away, false);
+      }
+      Vector on = end.minus(start).unit().times(LONGEST_ALLOWANCE);
+      Path longer = Path.straight(start.plus(on.negated()), end.plus(on));
+      for (Meeting meeting : edge.meetings(longer)) {
+        double out = Math.min(meeting.point().distanceTo(start), meeting.point().distanceTo(end));
+        return new Marked(edge.at(meeting.distanceOnThis()), out, true);
+      }
+      return new Marked(nearest, away, false);
     }
-    Point end = mark.isClosed() ? mark.bounds().centre() : mark.end();
-    PathPlace atEnd = edge.nearest(end);
-    if (mark.isClosed()) {
-      return atEnd;
-    }
-    PathPlace atStart = edge.nearest(mark.start());
-    return atStart.point().distanceTo(mark.start()) <= atEnd.point().distanceTo(end)
-        ? atStart
-        : atEnd;
-  }
-
-  private static double away(PathPlace place, Path mark) {
-    if (mark.isClosed()) {
-      return place.point().distanceTo(mark.bounds().centre());
-    }
-    return mark.nearest(place.point()).point().distanceTo(place.point());
   }
 }

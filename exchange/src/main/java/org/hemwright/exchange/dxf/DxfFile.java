@@ -1,0 +1,5 @@
+package org.hemwright.exchange.dxf;
+
+/** One file that was written. */
+@SuppressWarnings("ArrayRecordComponent")
+public record DxfFile(String name, byte[] bytes) {}
