@@ -44,7 +44,7 @@ export async function startEditor() {
     EditorView.lineWrapping, highlightSelectionMatches(), search({ top: true }), indentUnit.of('  '), EditorState.tabSize.of(2),
     await colours(), marked, problemsField,
     keymap.of([...searchKeymap.filter((each) => !/z|y/i.test(each.key ?? '')), indentWithTab, ...defaultKeymap]),
-    EditorView.contentAttributes.of({ 'aria-label': TEXT.title, spellcheck: 'false' }),
+    EditorView.contentAttributes.of({ 'aria-label': TEXT.title, spellcheck: 'false', tabindex: '0' }),
     EditorView.updateListener.of(updated),
   ];
   editor = new EditorView({ state: EditorState.create({ doc: '', extensions }), parent: place });
