@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.hemwright.booklet.leaf.Booklet;
 import org.hemwright.booklet.part.Given;
 import org.hemwright.booklet.part.NamedPlaces;
 import org.hemwright.booklet.part.Parts;
+import org.hemwright.booklet.post.Feedback;
+import org.hemwright.booklet.post.Posts;
 import org.hemwright.booklet.prose.Prose;
 import org.hemwright.booklet.prose.ProseReader;
 import org.hemwright.booklet.words.Telling;
@@ -75,6 +78,20 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
           new PrintedFile(name, form.paper().title(), printed.bytes(), printed.pages(), List.of()));
     }
     return files;
+  }
+
+  /** The posts, the shot list, the listing and the papers for testers, for the designer. */
+  public List<PrintedFile> posts() {
+    return Posts.files(given);
+  }
+
+  /**
+   * Testers' forms beside what the pattern says.
+   *
+   * @param forms their texts, by file name
+   */
+  public Feedback feedback(SortedMap<String, String> forms) {
+    return Feedback.read(forms, given.telling(), given.yardage());
   }
 
   private String stem() {

@@ -5,17 +5,24 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.hemwright.booklet.BookletMaking;
+import org.hemwright.booklet.post.Feedback;
+import org.hemwright.booklet.post.Posts;
 import org.hemwright.booklet.words.Wordbook;
 import org.hemwright.booklet.write.PrintForm;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.GivenFile;
 import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.report.FeedbackReport;
 import org.hemwright.workbench.report.PrintReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -31,8 +38,10 @@ import picocli.CommandLine.Option;
       "  hemwright booklet my-skirt --paper a4       for A4 alone",
       "  hemwright booklet my-skirt --size 14        for one size",
       "  hemwright booklet my-skirt --language de    in another language",
+      "  hemwright booklet my-skirt --feedback a.csv,b.csv   what testers wrote in their forms",
       "",
-      "Your own words stand in booklet.md, your drawings in pictures; written to out/booklet."
+      "Your own words stand in booklet.md, your drawings in pictures; written to out/booklet, with",
+      "posts for each stage, a shot list, the listing, the tester call and the testers' form."
     })
 final class BookletCommand extends FolderCommand {
   @Option(
@@ -53,6 +62,13 @@ final class BookletCommand extends FolderCommand {
 
   @Option(names = "--out", paramLabel = "DIR", description = "Where to put the files.")
   private Optional<Path> out = Optional.empty();
+
+  @Option(
+      names = "--feedback",
+      split = ",",
+      paramLabel = "FILE",
+      description = "Read testers' forms instead, and tell them beside what the pattern says.")
+  private List<Path> feedback = new ArrayList<>();
 
   @Override
   int work(Job job) throws IOException {
@@ -76,13 +92,20 @@ final class BookletCommand extends FolderCommand {
     kept.keep();
     BookletMaking making =
         Workbench.booklet(job.evaluated(), job.run(), Optional.of(table), List.of(), language);
-    List<PrintedFile> files = making.files(forms(), Optional.empty());
+    if (!feedback.isEmpty()) {
+      return tell(making, job);
+    }
+    List<PrintedFile> files = new ArrayList<>(making.files(forms(), Optional.empty()));
+    files.addAll(making.posts());
     Path folder = out.orElseGet(() -> defaultOut().resolve("booklet"));
     StringBuilder list = new StringBuilder();
     for (PrintedFile file : files) {
       new OutFolder(folder).replace(file.name(), file.bytes());
-      list.append(PrintedLine.of(file)).append("\n");
+      if (!Posts.isHers(file.name())) {
+        list.append(PrintedLine.of(file)).append("\n");
+      }
     }
+    list.append("  posts, listing and testers   to put on the web and send out\n");
     if (json()) {
       answer(
           PrintReport.json(
@@ -92,6 +115,25 @@ final class BookletCommand extends FolderCommand {
       answer("Written to " + folder + "\n" + list);
     }
     return making.findings().stream().anyMatch(finding -> finding.status() == Status.FAIL)
+        ? ExitCode.INPUT_WRONG
+        : ExitCode.ALL_WELL;
+  }
+
+  private int tell(BookletMaking making, Job job) {
+    List<Finding> problems = new ArrayList<>();
+    SortedMap<String, String> forms = new TreeMap<>();
+    for (Path form : feedback) {
+      new GivenFile(form).text(problems).ifPresent(text -> forms.put(form.toString(), text));
+    }
+    Feedback read = making.feedback(forms);
+    problems.addAll(read.findings());
+    if (json()) {
+      answer(FeedbackReport.json(read, job.tell().wording()));
+    } else {
+      job.tell().all(problems);
+      answer(FeedbackReport.text(read));
+    }
+    return problems.stream().anyMatch(finding -> finding.status() == Status.FAIL)
         ? ExitCode.INPUT_WRONG
         : ExitCode.ALL_WELL;
   }

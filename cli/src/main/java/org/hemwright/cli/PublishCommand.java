@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hemwright.booklet.post.Posts;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.PrintedFile;
@@ -144,7 +145,9 @@ final class PublishCommand extends FolderCommand {
     StringBuilder text = new StringBuilder();
     text.append("Published in ").append(folder).append("\n");
     for (PrintedFile file : files) {
-      text.append(PrintedLine.of(file)).append("\n");
+      if (!Posts.isHers(file.name())) {
+        text.append(PrintedLine.of(file)).append("\n");
+      }
     }
     answer(text.toString());
   }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.BookletOptions;
+import org.hemwright.booklet.post.Posts;
 import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.CuttingLayouts;
@@ -112,6 +113,7 @@ public record Publication(
       return refused(answers);
     }
     files.addAll(booklet.files(BookletOptions.USUAL, order.options().proof()));
+    files.addAll(booklet.posts());
     PrintedPattern whole = new PrintedPattern(files, printed.findings());
     List<MadeFile> made = made(evaluated, run, answers, whole, table);
     if (!order.proof()) {
@@ -162,7 +164,7 @@ public record Publication(
       YardageTable table) {
     List<MadeFile> made = new ArrayList<>();
     for (PrintedFile file : printed.files()) {
-      boolean shown = file.name().startsWith(PICTURES);
+      boolean shown = file.name().startsWith(PICTURES) || Posts.isHers(file.name());
       made.add(
           new MadeFile(
               file.name(),

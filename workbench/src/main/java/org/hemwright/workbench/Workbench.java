@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.hemwright.booklet.BookletMaking;
+import org.hemwright.booklet.post.Feedback;
 import org.hemwright.booklet.prose.ProseReader;
 import org.hemwright.checks.Acceptances;
 import org.hemwright.checks.BodyTable;
@@ -331,6 +332,7 @@ public final class Workbench {
             YardageFindings.messages(),
             Paper.messages(),
             ProseReader.messages(),
+            Feedback.messages(),
             FolderReading.messages(),
             ReleaseShelf.messages(),
             Advising.messages(),

@@ -13,6 +13,7 @@ import org.hemwright.booklet.leaf.Provenance.Source;
 import org.hemwright.booklet.leaf.Section;
 import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
+import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.measure.Measurements;
@@ -35,7 +36,7 @@ public final class SizeParts {
     head.add(telling.say("table.size"));
     List<SizeChart.Column> columns = lengths(telling);
     columns.forEach(
-        column -> head.add(telling.words().capital(List.of(Telling.name(column.name())))));
+        column -> head.add(telling.words().capital(List.of(telling.measure(column.name())))));
     List<List<List<Inline>>> rows = new ArrayList<>();
     for (Size size : telling.sizes()) {
       List<List<Inline>> row = new ArrayList<>();
@@ -85,7 +86,7 @@ public final class SizeParts {
             alike
                 .computeIfAbsent(
                     levels.stream()
-                        .map(level -> List.<Object>of(level.level(), level.girth()))
+                        .map(level -> List.<Object>of(level.level(), rounded(level.girth())))
                         .toList(),
                     k -> new ArrayList<>())
                 .add(view));
@@ -96,15 +97,22 @@ public final class SizeParts {
     return tables;
   }
 
+  /** To what a drawing can show. */
+  private static Map<String, Long> rounded(Map<String, Double> girths) {
+    Map<String, Long> rounded = new LinkedHashMap<>();
+    girths.forEach((size, mm) -> rounded.put(size, Math.round(mm / Tolerance.DRAWN_LENGTH)));
+    return rounded;
+  }
+
   private static Block.Table finishedTable(
       Telling telling, List<String> views, List<Measurements.OfLevel> levels) {
     String view = views.get(0);
     List<List<Inline>> head = new ArrayList<>();
     head.add(telling.say("table.size"));
     for (Measurements.OfLevel level : levels) {
-      head.add(telling.say("finished.girth", Slots.of("level", Telling.name(level.level()))));
+      head.add(telling.say("finished.girth", Slots.of("level", telling.measure(level.level()))));
       if (hasBody(telling, level)) {
-        head.add(telling.say("finished.ease", Slots.of("level", Telling.name(level.level()))));
+        head.add(telling.say("finished.ease", Slots.of("level", telling.measure(level.level()))));
       }
     }
     List<List<List<Inline>>> rows = new ArrayList<>();
@@ -191,7 +199,7 @@ public final class SizeParts {
     List<Block> blocks = new ArrayList<>();
     List<String> by = governing(telling);
     List<List<Inline>> names =
-        by.stream().map(each -> List.<Inline>of(Telling.name(each))).toList();
+        by.stream().map(each -> List.<Inline>of(telling.measure(each))).toList();
     List<List<Inline>> items = new ArrayList<>();
     items.add(given.say("choose.measure"));
     items.add(

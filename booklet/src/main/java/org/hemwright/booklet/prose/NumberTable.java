@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Provenance;
+import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.pattern.Dial;
 import org.hemwright.pattern.SizedPattern;
@@ -27,19 +28,45 @@ record NumberTable(Telling telling, InlineReader inlines) {
     head.add(telling.say("table.size"));
     names.forEach(name -> head.add(List.of(heading(name))));
     List<List<List<Inline>>> rows = new ArrayList<>();
-    for (SizedPattern sized : telling.run().sizes()) {
-      List<List<Inline>> row = new ArrayList<>();
-      row.add(List.of(Telling.size(sized.size().name())));
-      for (String name : names) {
-        row.add(
-            telling
-                .number(name, sized, LengthKind.FINISHED)
-                .map(value -> List.<Inline>of(value))
-                .orElseGet(() -> telling.say("table.none")));
+    List<SizedPattern> sizes = telling.run().sizes();
+    for (int first = 0; first < sizes.size(); ) {
+      int last = first;
+      while (last + 1 < sizes.size()
+          && texts(sizes.get(last + 1), names).equals(texts(sizes.get(first), names))) {
+        last++;
       }
+      List<List<Inline>> row = new ArrayList<>();
+      row.add(sizes(sizes.subList(first, last + 1)));
+      row.addAll(cells(sizes.get(first), names));
       rows.add(row);
+      first = last + 1;
     }
     return List.of(new Block.Table(telling.say("finished.caption"), head, rows));
+  }
+
+  private List<Inline> sizes(List<SizedPattern> alike) {
+    Inline first = Telling.size(alike.get(0).size().name());
+    return alike.size() == 1
+        ? List.of(first)
+        : telling.say(
+            "sizes.range",
+            Slots.of("first", first)
+                .and("last", Telling.size(alike.get(alike.size() - 1).size().name())));
+  }
+
+  private List<List<Inline>> cells(SizedPattern sized, List<String> names) {
+    return names.stream()
+        .map(
+            name ->
+                telling
+                    .number(name, sized, LengthKind.FINISHED)
+                    .map(List::<Inline>of)
+                    .orElseGet(() -> telling.say("table.none")))
+        .toList();
+  }
+
+  private List<String> texts(SizedPattern sized, List<String> names) {
+    return cells(sized, names).stream().map(Inline::plain).toList();
   }
 
   /** A dial by what its text says it is, another number by its name. */

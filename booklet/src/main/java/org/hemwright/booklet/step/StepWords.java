@@ -24,6 +24,7 @@ import org.hemwright.pattern.make.Sewing;
 import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Stitch;
 import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.measure.SeamWalk;
 import org.hemwright.pattern.piece.Allowance;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.quantity.LengthKind;
@@ -33,6 +34,9 @@ import org.hemwright.pattern.seam.Seam;
 
 /** The words of one step. */
 public final class StepWords {
+  /** A layer that is longer than this share of the other is not stretched. */
+  private static final double STRETCHED = 0.995;
+
   private final Telling telling;
   private final Step step;
   private final Set<String> folded;
@@ -91,6 +95,7 @@ public final class StepWords {
     if (handled()) {
       add(text, List.of(new Inline.Own(sentence(step.words().notes().get(0)))));
     }
+    add(text, raw());
     add(text, leaving());
     add(text, pressing());
     add(text, needle());
@@ -349,9 +354,10 @@ public final class StepWords {
     Act act = step.act();
     if (act instanceof Act.Attach attach) {
       slots.and("parts", parts(attach.parts()));
-      if (step.work(Work.OfSeam.class).stream().anyMatch(seam -> pinned.contains(seam.seam()))) {
-        return telling.say("act.attach.pinned", slots);
-      }
+      boolean laid =
+          step.work(Work.OfSeam.class).stream().anyMatch(seam -> pinned.contains(seam.seam()));
+      String stretch = isStretched() ? "" : ".even";
+      return telling.say((laid ? "act.attach.pinned" : "act.attach") + stretch, slots);
     } else if (act instanceof Act.Apply apply) {
       slots.and("parts", parts(Math.max(1, apply.parts())));
       if (apply.parts() < 2) {
@@ -442,6 +448,20 @@ public final class StepWords {
           : telling.say("act." + key(), slots);
     }
     return telling.say("act." + key(), slots);
+  }
+
+  /** Whether the first layer of its first seam is shorter than what it is sewn to. */
+  private boolean isStretched() {
+    return step.work(Work.OfSeam.class).stream()
+        .findFirst()
+        .flatMap(work -> telling.seam(work.seam()))
+        .map(
+            seam -> {
+              Seam.Join join = seam.joins().get(0);
+              SeamWalk walk = SeamWalk.of(seam, join, join.layers().size() - 1, telling.drawn());
+              return walk.first().length() < STRETCHED * walk.second().length();
+            })
+        .orElse(false);
   }
 
   private List<Inline> withOwn(List<Inline> said, Optional<String> own) {
@@ -551,20 +571,23 @@ public final class StepWords {
     for (int i = 0; i < step.sewing().choices().size(); i++) {
       choices.add(stitch(telling, step.sewing().choices().get(i), step.id(), i));
     }
-    step.sewing()
-        .raw()
-        .ifPresent(
-            raw ->
-                choices.add(
-                    raw.when()
-                        .map(
-                            when ->
-                                telling.say(
-                                    "stitch.raw.when", Slots.of("when", new Inline.Own(when))))
-                        .orElseGet(() -> telling.say("stitch.raw"))));
     return choices.isEmpty()
         ? List.of()
         : telling.say("with", Slots.of("stitches", telling.words().either(choices)));
+  }
+
+  /** That it may be left as it is cut, where that is one of the choices. */
+  private List<Inline> raw() {
+    return step.sewing()
+        .raw()
+        .map(
+            raw ->
+                raw.when()
+                    .map(
+                        when ->
+                            telling.say("stitch.raw.when", Slots.of("when", new Inline.Own(when))))
+                    .orElseGet(() -> telling.say("stitch.raw")))
+        .orElse(List.of());
   }
 
   /** A stitch with its settings: "zigzag, 2.5 mm wide and 2.5 mm long". */

@@ -59,6 +59,14 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
     return new Inline.Value(name.replace('_', ' '), Provenance.of(Source.NAME, name));
   }
 
+  /** A measurement of the body by its usual name in the language, else as the chart has it. */
+  public Inline.Value measure(String name) {
+    String key = "measure." + name;
+    return words.has(key)
+        ? new Inline.Value(words.plain(key), Provenance.of(Source.NAME, name))
+        : name(name);
+  }
+
   /** What the document says of itself. */
   public Inline.Value detail(String what) {
     Details details = run.pattern().details();

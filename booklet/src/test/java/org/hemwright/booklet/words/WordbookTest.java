@@ -3,12 +3,16 @@ package org.hemwright.booklet.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Provenance;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.quantity.LengthKind;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WordbookTest {
   private static final Provenance ANY = Provenance.of(Provenance.Source.SETTING, "any");
@@ -19,7 +23,7 @@ class WordbookTest {
 
   @Test
   void noSentenceHoldsADigit() {
-    for (String file : new String[] {"en", "en-GB"}) {
+    for (String file : new String[] {"en", "en-GB", "de"}) {
       for (Map.Entry<String, String> entry : Wordbook.file(file).entrySet()) {
         assertThat(entry.getValue())
             .as(file + " " + entry.getKey())
@@ -34,8 +38,30 @@ class WordbookTest {
   }
 
   @Test
-  void everyTermUsedIsExplained() {
-    Map<String, String> sentences = Wordbook.file("en");
+  void aTranslationIsOneFileWithEverySentenceAndEverySlot() {
+    Map<String, String> english = Wordbook.file("en");
+    Map<String, String> german = Wordbook.file("de");
+    assertThat(german.keySet()).isEqualTo(english.keySet());
+    Pattern slot = Pattern.compile("\\{([a-z-]+)}");
+    english.forEach(
+        (key, sentence) -> {
+          Set<String> here = slots(slot, sentence, english);
+          assertThat(slots(slot, german.getOrDefault(key, ""), german)).as(key).isEqualTo(here);
+        });
+  }
+
+  /** The slots of a sentence that are no words of the language. */
+  private static Set<String> slots(Pattern slot, String sentence, Map<String, String> words) {
+    Set<String> slots = new TreeSet<>();
+    slot.matcher(sentence).results().forEach(found -> slots.add(found.group(1)));
+    slots.removeIf(name -> words.containsKey("word." + name));
+    return slots;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de"})
+  void everyTermUsedIsExplained(String language) {
+    Map<String, String> sentences = Wordbook.file(language);
     sentences.forEach(
         (key, sentence) ->
             Pattern.compile("\\[([a-z-]+)\\|")
