@@ -55,9 +55,11 @@ abstract class FolderCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Answer as JSON on standard output, messages apart.")
   private boolean json;
 
+  private Optional<PatternFolder> asked = Optional.empty();
+
   @Override
   public final Integer call() throws IOException {
-    Optional<PatternFolder> asked = source();
+    asked = source();
     if (asked.isEmpty()) {
       return ExitCode.INPUT_WRONG;
     }
@@ -95,6 +97,11 @@ abstract class FolderCommand implements Callable<Integer> {
                           : "there is no such release; there is " + String.join(", ", known)));
     }
     return there;
+  }
+
+  /** The folder that is worked on; present while a command does its work. */
+  final Optional<PatternFolder> patternFolder() {
+    return asked;
   }
 
   /** The releases of the pattern; the demo has none. */

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
       PaperCommand.class,
       BookletCommand.class,
       AdviseCommand.class,
+      TailorCommand.class,
       CompareCommand.class,
       LayCommand.class,
       CompletionCommand.class

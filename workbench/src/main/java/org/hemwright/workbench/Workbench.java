@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.post.Feedback;
 import org.hemwright.booklet.prose.ProseReader;
@@ -53,6 +54,7 @@ import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.finding.Messages;
+import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.notion.NotionSettings;
 import org.hemwright.pattern.notion.Notions;
@@ -70,6 +72,7 @@ import org.hemwright.workbench.release.Release;
 import org.hemwright.workbench.release.ReleaseReading;
 import org.hemwright.workbench.release.ReleaseShelf;
 import org.hemwright.workbench.report.CheckAnswer;
+import org.hemwright.workbench.tailor.Tailored;
 
 /**
  * The flow, from a pattern folder to all that is made from it.
@@ -116,6 +119,50 @@ public final class Workbench {
 
   /** The same, with the plan and its values, so that a number may be changed and drawn again. */
   public static LiveDraft draft(PatternFolder folder) {
+    return draft(folder, UnaryOperator.identity());
+  }
+
+  /**
+   * Drafts a folder for one body: a run of that body alone, under its own name. Of a release, the
+   * document and the chart as they were released, evaluated by this program.
+   *
+   * @param body takes the place of a size that the chart has
+   */
+  public static Evaluated tailor(PatternFolder folder, Tailored body) {
+    Evaluated drafted = draft(folder, body::in).evaluated();
+    List<Finding> problems =
+        drafted.problems().stream()
+            .filter(each -> each.sizes().isEmpty() || each.sizes().contains(body.place()))
+            .toList();
+    FolderReading reading = new FolderReading(folder, new ArrayList<>());
+    reading.forBooklet();
+    SortedMap<String, byte[]> sources = new TreeMap<>(drafted.sources());
+    sources.putAll(reading.read());
+    boolean whole = problems.stream().noneMatch(each -> each.status() == Status.FAIL);
+    Optional<SizeRun> run = whole ? drafted.run().map(body::named) : Optional.empty();
+    return new Evaluated(run, problems, sources);
+  }
+
+  /** What the checks find in the pieces of one body; what they say of the chart is left out. */
+  public static List<Finding> checkTailored(SizeRun run) {
+    String chart = run.pattern().chart().file();
+    List<String> sizes = run.sizes().stream().map(sized -> sized.size().name()).toList();
+    return check(run).stream()
+        .flatMap(answer -> answer.findings().stream())
+        .filter(each -> each.origin().filter(at -> at.file().equals(chart)).isEmpty())
+        .filter(each -> each.sizes().isEmpty() || each.sizes().equals(sizes))
+        .filter(each -> each.status() == Status.FAIL || each.status() == Status.WARN)
+        .toList();
+  }
+
+  /** Reads a chart that is none of the pattern's. */
+  public static Optional<SizeChart> readChart(String file, byte[] bytes, List<Finding> problems) {
+    ReadChart read = ChartReader.read(file, bytes);
+    problems.addAll(read.findings());
+    return read.chart();
+  }
+
+  private static LiveDraft draft(PatternFolder folder, UnaryOperator<SizeChart> changed) {
     List<Finding> problems = new ArrayList<>();
     FolderReading reading = new FolderReading(folder, problems);
     Optional<String> text = reading.document();
@@ -127,7 +174,7 @@ public final class Workbench {
     }
     reading.beside(SampleLog.FILE);
     Document document = DocumentReader.read(PatternFolder.DOCUMENT, text.get());
-    Optional<SizeChart> chart = chart(document, reading, problems);
+    Optional<SizeChart> chart = chart(document, reading, problems).map(changed);
     Optional<Evaluation> values = Optional.empty();
     Optional<SizeRun> run = Optional.empty();
     problems.addAll(document.findings());

@@ -24,12 +24,22 @@ public record GivenFile(Path path) {
    */
   public Optional<String> text(List<Finding> problems) {
     String name = path.toString();
+    Optional<FileText> text = bytes(problems).map(bytes -> FileText.of(name, bytes));
+    text.flatMap(FileText::unreadable)
+        .ifPresent(place -> problems.add(Finding.fail("given-encoding", name).at(place).build()));
+    return text.filter(read -> read.unreadable().isEmpty()).map(FileText::text);
+  }
+
+  /**
+   * Its bytes; absent where there is none that can be read.
+   *
+   * @param problems where the reason is then added
+   */
+  public Optional<byte[]> bytes(List<Finding> problems) {
+    String name = path.toString();
     FolderFile file = read();
     if (file instanceof FolderFile.Content content) {
-      FileText text = FileText.of(name, content.bytes());
-      text.unreadable()
-          .ifPresent(place -> problems.add(Finding.fail("given-encoding", name).at(place).build()));
-      return text.unreadable().isPresent() ? Optional.empty() : Optional.of(text.text());
+      return Optional.of(content.bytes());
     }
     String code = file instanceof FolderFile.Refused refused ? refused.reason() : "given-absent";
     problems.add(Finding.fail(code, name).at(new Origin(name, 1, 1)).build());
