@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.Pattern;
@@ -265,13 +266,21 @@ final class CutCloth {
   Vector outward(Strip strip) {
     Edge edge = edge(strip).orElseThrow();
     Vector out = edge.path().at(edge.path().length() / 2).tangent().right();
-    if (strip.half() != EdgePlace.Half.MIRRORED) {
-      return out;
-    }
-    Edge fold = piece(strip.piece()).flatMap(Piece::foldEdge).orElseThrow();
-    Point a = fold.path().start();
-    Point b = fold.path().end();
-    Vector along = b.minus(a).unit();
-    return along.times(2 * out.dot(along)).minus(out);
+    return mirror(strip).map(out::moved).orElse(out);
+  }
+
+  /** The middle of a strip, as its half lies when the piece is opened. */
+  Point middle(Strip strip) {
+    Edge edge = edge(strip).orElseThrow();
+    Point middle = edge.path().at(edge.path().length() / 2).point();
+    return mirror(strip).map(motion -> motion.apply(middle)).orElse(middle);
+  }
+
+  private Optional<Motion> mirror(Strip strip) {
+    return strip.half() == EdgePlace.Half.MIRRORED
+        ? piece(strip.piece())
+            .flatMap(Piece::foldEdge)
+            .map(fold -> Motion.mirror(fold.path().start(), fold.path().end()))
+        : Optional.empty();
   }
 }

@@ -355,7 +355,10 @@ final class Follower {
         } else if (table.sewnAlong(strip).isEmpty()) {
           state.turned = step;
         } else {
-          pressing.pressAlone(strip, way, step);
+          pressing.pressAlone(strip, way);
+          table.sewnAlong(strip).stream()
+              .filter(table.cloth::isPlaced)
+              .forEach(pass -> table.late(Kind.SEWN_ALREADY, strip, step, table.state(pass).sewn));
         }
       }
       for (Work each : work) {

@@ -62,13 +62,9 @@ final class Pressing {
   }
 
   /** Turns one strip's allowance another way than the rest of its seam. */
-  void pressAlone(Strip strip, PressDirection direction, Step step) {
+  void pressAlone(Strip strip, PressDirection direction) {
     for (Pass pass : table.sewnAlong(strip)) {
-      Table.PassState state = table.state(pass);
-      state.own.put(strip, direction);
-      if (state.pressed == null) {
-        state.pressed = step;
-      }
+      table.state(pass).own.put(strip, direction);
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.construction.Corners.Corner;
 import org.hemwright.pattern.construction.Trouble.Kind;
 import org.hemwright.pattern.make.Act;
@@ -19,7 +20,7 @@ import org.hemwright.pattern.seam.Seam;
 
 /** Sews seams. */
 final class Sewer {
-  /** Two edges face each other where they look more than 120 degrees apart. */
+  /** An edge looks away from another where it lies less than 60 degrees off. */
   private static final double FACING = -0.5;
 
   private final Table table;
@@ -403,7 +404,12 @@ final class Sewer {
         && open.stream().anyMatch(one -> open.stream().anyMatch(other -> face(one, other)));
   }
 
+  /** Whether who leaves an edge squarely into the cloth comes to the other, and back. */
   private boolean face(Strip one, Strip other) {
-    return table.cloth.outward(one).dot(table.cloth.outward(other)) < FACING;
+    Vector across = table.cloth.middle(other).minus(table.cloth.middle(one));
+    double wide = across.length();
+    return wide > 0
+        && table.cloth.outward(one).dot(across) < FACING * wide
+        && table.cloth.outward(other).dot(across) > -FACING * wide;
   }
 }
