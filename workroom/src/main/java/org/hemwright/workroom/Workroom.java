@@ -20,6 +20,8 @@ import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.serve.LocalServer;
 import org.hemwright.workroom.table.TableView;
+import org.hemwright.workroom.text.Meanings;
+import org.hemwright.workroom.text.Proposals;
 import org.hemwright.workroom.text.TextView;
 
 /** Opens a folder in the browser. */
@@ -29,6 +31,8 @@ public final class Workroom implements BrowserDoor {
     TableView table = new TableView();
     return List.of(
         new TextView(),
+        new Proposals(),
+        new Meanings(),
         table,
         new DragView(table),
         new DialView(table),

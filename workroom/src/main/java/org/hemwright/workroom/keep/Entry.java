@@ -15,16 +15,18 @@ import org.hemwright.workroom.history.Revision;
 import org.hemwright.workroom.history.Splice;
 
 /**
- * A line of the journal: a revision, and the hashes of the texts that it changed, as they stand
- * after it.
+ * A line of the journal: a revision, and the hashes of texts before and after it. Of revisions that
+ * were kept together the first says what was before, and the last what is after.
  *
  * @param revision what happened
- * @param hashes by file
+ * @param before by file
+ * @param hashes by file, after it
  */
-record Entry(Revision revision, Map<String, String> hashes) {
+record Entry(Revision revision, Map<String, String> before, Map<String, String> hashes) {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   Entry {
+    before = Map.copyOf(before);
     hashes = Map.copyOf(hashes);
   }
 
@@ -48,6 +50,8 @@ record Entry(Revision revision, Map<String, String> hashes) {
           .put("removed", splice.removed())
           .put("inserted", splice.inserted());
     }
+    ObjectNode earlier = line.putObject("before");
+    new TreeMap<>(before).forEach(earlier::put);
     ObjectNode after = line.putObject("after");
     new TreeMap<>(hashes).forEach(after::put);
     return line + "\n";
@@ -69,8 +73,6 @@ record Entry(Revision revision, Map<String, String> hashes) {
                 each.path("removed").asText(),
                 each.path("inserted").asText()));
       }
-      Map<String, String> hashes = new TreeMap<>();
-      node.path("after").properties().forEach(f -> hashes.put(f.getKey(), f.getValue().asText()));
       return Optional.of(
           new Entry(
               new Revision(
@@ -79,9 +81,16 @@ record Entry(Revision revision, Map<String, String> hashes) {
                   node.path("joined").asBoolean(),
                   node.path("name").asText(),
                   splices),
-              hashes));
+              hashes(node.path("before")),
+              hashes(node.path("after"))));
     } catch (JsonProcessingException | IllegalArgumentException torn) {
       return Optional.empty();
     }
+  }
+
+  private static Map<String, String> hashes(JsonNode node) {
+    Map<String, String> hashes = new TreeMap<>();
+    node.properties().forEach(each -> hashes.put(each.getKey(), each.getValue().asText()));
+    return hashes;
   }
 }

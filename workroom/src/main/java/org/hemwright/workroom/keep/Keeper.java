@@ -43,6 +43,7 @@ public final class Keeper implements AutoCloseable {
   private final FileLock lock;
   private final SortedMap<String, String> texts = new TreeMap<>();
   private final SortedMap<String, String> kept = new TreeMap<>();
+  private final SortedMap<String, String> journalled = new TreeMap<>();
   private final Map<String, FileForm> forms = new HashMap<>();
   private final List<Revision> history = new ArrayList<>();
   private final List<Revision> found = new ArrayList<>();
@@ -90,6 +91,7 @@ public final class Keeper implements AutoCloseable {
         if (there.isPresent()) {
           String now = caughtUp(name, there.get(), entries);
           texts.put(name, now);
+          journalled.put(name, now);
           kept.put(name, there.get());
         }
       }
@@ -129,11 +131,17 @@ public final class Keeper implements AutoCloseable {
   /** The text after the entries that follow the one at which it stood so. */
   private static String replayed(String name, String from, List<Entry> entries) {
     String hash = TextHash.of(from);
-    int start = 0;
+    int start = -1;
     for (int i = 0; i < entries.size(); i++) {
+      if (hash.equals(entries.get(i).before().get(name))) {
+        start = i;
+      }
       if (hash.equals(entries.get(i).hashes().get(name))) {
         start = i + 1;
       }
+    }
+    if (start < 0) {
+      return from;
     }
     String text = from;
     for (Entry entry : entries.subList(start, entries.size())) {
@@ -188,22 +196,9 @@ public final class Keeper implements AutoCloseable {
    */
   public Map<String, String> keep(List<Revision> revisions, Map<String, String> now)
       throws IOException {
-    List<Entry> entries = new ArrayList<>();
-    for (Revision revision : revisions) {
-      entries.add(new Entry(revision, Map.of()));
-    }
-    if (!entries.isEmpty()) {
-      Map<String, String> hashes = new TreeMap<>();
-      for (Revision revision : revisions) {
-        for (Splice splice : revision.splices()) {
-          String text = now.get(splice.file());
-          if (text != null) {
-            hashes.put(splice.file(), TextHash.of(text));
-          }
-        }
-      }
-      entries.set(entries.size() - 1, new Entry(revisions.get(revisions.size() - 1), hashes));
-      journal.append(entries);
+    if (!revisions.isEmpty()) {
+      journal.append(entries(revisions, now));
+      journalled.putAll(now);
     }
     Map<String, String> outside = new HashMap<>();
     for (Map.Entry<String, String> each : now.entrySet()) {
@@ -218,6 +213,27 @@ public final class Keeper implements AutoCloseable {
       }
     }
     return outside;
+  }
+
+  private List<Entry> entries(List<Revision> revisions, Map<String, String> now) {
+    Map<String, String> before = new TreeMap<>();
+    Map<String, String> after = new TreeMap<>();
+    for (Revision revision : revisions) {
+      for (Splice splice : revision.splices()) {
+        String file = splice.file();
+        before.put(file, TextHash.of(journalled.getOrDefault(file, "")));
+        after.put(file, TextHash.of(now.getOrDefault(file, "")));
+      }
+    }
+    List<Entry> entries = new ArrayList<>();
+    for (int i = 0; i < revisions.size(); i++) {
+      entries.add(
+          new Entry(
+              revisions.get(i),
+              i == 0 ? before : Map.of(),
+              i == revisions.size() - 1 ? after : Map.of()));
+    }
+    return entries;
   }
 
   private void write(String name, String text) throws IOException {
@@ -254,7 +270,9 @@ public final class Keeper implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    lock.release();
+    if (lock.isValid()) {
+      lock.release();
+    }
     lockFile.close();
   }
 }

@@ -2,6 +2,7 @@ package org.hemwright.workroom.ledger;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,7 +17,11 @@ import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Notch;
 import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.quantity.DecimalText;
 import org.hemwright.pattern.quantity.LengthFormat;
+import org.hemwright.pattern.quantity.LengthKind;
+import org.hemwright.pattern.quantity.LengthRounding;
+import org.hemwright.pattern.quantity.Quantity;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.talk.Frame;
@@ -51,12 +56,29 @@ public final class LedgerView implements View {
     return name.replace('_', ' ');
   }
 
-  /** How lengths are said in this document. */
+  /**
+   * How lengths are said in this document: those that she drafts with to 0.1 mm and 1/32 in, in
+   * centimetres from 1 cm up.
+   */
   public static LengthFormat format(SizeRun run) {
-    return LengthFormat.of(
+    LengthRounding usual = LengthRounding.HANDBOOK;
+    Map<LengthKind, LengthRounding.Step> steps = new EnumMap<>(usual.steps());
+    steps.put(LengthKind.DIFFERENCE, new LengthRounding.Step(0.1, 32, 10));
+    return new LengthFormat(
         run.pattern().details().units() == Details.Units.INCHES
             ? LengthFormat.Edition.INCHES_FIRST
-            : LengthFormat.Edition.METRIC_FIRST);
+            : LengthFormat.Edition.METRIC_FIRST,
+        false,
+        new LengthRounding(steps, usual.partners()));
+  }
+
+  /** A number in words, whatever it is of. */
+  public static String said(Quantity quantity, LengthFormat lengths) {
+    return switch (quantity.kind()) {
+      case LENGTH -> lengths.text(quantity.amount(), LengthKind.DIFFERENCE);
+      case ANGLE -> DecimalText.of(StrictMath.toDegrees(quantity.amount()), 2) + "\u00b0";
+      default -> DecimalText.of(quantity.amount(), 4);
+    };
   }
 
   /** One answer on its way. */

@@ -34,6 +34,11 @@ final class Measure {
     write(label, value, mm -> lengths.text(mm, LengthKind.DIFFERENCE));
   }
 
+  /** An allowance (mm), said by its nominal partner. */
+  void allowance(String label, InSize value) {
+    write(label, value, mm -> lengths.text(mm, LengthKind.ALLOWANCE));
+  }
+
   /** An area (mm²), said in square centimetres. */
   void area(String label, InSize value) {
     write(label, value, mm2 -> DecimalText.of(mm2 / 100, 0) + " cm\u00b2");
@@ -51,19 +56,11 @@ final class Measure {
           for (SizedPattern sized : sizes) {
             Quantity quantity = value.apply(sized);
             if (quantity != null) {
-              return said(new Quantity(quantity.kind(), amount));
+              return LedgerView.said(new Quantity(quantity.kind(), amount), lengths);
             }
           }
           return "";
         });
-  }
-
-  private String said(Quantity quantity) {
-    return switch (quantity.kind()) {
-      case LENGTH -> lengths.text(quantity.amount(), LengthKind.DIFFERENCE);
-      case ANGLE -> DecimalText.of(StrictMath.toDegrees(quantity.amount()), 2) + "\u00b0";
-      default -> DecimalText.of(quantity.amount(), 4);
-    };
   }
 
   private void write(String label, InSize value, java.util.function.DoubleFunction<String> said) {

@@ -82,8 +82,15 @@ public final class TableView implements View {
         .ifPresent(run -> head.put("base", run.pattern().base().position()));
     styles(room, head.putArray("styles"));
     ArrayNode order = head.putArray("order");
+    Set<String> drawn = new LinkedHashSet<>();
+    now.keySet().forEach(spot -> drawn.add(spot.piece()));
     Set<String> names = new LinkedHashSet<>();
-    now.keySet().forEach(spot -> names.add(spot.piece()));
+    room.draft()
+        .evaluated()
+        .run()
+        .ifPresent(run -> run.pattern().pieces().forEach(card -> names.add(card.name())));
+    names.retainAll(drawn);
+    names.addAll(drawn);
     names.forEach(order::add);
     ArrayNode structures = head.putArray("structures");
     ArrayNode drawings = head.putArray("drawings");

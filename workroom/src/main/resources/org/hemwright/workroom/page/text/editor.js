@@ -9,6 +9,8 @@ import { ask, hear } from '../line.js';
 import { get, put, select, watch } from '../state.js';
 import { TEXT } from '../words/text.js';
 import { colours } from './colours.js';
+import { completion } from './proposals.js';
+import { meanings } from './meanings.js';
 import { problemsField, showProblems } from './problems.js';
 import { Step } from './step.js';
 
@@ -42,7 +44,7 @@ export async function startEditor() {
     EditorView.cspNonce.of(nonce),
     lineNumbers(), highlightActiveLine(), highlightActiveLineGutter(), drawSelection(), bracketMatching(),
     EditorView.lineWrapping, highlightSelectionMatches(), search({ top: true }), indentUnit.of('  '), EditorState.tabSize.of(2),
-    await colours(), marked, problemsField,
+    await colours(), marked, problemsField, completion(), meanings(),
     keymap.of([...searchKeymap.filter((each) => !/z|y/i.test(each.key ?? '')), indentWithTab, ...defaultKeymap]),
     EditorView.contentAttributes.of({ 'aria-label': TEXT.title, spellcheck: 'false', tabindex: '0' }),
     EditorView.updateListener.of(updated),

@@ -3,4 +3,5 @@
 export const TEXT = {
   title: 'Document',
   mend: 'Mend it so',
+  keys: 'F12 goes to where a name is said. Ctrl and blank proposes what may come next. Escape and then Tab leaves the document.',
 };
