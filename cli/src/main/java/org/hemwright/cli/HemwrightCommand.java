@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
       AdviseCommand.class,
       TailorCommand.class,
       CompareCommand.class,
+      ChartCommand.class,
       LayCommand.class,
       CompletionCommand.class
     },

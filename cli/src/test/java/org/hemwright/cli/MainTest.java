@@ -68,8 +68,8 @@ class MainTest {
     assertThat(run("compare", "one")).isEqualTo(ExitCode.INPUT_WRONG);
     assertThat(err().lines())
         .containsExactly(
-            "hemwright draw: --as gif: it takes svg or png; hemwright draw --help shows what there"
-                + " is",
+            "hemwright draw: --as gif: it takes png, svg or dxf; hemwright draw --help shows what"
+                + " there is",
             "hemwright draw: --per-mm x: “x” is no number; hemwright draw --help shows what there"
                 + " is",
             "hemwright paper: --on a5: it takes either, a4, letter, a0 or roll; hemwright paper"

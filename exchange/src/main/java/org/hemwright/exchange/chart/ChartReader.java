@@ -50,7 +50,7 @@ public final class ChartReader {
     return Messages.beside(ChartReader.class, "chart.properties");
   }
 
-  private static Optional<Table> table(String file, byte[] content, ChartProblems problems) {
+  static Optional<Table> table(String file, byte[] content, ChartProblems problems) {
     if (content.length > MOST_BYTES) {
       problems.file("chart-too-large", Argument.of((long) MOST_BYTES >> 20));
       return Optional.empty();
