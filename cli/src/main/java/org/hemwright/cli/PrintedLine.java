@@ -10,7 +10,10 @@ final class PrintedLine {
   static String of(PrintedFile file) {
     String pages = file.pages() == 1 ? "1 page" : file.pages() + " pages";
     if (file.paper().isEmpty()) {
-      pages = file.name().endsWith(".svg") ? "drawing" : "picture";
+      pages =
+          file.name().endsWith(".html")
+              ? "page for a screen"
+              : file.name().endsWith(".svg") ? "drawing" : "picture";
     }
     String groups =
         file.groups().stream()
