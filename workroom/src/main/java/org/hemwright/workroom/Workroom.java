@@ -11,6 +11,7 @@ import org.hemwright.workbench.folder.DiskFolder;
 import org.hemwright.workbench.folder.FolderFile;
 import org.hemwright.workbench.folder.PackedFolder;
 import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workroom.bodies.BodiesView;
 import org.hemwright.workroom.dials.DialView;
 import org.hemwright.workroom.drag.DragView;
 import org.hemwright.workroom.keep.Keeper;
@@ -37,6 +38,7 @@ public final class Workroom implements BrowserDoor {
         new DragView(table),
         new DialView(table),
         new LedgerView(),
+        new BodiesView(),
         new ProofView());
   }
 

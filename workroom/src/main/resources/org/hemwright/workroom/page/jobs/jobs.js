@@ -9,6 +9,7 @@ import { JOBS } from '../words/room.js';
  * called when another job is turned to; `wide: true` has the sheet laid over the table.
  */
 const MODULES = {
+  bodies: () => import('./bodies.js'),
   draft: () => import('./draft.js'),
   proof: () => import('./proof.js'),
 };
