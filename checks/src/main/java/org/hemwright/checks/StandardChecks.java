@@ -51,7 +51,10 @@ public final class StandardChecks {
         new ConstructionCheck(Question.OPENINGS),
         new ConstructionCheck(Question.PRESSING),
         new ConstructionCheck(Question.STITCHES),
-        new ConstructionCheck(Question.MARKS));
+        new ConstructionCheck(Question.MARKS),
+        new ChildCordCheck(ChildLimits.HANDBOOK),
+        new ChildSmallPartsCheck(ChildLimits.HANDBOOK),
+        new ChildSleepwearCheck(ChildLimits.HANDBOOK));
   }
 
   /** Their sentences. */
