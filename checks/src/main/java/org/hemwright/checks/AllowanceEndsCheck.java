@@ -13,6 +13,7 @@ import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
 import org.hemwright.pattern.finding.Status;
+import org.hemwright.pattern.piece.Allowance;
 import org.hemwright.pattern.piece.CutLine;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
@@ -30,13 +31,17 @@ record AllowanceEndsCheck(CutLines cutLines, CheckSettings settings) implements 
   @Override
   public List<Finding> check(SizedPattern sized, Pattern pattern, Drawn drawn) {
     List<Finding> findings = new ArrayList<>();
+    TurnedOut turnedOut = TurnedOut.in(sized);
     for (Seam seam : sized.seams()) {
       for (Seam.Join join : seam.joins()) {
         for (Seam.Layer layer : join.layers().subList(1, join.layers().size())) {
           for (boolean start : new boolean[] {true, false}) {
             Optional<EdgeTip> first = EdgeTip.of(join.layers().get(0), start, sized);
             Optional<EdgeTip> second = EdgeTip.of(layer, start, sized);
-            if (first.isPresent() && second.isPresent()) {
+            if (first.isPresent()
+                && second.isPresent()
+                && !turnedOut.at(join, first.get(), second.get())
+                && isTurnedBack(first.get()) == isTurnedBack(second.get())) {
               judge(seam, first.get(), second.get(), drawn, findings);
             }
           }
@@ -75,6 +80,11 @@ record AllowanceEndsCheck(CutLines cutLines, CheckSettings settings) implements 
             .at(Place.on(second.drawn().origin(), second.piece().name(), second.point()))
             .build()
             .as(apart > settings.sewing().endsFail() ? Status.FAIL : Status.WARN));
+  }
+
+  /** Whether the edge beside is turned back; where one is and one is not, it is folded before. */
+  private static boolean isTurnedBack(EdgeTip tip) {
+    return tip.beside().drawn().allowance() instanceof Allowance.TurnedBack;
   }
 
   private static boolean isFold(EdgeTip tip) {

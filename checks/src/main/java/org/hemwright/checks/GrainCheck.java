@@ -21,7 +21,8 @@ import org.hemwright.pattern.seam.Seam;
 /**
  * Every piece has a grain arrow that lies on it; a piece on the fold has it along its fold, as
  * cloth is folded; and two pieces that a long seam joins hang on the same grain (handbook section
- * 1, "Grain").
+ * 1, "Grain"); a band across the end of a sleeve or a leg has its own along the seam (common
+ * practice, no source).
  */
 record GrainCheck(CheckSettings settings) implements EachSizeCheck {
   /** A seam hangs with the grain where it leaves it by less than this. */
@@ -119,6 +120,11 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
     }
     Piece told = own > mate ? here.get() : there.get();
     Piece like = own > mate ? there.get() : here.get();
+    Path along = own > mate ? other.get().path() : one.get().path();
+    boolean across = Math.max(own, mate) > Math.PI / 2 - ALONG;
+    if (across && depth(like, along) <= settings.making().bandDepth()) {
+      return Optional.empty();
+    }
     return Optional.of(
         Finding.warn("grain-mates", told.name())
             .with("piece", told.name())
@@ -129,6 +135,19 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
             .values(Math.toDegrees(Math.max(own, mate)), Math.toDegrees(Math.min(own, mate)), "deg")
             .at(Place.on(told.grain().get().origin(), told.name(), told.grain().get().from()))
             .build());
+  }
+
+  /** How far a piece reaches from one of its edges (mm): the depth of a cuff or a waistband. */
+  private static double depth(Piece piece, Path edge) {
+    Vector square = chord(edge).unit().left();
+    double least = 0;
+    double most = 0;
+    for (Edge other : piece.edges()) {
+      double at = other.path().start().minus(edge.start()).dot(square);
+      least = Math.min(least, at);
+      most = Math.max(most, at);
+    }
+    return most - least;
   }
 
   private static Vector chord(Path path) {

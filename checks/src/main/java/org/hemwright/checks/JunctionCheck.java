@@ -46,18 +46,15 @@ record JunctionCheck(CheckSettings settings) implements EachSizeCheck {
     private final SizedPattern sized;
     private final List<Following> follow = new ArrayList<>();
     private final Set<String> sewn = new HashSet<>();
-    private final Set<String> toItsImage = new HashSet<>();
+    private final TurnedOut turnedOut;
     private final List<Finding> findings = new ArrayList<>();
 
     Ends(SizedPattern sized) {
       this.sized = sized;
+      this.turnedOut = TurnedOut.in(sized);
       for (Seam seam : sized.seams()) {
         for (Seam.Join join : seam.joins()) {
           join.layers().forEach(this::walk);
-          String first = join.layers().get(0).text();
-          if (join.layers().stream().allMatch(layer -> layer.text().equals(first))) {
-            toItsImage.add(first);
-          }
         }
       }
     }
@@ -81,7 +78,9 @@ record JunctionCheck(CheckSettings settings) implements EachSizeCheck {
             for (boolean start : new boolean[] {true, false}) {
               Optional<EdgeTip> first = EdgeTip.of(join.layers().get(0), start, sized);
               Optional<EdgeTip> second = EdgeTip.of(layer, start, sized);
-              if (first.isPresent() && second.isPresent()) {
+              if (first.isPresent()
+                  && second.isPresent()
+                  && !turnedOut.at(join, first.get(), second.get())) {
                 judge(seam, first.get(), second.get());
               }
             }
@@ -98,8 +97,8 @@ record JunctionCheck(CheckSettings settings) implements EachSizeCheck {
       if (!sewn.contains(first.text()) && !sewn.contains(second.text())) {
         return true;
       }
-      if (toItsImage.contains(first.text())
-          && toItsImage.contains(second.text())
+      if (turnedOut.closed().contains(first.text())
+          && turnedOut.closed().contains(second.text())
           && !first.text().equals(second.text())) {
         return true;
       }

@@ -3,6 +3,7 @@ package org.hemwright.checks;
 import java.util.ArrayList;
 import java.util.List;
 import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.Pattern;
@@ -10,6 +11,7 @@ import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
+import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.quantity.Quantity;
@@ -21,6 +23,9 @@ import org.hemwright.pattern.quantity.Quantity;
 record LengthenCheck(CheckSettings settings) implements EachSizeCheck {
   /** How closely a piece is measured for its length (mm). */
   private static final double ROUGHLY = 2;
+
+  /** An edge that strays less from its chord (mm) is straight. */
+  private static final double STRAIGHT = 0.1;
 
   @Override
   public String id() {
@@ -82,7 +87,15 @@ record LengthenCheck(CheckSettings settings) implements EachSizeCheck {
   static boolean isStrip(Piece piece) {
     double area = Math.abs(piece.stitchLine().signedArea());
     Box box = piece.stitchLine().bounds();
-    return piece.edges().size() == 4 && area > 0.99 * box.width() * box.height();
+    return piece.edges().size() == 4
+        && area > 0.99 * box.width() * box.height()
+        && piece.edges().stream().map(Edge::path).allMatch(LengthenCheck::isStraight);
+  }
+
+  private static boolean isStraight(Path path) {
+    Path chord = Path.straight(path.start(), path.end());
+    return path.flattened(STRAIGHT).stream()
+        .allMatch(point -> chord.nearest(point).point().distanceTo(point) <= STRAIGHT);
   }
 
   private static double extent(Piece piece, Vector along) {

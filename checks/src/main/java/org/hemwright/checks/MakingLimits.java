@@ -10,15 +10,22 @@ package org.hemwright.checks;
  *     seam
  * @param arrowOff a stretch arrow may lie this far off the way in which its cloth stretches
  * @param hemEase the edge of a hem may be this share longer or shorter than the line it is sewn to
+ * @param bandDepth a piece no deeper than this beside a seam is a band, and its grain may run along
+ *     the end of what it is sewn to
  */
 public record MakingLimits(
-    double selvedge, double lengthenFrom, double grainApart, double arrowOff, double hemEase) {
+    double selvedge,
+    double lengthenFrom,
+    double grainApart,
+    double arrowOff,
+    double hemEase,
+    double bandDepth) {
   /**
    * Handbook section 5: 15 mm a side. A hem of 38 mm on a flared skirt, as section 3 has it, is
    * eased by a tenth. The others are common practice, no source.
    */
   public static final MakingLimits HANDBOOK =
-      new MakingLimits(15, 250, Math.toRadians(15), Math.toRadians(5), 0.1);
+      new MakingLimits(15, 250, Math.toRadians(15), Math.toRadians(5), 0.1, 200);
 
   public MakingLimits {
     CheckSettings.inOrder(selvedge);
@@ -26,5 +33,6 @@ public record MakingLimits(
     CheckSettings.inOrder(grainApart);
     CheckSettings.inOrder(arrowOff);
     CheckSettings.inOrder(hemEase);
+    CheckSettings.inOrder(bandDepth);
   }
 }

@@ -11,9 +11,9 @@ import org.hemwright.pattern.seam.Seam;
 
 /**
  * The notches of two layers meet, single on single and double on double (handbook section 1,
- * "Notches"), and each sewn notch meets something in one seam at least: a notch, or a seam or fold
- * that the other layer passes. What one layer is longer than the other may lie on either side of a
- * notch; where it is spread evenly, so are the notches.
+ * "Notches"), and each sewn notch of every cut copy meets something in one seam at least, its own
+ * image apart: a notch, or a seam or fold that the other layer passes. What one layer is longer
+ * than the other may lie on either side of a notch; where it is spread evenly, so are the notches.
  */
 record NotchMatesCheck(CheckSettings settings) implements EachSizeCheck {
   @Override
@@ -33,13 +33,16 @@ record NotchMatesCheck(CheckSettings settings) implements EachSizeCheck {
     }
     Set<NotchPairing.Key> met = new LinkedHashSet<>();
     pairings.forEach(pairing -> met.addAll(pairing.met()));
-    Set<NotchPairing.Key> told = new LinkedHashSet<>(met);
+    Set<String> told = new LinkedHashSet<>();
     List<Finding> findings = new ArrayList<>();
     for (boolean paired : new boolean[] {true, false}) {
       for (NotchPairing pairing : pairings) {
         for (NotchPairing.Problem problem : pairing.problems()) {
-          if (problem.isPaired() == paired && !told.containsAll(problem.notches())) {
-            told.addAll(problem.notches());
+          Set<NotchPairing.Key> open = new LinkedHashSet<>(problem.notches());
+          open.removeAll(met);
+          open.removeIf(notch -> told.contains(notch.drawn()));
+          if (problem.isPaired() == paired && !open.isEmpty()) {
+            problem.notches().forEach(notch -> told.add(notch.drawn()));
             findings.add(problem.finding());
           }
         }

@@ -17,6 +17,7 @@ import org.hemwright.pattern.measure.LayerWalk;
 import org.hemwright.pattern.measure.LayerWalk.Stop;
 import org.hemwright.pattern.measure.SeamWalk;
 import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
 
 /** The notches of two layers of a seam laid on each other: which meet, and which do not. */
@@ -36,8 +37,13 @@ final class NotchPairing {
   private final Set<Key> met = new LinkedHashSet<>();
   private final List<Problem> problems = new ArrayList<>();
 
-  /** One notch of a drawing. */
-  record Key(String piece, String edge, int index) {}
+  /** One notch of a cut copy and half. */
+  record Key(String piece, String copy, EdgePlace.Half half, String edge, int index) {
+    /** As it is drawn, whichever copy it is cut in. */
+    String drawn() {
+      return piece + "." + edge + " " + index;
+    }
+  }
 
   /**
    * What is wrong with a notch or two.
@@ -145,8 +151,7 @@ final class NotchPairing {
         here.remove(notch);
         there.remove(mate);
         if (sameKind) {
-          met.add(key(notch));
-          met.add(key(mate));
+          meets(key(notch), key(mate));
         } else {
           problems.add(
               new Problem(
@@ -154,6 +159,14 @@ final class NotchPairing {
                   problem("notch-kind", 0, notch).at(place(mate)).build()));
         }
       }
+    }
+  }
+
+  /** Notes a pair that meets; a notch that meets its own image may still miss another. */
+  private void meets(Key notch, Key mate) {
+    if (!notch.drawn().equals(mate.drawn())) {
+      met.add(notch);
+      met.add(mate);
     }
   }
 
@@ -229,7 +242,7 @@ final class NotchPairing {
     return Place.on(seam.origin(), notch.place().piece(), notch.point());
   }
 
-  /** The drawing's notch that lies nearest. */
+  /** The notch that lies nearest on the drawing. */
   private Key key(Stop notch) {
     String name = notch.place().piece();
     String edge = notch.place().edge();
@@ -247,6 +260,6 @@ final class NotchPairing {
         }
       }
     }
-    return new Key(name, edge, nearest);
+    return new Key(name, notch.place().copy(), notch.place().half(), edge, nearest);
   }
 }

@@ -34,6 +34,7 @@ final class SeamSidesCheck implements EachSizeCheck {
           continue;
         }
         facing(seam, join, halves, findings);
+        likes(seam, join, halves, findings);
         for (Seam.Layer layer : join.layers()) {
           holding(seam, layer, halves, findings);
           for (EdgePlace place : layer.run()) {
@@ -124,6 +125,27 @@ final class SeamSidesCheck implements EachSizeCheck {
               .with("other_copy", second.copy())
               .with("other_edge", second.edge())
               .build());
+    }
+  }
+
+  /** Two copies of one piece in a join lie face to face or back to back: a left on a right. */
+  private static void likes(Seam seam, Seam.Join join, CutHalves halves, List<Finding> findings) {
+    for (int i = 2; i < join.layers().size(); i++) {
+      EdgePlace own = join.layers().get(i).run().get(0);
+      for (int k = i - 1; k > 0; k--) {
+        EdgePlace other = join.layers().get(k).run().get(0);
+        int hand = halves.hand(join.layers().get(i));
+        if (other.piece().equals(own.piece())
+            && hand != 0
+            && hand == halves.hand(join.layers().get(k))) {
+          findings.add(
+              problem("seam-facing", seam, other, halves)
+                  .with("other", own.piece())
+                  .with("other_copy", own.copy())
+                  .with("other_edge", own.edge())
+                  .build());
+        }
+      }
     }
   }
 

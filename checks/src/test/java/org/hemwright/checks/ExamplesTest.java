@@ -37,7 +37,8 @@ class ExamplesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "marram-trousers", "inlet-tee", "brackish-skirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "marram-trousers", "inlet-tee", "brackish-skirt", "shingle-shirt"})
   void nothingIsFoundInAnySize(String example) throws IOException {
     SizeRun run = run(example);
     for (Check check : StandardChecks.with(CheckSettings.HANDBOOK)) {

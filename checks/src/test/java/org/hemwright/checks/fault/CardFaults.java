@@ -321,8 +321,15 @@ final class CardFaults {
                         .piece(place.piece())
                         .flatMap(p -> p.edge(place.edge()))
                         .filter(edge -> edge.path().length() > 300)
+                        .filter(edge -> hangsAlong(sized.piece(place.piece()).orElseThrow(), edge))
                         .isPresent())
         && layers.stream().anyMatch(layer -> layer.run().get(0).piece().equals(piece.name()));
+  }
+
+  /** Whether the grain runs along an edge rather than across it. */
+  private static boolean hangsAlong(Piece piece, Edge edge) {
+    Vector chord = edge.path().end().minus(edge.path().start());
+    return Math.abs(chord.unit().dot(piece.grain().orElseThrow().direction())) > 0.8;
   }
 
   private static Grain turned(Piece piece, double degrees) {

@@ -18,7 +18,7 @@ final class CornerFaults {
 
   static final Fault HEM_CORNER_LOST =
       Fault.inOneSize(
-          "the mirrored corner of a turned-back hem lost, its side let out by 40 mm",
+          "the mirrored corner of a turned-back hem lost, its side let out by 40 mm or more",
           garment ->
               garment.threeSizes().stream()
                   .flatMap(
@@ -51,7 +51,10 @@ final class CornerFaults {
         hemFirst
             ? before(piece, corner).path().endDirection()
             : piece.edges().get(corner).path().startDirection().negated();
-    return Reworked.cornerMoved(piece, corner, out.times(40));
+    Piece moved = Reworked.cornerMoved(piece, corner, out.times(40));
+    Edge beside = hemFirst ? piece.edges().get(corner) : before(piece, corner);
+    double far = 0.15 * beside.path().length();
+    return far <= 40 ? moved : Reworked.cornerMoved(piece, corner, out.times(far));
   }
 
   private static Piece plain(Piece piece, int index) {
@@ -74,6 +77,7 @@ final class CornerFaults {
                                   piece ->
                                       piece.edges().stream()
                                           .filter(CornerFaults::isHem)
+                                          .filter(edge -> runsOn(sized, piece, edge))
                                           .map(
                                               edge ->
                                                   garment.planted(
@@ -95,6 +99,7 @@ final class CornerFaults {
                                   piece ->
                                       piece.edges().stream()
                                           .filter(CornerFaults::isHem)
+                                          .filter(edge -> runsOn(sized, piece, edge))
                                           .map(
                                               edge ->
                                                   garment.planted(
@@ -109,6 +114,32 @@ final class CornerFaults {
   }
 
   /** Whether an edge beside a hem is sewn to an edge of another piece that has a hem too. */
+  /** Whether a seam begins beside a hem and beside another piece's hem. */
+  private static boolean runsOn(SizedPattern sized, Piece piece, Edge hem) {
+    int count = piece.edges().size();
+    int index = piece.edges().indexOf(hem);
+    List<String> beside =
+        List.of(
+            piece.edges().get((index + 1) % count).name(),
+            piece.edges().get((index + count - 1) % count).name());
+    return sized.seams().stream()
+        .flatMap(seam -> seam.joins().stream())
+        .filter(join -> join.layers().stream().allMatch(layer -> layer.run().size() == 1))
+        .map(join -> join.layers().stream().map(layer -> layer.run().get(0)).toList())
+        .filter(
+            places ->
+                places.stream()
+                    .anyMatch(p -> p.piece().equals(piece.name()) && beside.contains(p.edge())))
+        .anyMatch(
+            places ->
+                places.stream()
+                    .filter(p -> !p.piece().equals(piece.name()))
+                    .anyMatch(
+                        p ->
+                            isBesideHem(
+                                sized.piece(p.piece()).orElseThrow(), p.piece(), p.edge())));
+  }
+
   private static boolean runsOnToAnother(SizedPattern sized, Piece piece) {
     return sized.pieces().stream()
         .filter(other -> !other.name().equals(piece.name()))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.hemwright.geometry.Point;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.measure.LayerWalk;
 import org.hemwright.pattern.piece.Edge;
@@ -40,6 +41,26 @@ final class NotchFaults {
     boolean isEased() {
       return Garment.seamsOf(sized, piece.name(), notch.edge()).stream()
           .anyMatch(seam -> !seam.ease().share() && seam.ease().most() > 0);
+    }
+
+    /** Whether nothing but other notches holds it: not the first from either end, at no joint. */
+    boolean isBetweenEased() {
+      return Garment.seamsOf(sized, piece.name(), notch.edge()).stream()
+          .filter(seam -> !seam.ease().share() && seam.ease().most() > 0)
+          .flatMap(seam -> seam.joins().stream())
+          .flatMap(join -> join.layers().stream())
+          .map(layer -> LayerWalk.of(layer, sized).stops())
+          .map(stops -> stops.stream().filter(LayerWalk.Stop::isNotch).toList())
+          .anyMatch(
+              stops ->
+                  stops.stream()
+                      .skip(1)
+                      .limit(Math.max(0, stops.size() - 2))
+                      .anyMatch(stop -> stop.point().distanceTo(point()) < 0.01));
+    }
+
+    private Point point() {
+      return edge().path().at(Math.min(edge().path().length(), notch.distance())).point();
     }
 
     /** Whether the edge closes to a loop that is stretched evenly. */
@@ -149,7 +170,11 @@ final class NotchFaults {
     }
     return at.marksEvenParts()
         ? "seam-marks"
-        : at.isItsOwnMate() ? "grade-even" : at.isEased() ? "cap-ease" : "notch-mates";
+        : at.isItsOwnMate()
+            ? "grade-even"
+            : at.isEased() && !(at.isBetweenEased() && !at.meetsJoint())
+                ? "cap-ease"
+                : "notch-mates";
   }
 
   static final Fault REMOVED =

@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.piece.Allowance;
+import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
@@ -127,7 +128,21 @@ final class SeamFaults {
                                                       garment,
                                                       seam,
                                                       Reworked.seam(sized, other),
-                                                      "seam-sides")))));
+                                                      wrongCopyCheck(other))))));
+
+  /** In a third layer the copy that is passed over is told; taken twice, the one taken. */
+  private static String wrongCopyCheck(Seam seam) {
+    Seam.Join join = seam.joins().get(0);
+    EdgePlace last = join.layers().get(join.layers().size() - 1).run().get(0);
+    boolean twice =
+        seam.joins().stream()
+                .flatMap(each -> each.layers().stream())
+                .flatMap(layer -> layer.run().stream())
+                .filter(last::equals)
+                .count()
+            > 1;
+    return join.layers().size() > 2 && !twice ? "edge-used" : "seam-sides";
+  }
 
   private static Optional<Seam> otherCopy(SizedPattern sized, Seam seam) {
     Seam.Join join = seam.joins().get(0);
@@ -183,7 +198,24 @@ final class SeamFaults {
   static final Fault TURNED =
       Fault.inOneSize(
           "a layer sewn from its other end",
-          garment -> inSeams(garment, "seam-sides", seam -> seam.flatMap(SeamFaults::turned)));
+          garment ->
+              inSeams(
+                  garment,
+                  "seam-sides",
+                  seam ->
+                      seam.filter(own -> !bindsSlit(garment, own)).flatMap(SeamFaults::turned)));
+
+  /** A binding along a slit, which goes up one side and down the other, has no other end. */
+  private static boolean bindsSlit(Garment garment, Seam seam) {
+    SizedPattern sized = garment.threeSizes().get(0);
+    return Garment.places(seam)
+        .anyMatch(
+            place ->
+                sized.piece(place.piece()).stream()
+                    .flatMap(piece -> piece.marks(Mark.Placement.class).stream())
+                    .filter(line -> line.name().equals(place.edge()))
+                    .anyMatch(line -> line.path().isClosed()));
+  }
 
   private static Optional<Seam> turned(Seam seam) {
     Seam.Join join = seam.joins().get(0);

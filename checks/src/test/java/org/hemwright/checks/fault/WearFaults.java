@@ -1,5 +1,6 @@
 package org.hemwright.checks.fault;
 
+import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
@@ -97,7 +98,22 @@ final class WearFaults {
                 layers ->
                     layers.stream().map(Seam.Layer::run).allMatch(run -> run.size() == 1)
                         && layers.stream()
-                            .allMatch(l -> l.run().get(0).piece().equals(piece.name())));
+                            .allMatch(
+                                l ->
+                                    l.run().get(0).piece().equals(piece.name())
+                                        && l.run().get(0).from().isEmpty()
+                                        && l.run().get(0).to().isEmpty())
+                        && layers.stream().map(l -> l.run().get(0).edge()).distinct().count() == 2
+                        && areOpposite(piece, layers));
+  }
+
+  /** Whether a seam brings the two ends of a strip together, and not its long edges. */
+  private static boolean areOpposite(Piece piece, List<Seam.Layer> layers) {
+    double shortest =
+        piece.edges().stream().mapToDouble(edge -> edge.path().length()).min().orElse(0);
+    return layers.stream()
+        .map(layer -> piece.edge(layer.run().get(0).edge()).orElseThrow())
+        .allMatch(edge -> edge.path().length() < shortest + 1);
   }
 
   /** Every piece of a size drawn narrower, for what a predicate finds in that size. */
@@ -111,7 +127,12 @@ final class WearFaults {
                     "all pieces",
                     Reworked.scaled(sized, factor),
                     check,
-                    Set.of("opening waist", "level hip", "level bust", "level upper_arm")));
+                    Set.of(
+                        "opening waist",
+                        "level hip",
+                        "level bust",
+                        "level chest",
+                        "level upper_arm")));
   }
 
   static final Fault OPENING_NARROW =

@@ -1,8 +1,10 @@
 package org.hemwright.pattern.seam;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hemwright.pattern.finding.Finding;
 
 /** One attempt to resolve one seam by what is known so far. */
@@ -13,6 +15,9 @@ final class SeamAttempt {
   private final SeamTrouble trouble;
   private final List<List<Strand>> strung = new ArrayList<>();
   private final List<List<Strand>> joins = new ArrayList<>();
+
+  /** The layers that lie beneath the first, their right side to its wrong side. */
+  private final Set<Integer> beneath = new HashSet<>();
 
   SeamAttempt(SeamRequest request, List<List<Sought>> layers, CutParts cut, StrandMaker maker) {
     this.request = request;
@@ -67,6 +72,8 @@ final class SeamAttempt {
   }
 
   private Pairing.Outcome sewOn(int layer) {
+    boolean under = liesBeneath(layer);
+    halvesThatFace(layer, under);
     List<Strand> first = strung.get(0);
     List<Strand> second = strung.get(layer);
     if (isFirstAgain(layer)) {
@@ -83,8 +90,13 @@ final class SeamAttempt {
     if (joins.size() != first.size()) {
       return Pairing.Outcome.COUNTS_DIFFER;
     }
-    Pairing pairing = Pairing.of(first, second, pooled(0) || pooled(layer));
+    boolean either = pooled(0) || pooled(layer);
+    Pairing pairing =
+        Pairing.of(first, under ? second.stream().map(Strand::flipped).toList() : second, either);
     boolean turnable = false;
+    if (under && pairing.outcome() != Pairing.Outcome.PAIRED) {
+      pairing = Pairing.of(first, second, either);
+    }
     if (pairing.outcome() == Pairing.Outcome.HANDS_DIFFER && layer > 1) {
       pairing = Pairing.of(first, second.stream().map(Strand::flipped).toList(), false);
     }
@@ -107,6 +119,48 @@ final class SeamAttempt {
       }
     }
     return pairing.outcome();
+  }
+
+  /**
+   * Where a left or a right piece stands alone, as the two fronts of a shirt do, it is sewn to the
+   * half of a piece on the fold that faces it; the other half is for its partner.
+   */
+  private void halvesThatFace(int layer, boolean under) {
+    List<Strand> first = strung.get(0);
+    List<Strand> second = strung.get(layer);
+    if (2 * first.size() == second.size()) {
+      strung.set(layer, facing(first, second, under));
+    } else if (layer == 1 && first.size() == 2 * second.size()) {
+      strung.set(0, facing(second, first, false));
+      joins.removeIf(join -> !strung.get(0).contains(join.get(0)));
+    }
+  }
+
+  private static List<Strand> facing(List<Strand> few, List<Strand> many, boolean under) {
+    int hand = few.get(0).hand();
+    int wanted = under ? hand : -hand;
+    boolean halves = many.stream().allMatch(Strand::onHalves);
+    boolean oneHand = few.stream().allMatch(strand -> strand.hand() == hand && !strand.placed());
+    List<Strand> found = many.stream().filter(strand -> strand.hand() == wanted).toList();
+    return halves && oneHand && found.size() == few.size() ? found : many;
+  }
+
+  /**
+   * Two copies of one piece in a seam, such as the outer and the inner yoke, lie face to face or
+   * back to back: where one has its right side to the first layer's, the other has it to the first
+   * layer's wrong side.
+   */
+  private boolean liesBeneath(int layer) {
+    for (int before = layer - 1; before > 0; before--) {
+      if (piece(before).equals(piece(layer)) && !beneath.contains(before)) {
+        beneath.add(layer);
+      }
+    }
+    return beneath.contains(layer);
+  }
+
+  private String piece(int layer) {
+    return layers.get(layer).get(0).term().piece();
   }
 
   /** Whether a layer names the same edges as the first. */

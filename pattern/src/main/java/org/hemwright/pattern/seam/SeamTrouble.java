@@ -157,6 +157,11 @@ final class SeamTrouble {
     if (first.run().size() != 1 || second.run().size() != 1 || first.placed() || second.placed()) {
       return;
     }
+    EdgePlace here = first.run().get(0);
+    EdgePlace there = second.run().get(0);
+    if (here.piece().equals(there.piece()) && here.edge().equals(there.edge())) {
+      return; // An edge folded on itself, as the end of a cuff.
+    }
     String firstStart = beside(first, true);
     String firstEnd = beside(first, false);
     if (!firstStart.equals(firstEnd)

@@ -45,6 +45,11 @@ record Strand(List<EdgePlace> run, List<CutPart> parts, int hand, boolean ring) 
     return hand == 0;
   }
 
+  /** Whether it lies on one half of pieces that are drawn as halves. */
+  boolean onHalves() {
+    return parts.stream().allMatch(part -> part.half() != EdgePlace.Half.WHOLE);
+  }
+
   /** The names of the copies that it takes, each once. */
   String copies() {
     return run.stream().map(EdgePlace::copy).distinct().sorted().collect(Collectors.joining("+"));

@@ -44,20 +44,27 @@ final class StrandMaker {
   /** {@code front.armhole then back.armhole}: each edge starts where the one before it ends. */
   private Strung run(List<Sought> layer) {
     List<Strand> strands = new ArrayList<>();
+    int broken = -1;
     for (CutPart first : layer.get(0).parts()) {
+      boolean goesOn = true;
       List<EdgePlace> places = new ArrayList<>();
       List<CutPart> parts = new ArrayList<>();
       CutPart part = first;
-      for (int i = 0; i < layer.size(); i++) {
+      for (int i = 0; goesOn && i < layer.size(); i++) {
         places.add(layer.get(i).place(part));
         parts.add(part);
         if (i + 1 < layer.size()) {
           Optional<CutPart> next = next(layer.get(i), part, layer.get(i + 1));
-          if (next.isEmpty()) {
+          if (next.isEmpty() && !isForOneHalf(layer.get(i), layer.get(i + 1))) {
             return new Strung(List.of(), i);
           }
-          part = next.get();
+          goesOn = next.isPresent();
+          broken = goesOn ? broken : i;
+          part = next.orElse(part);
         }
+      }
+      if (!goesOn) {
+        continue;
       }
       Sought last = layer.get(layer.size() - 1);
       boolean ring =
@@ -67,7 +74,13 @@ final class StrandMaker {
                   .isPresent();
       strands.add(new Strand(places, parts, layer.get(0).start(first).hand(), ring));
     }
-    return new Strung(strands, -1);
+    return new Strung(strands, strands.isEmpty() ? broken : -1);
+  }
+
+  /** Whether only one half of a piece can go on to another: to a left that has no right. */
+  private static boolean isForOneHalf(Sought here, Sought after) {
+    return after.parts().size() < here.parts().size()
+        && here.parts().stream().allMatch(part -> part.half() != EdgePlace.Half.WHOLE);
   }
 
   /**
