@@ -31,7 +31,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class EvaluateBenchmark {
   /** Which example; the tee is the largest. */
-  @Param({"inlet-tee", "marram-trousers", "eddy-skirt", "brackish-skirt"})
+  @Param({"inlet-tee", "marram-trousers", "eddy-skirt", "brackish-skirt", "shingle-shirt"})
   public String example = "";
 
   private Example garment = Example.named("eddy-skirt");

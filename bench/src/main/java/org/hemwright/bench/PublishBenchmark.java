@@ -43,7 +43,7 @@ import org.openjdk.jmh.annotations.Warmup;
     jvmArgs = {"-Xmx512m"})
 public class PublishBenchmark {
   /** Which example. */
-  @Param({"inlet-tee", "marram-trousers", "eddy-skirt", "brackish-skirt"})
+  @Param({"inlet-tee", "marram-trousers", "eddy-skirt", "brackish-skirt", "shingle-shirt"})
   public String example = "";
 
   private Path out = Path.of("");

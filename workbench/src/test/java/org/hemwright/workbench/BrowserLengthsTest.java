@@ -44,7 +44,8 @@ class BrowserLengthsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void everyEdgeOfTheExamplesIsAsLongInABrowserInEverySize(String example) {
     SizeRun run = Workbench.evaluate(new PackedFolder(example)).run().orElseThrow();
     List<Path> edges =

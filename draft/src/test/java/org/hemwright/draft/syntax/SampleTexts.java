@@ -26,7 +26,8 @@ public final class SampleTexts {
   /** Every shipped example, by its folder's name. */
   public static Map<String, String> examples() {
     Map<String, String> texts = new LinkedHashMap<>();
-    for (String name : List.of("brackish-skirt", "eddy-skirt", "inlet-tee", "marram-trousers")) {
+    for (String name :
+        List.of("brackish-skirt", "eddy-skirt", "inlet-tee", "marram-trousers", "shingle-shirt")) {
       texts.put(name, read(ROOT.resolve("examples").resolve(name).resolve("pattern.hem")));
     }
     return texts;

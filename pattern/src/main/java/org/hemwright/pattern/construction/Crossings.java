@@ -152,7 +152,8 @@ final class Crossings {
   private void nest(Pass pass, Step step, Crossing one, Crossing other) {
     Optional<Boolean> first = liesBefore(one);
     Optional<Boolean> second = liesBefore(other);
-    if (one.after().isPresent() == other.after().isPresent()
+    if (!one.crossed().equals(other.crossed())
+        && one.after().isPresent() == other.after().isPresent()
         && first.isPresent()
         && first.equals(second)) {
       Trouble trouble =

@@ -8,6 +8,7 @@ import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Sewing;
 import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.seam.EdgePlace;
 
 /** Hems, finishes, binds, trims and leaves edges. */
 final class EdgeWork {
@@ -67,12 +68,17 @@ final class EdgeWork {
 
   /** Whether seams of this view take all of an edge. */
   boolean isSewnWhole(Strip strip) {
-    return table.cloth.passesOf(strip).stream()
-        .flatMap(pass -> pass.join().layers().stream())
-        .flatMap(layer -> layer.run().stream())
-        .anyMatch(
-            place ->
-                Strip.of(place).equals(strip) && place.from().isEmpty() && place.to().isEmpty());
+    List<EdgePlace> places =
+        table.cloth.passesOf(strip).stream()
+            .flatMap(pass -> pass.join().layers().stream())
+            .flatMap(layer -> layer.run().stream())
+            .filter(place -> Strip.of(place).equals(strip))
+            .toList();
+    List<Optional<String>> starts =
+        places.stream().filter(p -> p.to().isEmpty()).map(EdgePlace::from).toList();
+    return places.stream()
+        .filter(place -> place.from().isEmpty())
+        .anyMatch(place -> place.to().isEmpty() || starts.contains(place.to()));
   }
 
   /**

@@ -13,6 +13,7 @@ import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.PressDirection;
 import org.hemwright.pattern.make.Sewing;
 import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Intake;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.seam.EdgePlace;
@@ -196,10 +197,16 @@ final class Sewer {
   /** A band is joined to a ring first, then folded, then sewn to itself. */
   private void foldedFirst(Pass pass, Step step) {
     Part part = pass.parts().get(0);
+    if (isFoldedEnd(pass)) {
+      if (!table.folded.containsKey(part)) {
+        table.tell(Trouble.seam(Kind.NOT_FOLDED, pass).in(step).with(part.piece()));
+      }
+      return;
+    }
     List<Pass> own =
         table.cloth.passes().stream()
             .filter(Pass::isWithinOnePart)
-            .filter(each -> each.parts().contains(part))
+            .filter(each -> each.parts().contains(part) && !isFoldedEnd(each))
             .toList();
     if (own.size() < 2) {
       return;
@@ -212,6 +219,32 @@ final class Sewer {
       Trouble trouble = Trouble.seam(Kind.FOLDED_ALREADY, pass).in(step).with(part.piece());
       table.tell(fold == null ? trouble : trouble.after(fold));
     }
+  }
+
+  /**
+   * Whether a pass closes an edge that the fold itself halves, as the ends of a cuff or the neck
+   * end of a placket: it is sewn when the part is folded, and makes no ring.
+   */
+  private boolean isFoldedEnd(Pass pass) {
+    List<Strip> strips = pass.strips();
+    Strip first = strips.get(0);
+    boolean one = strips.stream().allMatch(strip -> strip.edge().equals(first.edge()));
+    boolean whole = first.half() == EdgePlace.Half.WHOLE;
+    return pass.isWithinOnePart() && one && (whole || isBesideFold(first));
+  }
+
+  private boolean isBesideFold(Strip strip) {
+    Piece piece = table.cloth.piece(strip.piece()).orElseThrow();
+    int count = piece.edges().size();
+    for (int i = 0; i < count; i++) {
+      boolean here = piece.edges().get(i).name().equals(strip.edge());
+      Edge before = piece.edges().get((i + count - 1) % count);
+      Edge after = piece.edges().get((i + 1) % count);
+      if (here && (before.onFold() || after.onFold())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private double length(Pass pass) {
@@ -298,7 +331,7 @@ final class Sewer {
   /** A folded band sewn to itself holds its own seams inside. */
   private void closeOnItself(Pass pass, Step step) {
     Part part = pass.parts().get(0);
-    if (table.folded.containsKey(part)) {
+    if (table.folded.containsKey(part) && !isFoldedEnd(pass)) {
       table.closed.put(part, step);
       table.cloth.strips(part).stream()
           .filter(strip -> !pass.strips().contains(strip))
@@ -382,17 +415,27 @@ final class Sewer {
 
   /**
    * Turns a part right side out: the seams round it come to lie inside, but for those of a tube
-   * that is open at both its ends, as a leg is.
+   * that is open at both its ends, as a leg is. What two like copies hold between them lies inside.
    */
   void turnOut(Part part, Step step) {
     List<Pass> round = passesOn(part);
     if (round.isEmpty()) {
       table.tell(Trouble.about(Kind.NOT_SEWN_YET, "piece", part.piece()).in(step));
     }
-    if (!isTube(part)) {
-      round.stream().flatMap(pass -> pass.strips().stream()).forEach(strip -> enclose(strip, step));
-    }
+    boolean tube = isTube(part);
+    round.stream()
+        .filter(pass -> !tube || isBetweenLikes(pass, part))
+        .flatMap(pass -> pass.strips().stream())
+        .forEach(strip -> enclose(strip, step));
     table.turnedOut.putIfAbsent(part, step);
+  }
+
+  /**
+   * Whether a pass holds something between two copies of a piece, as the back between two yokes.
+   */
+  private static boolean isBetweenLikes(Pass pass, Part part) {
+    return pass.join().layers().size() > 2
+        && pass.parts().stream().filter(other -> other.piece().equals(part.piece())).count() > 1;
   }
 
   private boolean isTube(Part part) {
