@@ -1,9 +1,11 @@
 package org.hemwright.booklet.part;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hemwright.booklet.figure.PieceFigures;
@@ -27,6 +29,9 @@ import org.hemwright.pattern.make.Cord;
 import org.hemwright.pattern.make.Making;
 import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.pattern.notion.NotionSettings;
+import org.hemwright.pattern.notion.Notions;
+import org.hemwright.pattern.notion.ThreadNeed;
 import org.hemwright.pattern.quantity.LengthKind;
 
 /** What stands before the tables: cover, skill, printing, supplies, cautions. */
@@ -222,9 +227,39 @@ public final class FrontParts {
                                 needle,
                                 Provenance.of(Source.STEP, "", "usual-needle"))))));
     items.add(given.say("supplies.thread"));
+    items.addAll(thread());
     items.add(given.say("supplies.tools"));
     blocks.add(new Block.Listing(false, items));
     return new Section("supplies", given.say("part.supplies"), false, blocks);
+  }
+
+  /** How much thread each machine takes, from the least in any size to the most. */
+  private List<List<Inline>> thread() {
+    Map<String, double[]> needs = new LinkedHashMap<>();
+    for (Notions notions : Notions.all(telling.run(), NotionSettings.HANDBOOK)) {
+      for (ThreadNeed need : notions.thread()) {
+        String machine = need.machine().name().toLowerCase(Locale.ROOT);
+        double[] known =
+            needs.computeIfAbsent(machine, k -> new double[] {Double.POSITIVE_INFINITY, 0});
+        known[0] = Math.min(known[0], need.thread().least());
+        known[1] = Math.max(known[1], need.thread().most());
+      }
+    }
+    List<List<Inline>> items = new ArrayList<>();
+    needs.forEach(
+        (machine, range) ->
+            items.add(
+                given.say(
+                    range[0] < 1 ? "supplies.thread-at-most" : "supplies.thread-amount",
+                    Slots.of("machine", given.say("machine." + machine))
+                        .and("least", thread(range[0], machine, "least"))
+                        .and("most", thread(range[1], machine, "most")))));
+    return items;
+  }
+
+  private Inline.Value thread(double mm, String machine, String which) {
+    return new Inline.Value(
+        telling.words().threadText(mm), Provenance.of(Source.NEEDS, "thread", machine, which));
   }
 
   /** What steps fasten, bind, fuse and close with. */

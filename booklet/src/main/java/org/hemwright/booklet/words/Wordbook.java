@@ -255,6 +255,14 @@ public final class Wordbook {
     return inchesFirst ? yards + " \u00b7 " + metres : metres + " \u00b7 " + yards;
   }
 
+  /** A length of thread (mm): whole metres and yards, up. */
+  public String threadText(double mm) {
+    String metres = (long) Math.ceil(mm / 1000) + "" + NO_BREAK + "m";
+    String yards = (long) Math.ceil(mm / 914.4) + "" + NO_BREAK + "yd";
+    boolean inchesFirst = lengths.edition() == LengthFormat.Edition.INCHES_FIRST;
+    return inchesFirst ? yards + " \u00b7 " + metres : metres + " \u00b7 " + yards;
+  }
+
   /** A share as a percentage, to whole ones. */
   public String percentText(double share) {
     return DecimalText.of(share * 100, 0) + sentences.getOrDefault("percent", "%");

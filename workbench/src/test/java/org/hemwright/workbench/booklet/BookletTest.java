@@ -4,43 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Section;
 import org.hemwright.booklet.part.Parts;
-import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.make.Step;
-import org.hemwright.workbench.Evaluated;
-import org.hemwright.workbench.Workbench;
-import org.hemwright.workbench.folder.PackedFolder;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The booklet of every example as a value: its parts, its words, its figures. */
 class BookletTest {
-  private static final Map<String, BookletMaking> MADE = new ConcurrentHashMap<>();
-
-  private static BookletMaking made(String example) {
-    return MADE.computeIfAbsent(
-        example,
-        name -> {
-          Evaluated evaluated = Workbench.evaluate(new PackedFolder(name));
-          SizeRun run = evaluated.run().orElseThrow();
-          return Workbench.booklet(evaluated, run, Optional.empty(), List.of(), "");
-        });
-  }
-
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers"})
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
   void itsPartsStandInTheOrderOfTheHandbook(String example) {
     // Handbook section 7, "Order"; layouts and cloth tables are left out where nothing was laid.
     List<String> order = new ArrayList<>(Parts.IDS);
-    List<String> ids = made(example).booklet().sections().stream().map(Section::id).toList();
+    List<String> ids =
+        Examples.booklet(example).booklet().sections().stream().map(Section::id).toList();
     order.retainAll(ids);
     assertThat(ids).isEqualTo(order);
     assertThat(ids)
@@ -49,9 +31,9 @@ class BookletTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers"})
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
   void generatedTextHoldsNoBareDigit(String example) {
-    for (List<Inline> text : made(example).booklet().texts()) {
+    for (List<Inline> text : Examples.booklet(example).booklet().texts()) {
       for (Inline inline : Inline.all(text)) {
         if (inline instanceof Inline.Text plain) {
           assertThat(plain.text()).doesNotContainPattern("\\p{N}");
@@ -61,9 +43,9 @@ class BookletTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers"})
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
   void everyStepIsToldOnceInItsOrder(String example) {
-    BookletMaking made = made(example);
+    BookletMaking made = Examples.booklet(example);
     List<String> told =
         made.booklet().blocks().stream()
             .filter(Block.Step.class::isInstance)
@@ -75,9 +57,9 @@ class BookletTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers"})
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
   void everyFigureSaysWhatItShowsAndHasANameOfItsOwn(String example) {
-    List<Figure> figures = made(example).booklet().figures();
+    List<Figure> figures = Examples.booklet(example).booklet().figures();
     assertThat(figures).extracting(Figure::id).doesNotHaveDuplicates();
     assertThat(figures).allSatisfy(figure -> assertThat(figure.alt()).isNotBlank());
   }
