@@ -266,7 +266,7 @@ class ProvenanceTest {
     }
     Step step = telling.run().pattern().making().step(keys.get(0)).orElseThrow();
     return switch (keys.get(1)) {
-      case "stitch" -> stitch(telling, step, keys);
+      case "stitch" -> stitch(step, keys);
       case "distance" ->
           amount(telling, step.sewing().distance().orElseThrow().amount(), last(keys));
       case "apart" -> amount(telling, step.sewing().apart().orElseThrow(), last(keys));
@@ -290,7 +290,7 @@ class ProvenanceTest {
   }
 
   /** By the place among a step's choices, or in the table of stitches by its kind. */
-  private static Set<String> stitch(Telling telling, Step step, List<String> keys) {
+  private static Set<String> stitch(Step step, List<String> keys) {
     Set<String> texts = new TreeSet<>();
     for (int i = 0; i < step.sewing().choices().size(); i++) {
       Stitch stitch = step.sewing().choices().get(i);
