@@ -12,11 +12,13 @@ import org.hemwright.workbench.folder.FolderFile;
 import org.hemwright.workbench.folder.PackedFolder;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workroom.bodies.BodiesView;
+import org.hemwright.workroom.cloth.ClothView;
 import org.hemwright.workroom.dials.DialView;
 import org.hemwright.workroom.drag.DragView;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.ledger.LedgerView;
 import org.hemwright.workroom.proof.ProofView;
+import org.hemwright.workroom.release.ReleaseView;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.serve.LocalServer;
@@ -39,7 +41,9 @@ public final class Workroom implements BrowserDoor {
         new DialView(table),
         new LedgerView(),
         new BodiesView(),
-        new ProofView());
+        new ProofView(),
+        new ClothView(),
+        new ReleaseView());
   }
 
   @Override

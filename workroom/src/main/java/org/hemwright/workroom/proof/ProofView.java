@@ -14,6 +14,7 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.finding.Wording;
+import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.report.CheckAnswer;
@@ -69,8 +70,9 @@ public final class ProofView implements View {
       return;
     }
     asking = true;
+    Evaluated evaluated = room.draft().evaluated();
     room.beside(
-        () -> Workbench.check(run.get()),
+        () -> Workbench.check(evaluated, run.get()),
         answers -> {
           asking = false;
           told(room, frame(room, run.get(), revision, answers));

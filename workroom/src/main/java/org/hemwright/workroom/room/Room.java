@@ -17,6 +17,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.hemwright.workbench.LiveDraft;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.DiskFolder;
 import org.hemwright.workbench.folder.EditedFolder;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workroom.history.Merge;
@@ -53,6 +54,8 @@ public final class Room implements AutoCloseable {
       Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "room"));
   private final ExecutorService beside =
       Executors.newSingleThreadExecutor(work -> daemon(work, "room-beside"));
+  private final ExecutorService atLength =
+      Executors.newSingleThreadExecutor(work -> daemon(work, "room-at-length"));
   private LiveDraft draft;
   private Optional<Window> asking = Optional.empty();
   private String trouble = "";
@@ -169,6 +172,7 @@ public final class Room implements AutoCloseable {
     thread.execute(this::keep);
     thread.shutdown();
     beside.shutdownNow();
+    atLength.shutdownNow();
     try {
       if (!thread.awaitTermination(5, TimeUnit.SECONDS)) {
         log.accept("the last change may not have reached the disk");
@@ -200,7 +204,22 @@ public final class Room implements AutoCloseable {
 
   /** Works something out beside the room's thread, one after another, and goes on with it there. */
   public <T> void beside(java.util.function.Supplier<T> work, Consumer<T> then) {
-    beside.execute(
+    on(beside, work, then);
+  }
+
+  /** The same for what takes seconds, so that what takes less need not wait for it. */
+  public <T> void atLength(java.util.function.Supplier<T> work, Consumer<T> then) {
+    on(atLength, work, then);
+  }
+
+  /** Does something on the room's thread, from any other: tells how far long work has come. */
+  public void later(Runnable work) {
+    run(work);
+  }
+
+  private <T> void on(
+      ExecutorService worker, java.util.function.Supplier<T> work, Consumer<T> then) {
+    worker.execute(
         () -> {
           try {
             T result = work.get();
@@ -249,6 +268,11 @@ public final class Room implements AutoCloseable {
   /** The window whose question is being answered; absent where nobody asked. */
   public Optional<Window> asking() {
     return asking;
+  }
+
+  /** Where the folder lies on the disk; absent where it is packed in the program. */
+  public Optional<java.nio.file.Path> place() {
+    return folder instanceof DiskFolder disk ? Optional.of(disk.path()) : Optional.empty();
   }
 
   /** The windows that are open. */

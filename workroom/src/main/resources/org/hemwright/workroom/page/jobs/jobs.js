@@ -12,6 +12,8 @@ const MODULES = {
   bodies: () => import('./bodies.js'),
   draft: () => import('./draft.js'),
   proof: () => import('./proof.js'),
+  cloth: () => import('./cloth.js'),
+  release: () => import('./release.js'),
 };
 
 const counts = new Map();

@@ -1,0 +1,25 @@
+// What Release says.
+
+export const RELEASE = {
+  title: (name) => `Publish ${name || 'the pattern'}`,
+  slips: (count) => (count === 1 ? 'One slip in the document must be mended first: it is marked under its words.' : `${count} slips in the document must be mended first: they are marked under their words.`),
+  fails: (count) => (count === 1 ? 'One check fails: nothing goes out until it is mended or accepted.' : `${count} checks fail: nothing goes out until they are mended or accepted.`),
+  toProof: 'Look at them',
+  publish: 'Publish',
+  freeze: 'and freeze this version as a release',
+  proof: 'Make a proof',
+  publishing: 'Publishing',
+  starting: 'Asking the checks\u2026',
+  refused: 'Nothing was published. What stands in the way:',
+  published: 'Published in',
+  proofMade: 'A proof, every page marked, stands in',
+  zip: (name) => `${name} holds all that makers download.`,
+  released: (place) => `Released as ${place}.`,
+  worth: 'Worth a look',
+  show: 'Show me',
+  columns: ['File', 'Paper', 'Pages'],
+  shelf: 'Released so far',
+  has: 'What was released is never published otherwise under its version.',
+  none: 'Nothing yet. A release is kept as it was sold, so that a mail years later can be answered.',
+  version: (version) => (version ? `The document calls this version ${version}.` : ''),
+};
