@@ -28,6 +28,9 @@ public final class PieceFigures {
   private static final double COVER_WIDE = 150;
   private static final double COVER_HIGH = 100;
 
+  /** What the drawings of all views may take of the cover (mm of height). */
+  private static final double COVER_ALL = 150;
+
   private PieceFigures() {}
 
   /** A piece with its grain, folds and notches. */
@@ -119,7 +122,11 @@ public final class PieceFigures {
       return Optional.empty();
     }
     Box table = scene.bounds();
-    double scale = Math.min(COVER_WIDE / table.width(), COVER_HIGH / table.height());
+    double scale =
+        Math.min(
+            COVER_WIDE / table.width(),
+            Math.min(COVER_HIGH, COVER_ALL / telling.run().pattern().views().size())
+                / table.height());
     Box paper = new Box(0, 0, table.width() * scale + 8, table.height() * scale + 8);
     List<Item> items = scene.within(paper);
     Slots slots = Slots.of("view", telling.view(view)).and("pieces", telling.words().listed(named));
@@ -128,6 +135,6 @@ public final class PieceFigures {
             "view-" + view.name(),
             new Sheet(paper, items),
             Inline.plain(telling.say("figure.view.alt", slots)),
-            telling.severalViews() ? telling.view(view) : List.of()));
+            telling.severalViews() ? telling.words().capital(telling.view(view)) : List.of()));
   }
 }

@@ -159,9 +159,9 @@ public final class ClothParts {
     head.add(telling.say("table.size"));
     for (Measurements.OfElastic elastic : elastics) {
       Slots named = Slots.of("elastic", Telling.name(elastic.name()));
-      head.add(telling.say("elastic.width", named));
-      head.add(telling.say("elastic.cut", named));
-      head.add(telling.say("elastic.finished", named));
+      head.add(telling.words().capital(telling.say("elastic.width", named)));
+      head.add(telling.words().capital(telling.say("elastic.cut", named)));
+      head.add(telling.words().capital(telling.say("elastic.finished", named)));
     }
     List<List<List<Inline>>> rows = new ArrayList<>();
     for (String size : telling.sizeNames()) {

@@ -68,8 +68,8 @@ public final class FrontParts {
     for (View view : telling.run().pattern().views()) {
       figures.addAll(view(view));
     }
-    blocks.add(new Block.Gallery(figures));
     blocks.add(new Block.Paragraph(Block.Tone.PLAIN, telling.say("cover.version", slots)));
+    blocks.add(new Block.Gallery(figures));
     return blocks;
   }
 

@@ -110,9 +110,9 @@ public final class SizeParts {
     List<List<Inline>> head = new ArrayList<>();
     head.add(telling.say("table.size"));
     for (Measurements.OfLevel level : levels) {
-      head.add(telling.say("finished.girth", Slots.of("level", telling.measure(level.level()))));
+      head.add(heading(telling, "finished.girth", level));
       if (hasBody(telling, level)) {
-        head.add(telling.say("finished.ease", Slots.of("level", telling.measure(level.level()))));
+        head.add(heading(telling, "finished.ease", level));
       }
     }
     List<List<List<Inline>>> rows = new ArrayList<>();
@@ -156,6 +156,12 @@ public final class SizeParts {
             ? telling.say("finished.caption.view", Slots.of("view", telling.views(views)))
             : telling.say("finished.caption");
     return new Block.Table(caption, head, rows);
+  }
+
+  private static List<Inline> heading(Telling telling, String key, Measurements.OfLevel level) {
+    return telling
+        .words()
+        .capital(telling.say(key, Slots.of("level", telling.measure(level.level()))));
   }
 
   private static boolean hasBody(Telling telling, Measurements.OfLevel level) {

@@ -26,7 +26,6 @@ import org.hemwright.booklet.words.Telling;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Origin;
-import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.quantity.Quantity;
 import org.hemwright.pattern.quantity.QuantityKind;
 
@@ -222,7 +221,7 @@ final class InlineReader {
         return List.of();
       }
       return telling
-          .number(name, sized.get(), LengthKind.FINISHED)
+          .number(name, sized.get(), telling.kind(name))
           .map(List::<Inline>of)
           .orElse(List.of());
     }
@@ -235,10 +234,10 @@ final class InlineReader {
     }
     return bySize.isEmpty()
         ? telling
-            .number(name, telling.drawn(), LengthKind.FINISHED)
+            .number(name, telling.drawn(), telling.kind(name))
             .map(List::<Inline>of)
             .orElse(List.of())
-        : telling.range(bySize, LengthKind.FINISHED, Provenance.of(Source.NUMBER, name));
+        : telling.range(bySize, telling.kind(name), Provenance.of(Source.NUMBER, name));
   }
 
   private List<Inline> stretch(ProsePlace place) {

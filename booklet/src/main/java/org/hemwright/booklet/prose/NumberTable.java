@@ -10,7 +10,6 @@ import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.pattern.Dial;
 import org.hemwright.pattern.SizedPattern;
-import org.hemwright.pattern.quantity.LengthKind;
 
 /** Reads {@code {table numbers short_length, long_length}}: a column a number, a row a size. */
 record NumberTable(Telling telling, InlineReader inlines) {
@@ -59,7 +58,7 @@ record NumberTable(Telling telling, InlineReader inlines) {
         .map(
             name ->
                 telling
-                    .number(name, sized, LengthKind.FINISHED)
+                    .number(name, sized, telling.kind(name))
                     .map(List::<Inline>of)
                     .orElseGet(() -> telling.say("table.none")))
         .toList();

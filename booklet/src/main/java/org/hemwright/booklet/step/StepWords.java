@@ -738,6 +738,8 @@ public final class StepWords {
             : press instanceof PressDirection.Up
                 ? "up"
                 : press instanceof PressDirection.Down ? "down" : "flat";
-    return telling.say(what + way, slots);
+    boolean seam = !itself && !step.work(Work.OfSeam.class).isEmpty();
+    String key = what + way + (seam ? ".seam" : "");
+    return telling.say(telling.words().has(key) ? key : what + way, slots);
   }
 }

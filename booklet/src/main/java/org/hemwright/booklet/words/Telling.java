@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Provenance;
 import org.hemwright.booklet.leaf.Provenance.Source;
+import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
@@ -237,6 +238,18 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
                 new Inline.Value(
                     quantityText(quantity, kind),
                     Provenance.of(Source.NUMBER, name, sized.size().name())));
+  }
+
+  /** How a number of the document is shown: as something bought where it is an elastic's width. */
+  public LengthKind kind(String name) {
+    Quantity number = drawn.numbers().get(name);
+    boolean bought =
+        number != null
+            && drawn.elastics().stream()
+                .anyMatch(
+                    elastic ->
+                        Math.abs(elastic.width() - number.amount()) < Tolerance.DRAWN_LENGTH);
+    return bought ? LengthKind.NOTION : LengthKind.FINISHED;
   }
 
   /** A quantity as text. */

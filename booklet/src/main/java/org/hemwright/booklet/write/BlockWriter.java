@@ -9,7 +9,7 @@ import org.hemwright.booklet.leaf.Inline;
 /** Writes blocks as markup, the same for HTML and PDF but for figures and links. */
 final class BlockWriter {
   /** A table of no more rows than this stays on one page. */
-  private static final int FEW_ROWS = 12;
+  private static final int FEW_ROWS = 26;
 
   /** A wider figure stands in a row of its own (mm). */
   private static final double WIDE_FIGURE = 84;

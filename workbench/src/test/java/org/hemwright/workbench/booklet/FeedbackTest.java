@@ -1,0 +1,101 @@
+package org.hemwright.workbench.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.TreeMap;
+import org.hemwright.booklet.BookletMaking;
+import org.hemwright.booklet.post.Feedback;
+import org.junit.jupiter.api.Test;
+
+/** The testers' form goes out and comes back. */
+class FeedbackTest {
+  private static final BookletMaking MADE = Examples.booklet("eddy-skirt");
+
+  private static String form() {
+    return MADE.posts().stream()
+        .filter(file -> file.name().equals("testers/feedback.csv"))
+        .map(file -> new String(file.bytes(), StandardCharsets.UTF_8))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The form as a tester fills it in. */
+  private static String filled(Map<String, String> answers) {
+    StringBuilder csv = new StringBuilder();
+    form()
+        .lines()
+        .forEach(
+            line -> {
+              String field = line.substring(1, line.indexOf('"', 1));
+              String answer = answers.get(field);
+              csv.append(
+                      answer == null
+                          ? line
+                          : line.substring(0, line.lastIndexOf(",\"") + 2)
+                              + answer.replace("\"", "\"\"")
+                              + "\"")
+                  .append("\r\n");
+            });
+    return csv.toString();
+  }
+
+  private static Feedback read(Map<String, String> answers) {
+    return MADE.feedback(new TreeMap<>(Map.of("ada.csv", filled(answers))));
+  }
+
+  @Test
+  void anEmptyFormAsksForTheSizeAndNothingElse() {
+    Feedback read = MADE.feedback(new TreeMap<>(Map.of("empty.csv", form())));
+    assertThat(read.findings())
+        .extracting(finding -> finding.code())
+        .containsExactly("feedback-size");
+  }
+
+  @Test
+  void measuredStandsBesidePredicted() {
+    Feedback read =
+        read(Map.of("tester", "Ada", "size", "16", "view", "B", "finished.hip", "60 1/2 in"));
+    assertThat(read.findings()).isEmpty();
+    Feedback.Measured hip = read.measured().get(0);
+    assertThat(hip.measured()).isEqualTo(60.5 * 25.4);
+    double predicted =
+        MADE.given().telling().measured().girths().stream()
+            .filter(girth -> girth.view().equals("B") && girth.level().equals("hip"))
+            .map(girth -> girth.girth().get("16"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(hip.predicted()).isEqualTo(predicted);
+    assertThat(hip.difference()).isEqualTo(60.5 * 25.4 - predicted);
+  }
+
+  @Test
+  void clothAndProblemsAreReadInTheUnitsOfPeople() {
+    Feedback read =
+        read(
+            Map.of(
+                "tester", "Ben",
+                "size", "8",
+                "view", "A",
+                "cloth.main.width", "60 in",
+                "cloth.main.used", "1 1/2 yd",
+                "step.close_feed", "It was \"short\""));
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.cloth().get(0).used()).isEqualTo(1.5 * 914.4);
+    assertThat(read.cloth().get(0).width()).isEqualTo(60 * 25.4);
+    assertThat(read.problems()).containsOnlyKeys("close_feed");
+    assertThat(read.problems().get("close_feed").get(0).words()).isEqualTo("It was \"short\"");
+  }
+
+  @Test
+  void whatCannotBeReadIsToldWithItsLine() {
+    Feedback read =
+        read(Map.of("size", "16", "view", "C", "finished.hip", "wide", "version", "0.9"));
+    assertThat(read.findings())
+        .extracting(finding -> finding.code())
+        .containsExactlyInAnyOrder("feedback-version", "feedback-view", "feedback-length");
+    assertThat(read.findings())
+        .allSatisfy(finding -> assertThat(finding.origin().orElseThrow().line()).isGreaterThan(1));
+  }
+}

@@ -1,0 +1,122 @@
+package org.hemwright.workbench.booklet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.hemwright.booklet.BookletMaking;
+import org.hemwright.booklet.leaf.Block;
+import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Section;
+import org.hemwright.booklet.part.Parts;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.EditedFolder;
+import org.hemwright.workbench.folder.PackedFolder;
+import org.hemwright.workbench.folder.PatternFolder;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The designer's text in the booklet. */
+class ProseTest {
+  private static BookletMaking with(String prose) {
+    Map<String, String> texts = Map.of(PatternFolder.PROSE, prose);
+    return Examples.booklet(new EditedFolder(PackedFolder.DEMO, new TreeMap<>(texts)), "");
+  }
+
+  private static String told(BookletMaking making, String part) {
+    Section section = Parts.part(making.booklet(), part).orElseThrow();
+    StringBuilder text = new StringBuilder();
+    Block.texts(section.blocks()).forEach(each -> text.append(Inline.plain(each)).append('\n'));
+    return text.toString();
+  }
+
+  private static String line(Finding finding) {
+    return Workbench.wording(Optional.empty()).line(finding);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
+  void theExamplesHaveTextsWithoutASlip(String example) {
+    BookletMaking made = Examples.booklet(example);
+    assertThat(made.findings()).isEmpty();
+    assertThat(made.given().prose().part("cover")).isNotEmpty();
+  }
+
+  @Test
+  void numbersAndTablesStandWhereTheyAreNamed() {
+    BookletMaking made =
+        with("# Care\n\nThe elastic is {number elastic_width} wide.\n\n{table elastics}\n");
+    assertThat(made.findings()).isEmpty();
+    assertThat(told(made, "care"))
+        .contains("The elastic is 3\u00a0cm\u00a0\u00b7\u00a01\u00bc\u00a0in wide.")
+        .contains("Elastic by size");
+  }
+
+  @Test
+  void aSentenceForSomeNamesThemWhereTheBookletServesOthersToo() {
+    BookletMaking made = with("# Care\n\n{for sizes 32 to 42: Sew it **twice**.} Then press.\n");
+    assertThat(told(made, "care")).contains("In sizes 32 to 42: Sew it twice. Then press.");
+    BookletMaking views = with("# Care\n\n{for view B: Press the pockets.}\n");
+    assertThat(told(views, "care")).contains("For view B: Press the pockets.");
+    BookletMaking cloth = with("# Care\n\n{for cloth main: Wash it.}\n");
+    assertThat(told(cloth, "care")).contains("\nWash it.\n");
+  }
+
+  @Test
+  void whatIsNotKnownIsToldWithItsLineAndColumn() {
+    BookletMaking made =
+        with(
+            """
+            # Suplies
+
+            The {number elastic_widht} and {nonsense} here.
+
+            # Steps
+
+            ## sew_nothing
+
+            {table sices}
+
+            {figure shrot_panel}
+
+            {for sizes 32 to 99: Never.}
+
+            {for view B: open
+
+            <b>no</b> [there](file:///etc/passwd)
+
+            Now a {table sizes} in a line.
+            """);
+    List<String> lines = made.findings().stream().map(ProseTest::line).toList();
+    assertThat(lines).hasSize(12);
+    assertThat(lines.get(0)).startsWith("booklet.md:1:1: ").contains("Suplies", "supplies");
+    assertThat(lines)
+        .anyMatch(l -> l.startsWith("booklet.md:3:5: ") && l.contains("elastic_width"))
+        .anyMatch(l -> l.startsWith("booklet.md:3:") && l.contains("nonsense"))
+        .anyMatch(l -> l.startsWith("booklet.md:7:1: ") && l.contains("sew_nothing"))
+        .anyMatch(l -> l.startsWith("booklet.md:9:1: ") && l.contains("sizes"))
+        .anyMatch(l -> l.startsWith("booklet.md:11:1: ") && l.contains("short_panel"))
+        .anyMatch(l -> l.startsWith("booklet.md:13:1: ") && l.contains("99"))
+        .anyMatch(l -> l.startsWith("booklet.md:15:1: ") && l.contains("closed"))
+        .anyMatch(l -> l.startsWith("booklet.md:17:1: ") && l.contains("HTML"))
+        .anyMatch(l -> l.startsWith("booklet.md:19:7: ") && l.contains("paragraph of its own"));
+  }
+
+  @Test
+  void whatIsForThePostsStaysOutOfTheBooklet() {
+    BookletMaking made =
+        with("# Steps\n\n## close_feed\n\nSlowly.\n\n### Posts\n\nSee the film.\n");
+    assertThat(made.findings()).isEmpty();
+    assertThat(told(made, "steps")).contains("Slowly.").doesNotContain("See the film.");
+    assertThat(made.posts())
+        .anyMatch(
+            file ->
+                file.name().endsWith(".md")
+                    && new String(file.bytes(), StandardCharsets.UTF_8).contains("See the film."));
+  }
+}
