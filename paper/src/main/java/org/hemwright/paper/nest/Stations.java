@@ -37,9 +37,12 @@ final class Stations {
   Vector direction(double distance) {
     Point before = at(distance - step / 2);
     Point after = at(distance + step / 2);
-    return before.isAt(after)
-        ? points[points.length - 1].minus(points[0]).unit()
-        : after.minus(before).unit();
+    if (!before.isAt(after)) {
+      return after.minus(before).unit();
+    }
+    // Where a line turns back on itself, as round a slit, the way that leads there.
+    Point middle = at(distance);
+    return middle.isAt(before) ? points[1].minus(points[0]).unit() : middle.minus(before).unit();
   }
 
   /** How far the path strays from straight within a reach before and after a length (mm). */
