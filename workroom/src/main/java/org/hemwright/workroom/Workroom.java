@@ -17,6 +17,7 @@ import org.hemwright.workroom.dials.DialView;
 import org.hemwright.workroom.drag.DragView;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.ledger.LedgerView;
+import org.hemwright.workroom.making.MakingView;
 import org.hemwright.workroom.proof.ProofView;
 import org.hemwright.workroom.release.ReleaseView;
 import org.hemwright.workroom.room.Room;
@@ -43,6 +44,7 @@ public final class Workroom implements BrowserDoor {
         new BodiesView(),
         new ProofView(),
         new ClothView(),
+        new MakingView(),
         new ReleaseView());
   }
 
