@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
       ""
     },
     subcommands = {
+      NewCommand.class,
       WorkroomCommand.class,
       PublishCommand.class,
       CheckCommand.class,

@@ -8,11 +8,17 @@ import java.util.List;
 /**
  * A pattern folder that is packed in the program.
  *
+ * @param shelf where it lies: {@code examples} or {@code starters}
  * @param name of the example: {@code eddy-skirt}
  */
-public record PackedFolder(String name) implements PatternFolder {
+public record PackedFolder(String shelf, String name) implements PatternFolder {
   /** The pattern that every command takes when it is given no folder. */
   public static final PackedFolder DEMO = new PackedFolder("eddy-skirt");
+
+  /** One of the examples. */
+  public PackedFolder(String name) {
+    this("examples", name);
+  }
 
   public PackedFolder {
     if (!PatternFolder.isPlain(name)) {
@@ -40,7 +46,7 @@ public record PackedFolder(String name) implements PatternFolder {
     if (!PatternFolder.isInside(file)) {
       return new FolderFile.Refused("file-not-plain");
     }
-    String resource = "/org/hemwright/examples/" + name + "/" + file;
+    String resource = "/org/hemwright/" + shelf + "/" + name + "/" + file;
     try (InputStream stream = PackedFolder.class.getResourceAsStream(resource)) {
       return stream == null
           ? new FolderFile.Absent()

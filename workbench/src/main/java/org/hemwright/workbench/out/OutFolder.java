@@ -120,6 +120,11 @@ public record OutFolder(Path path) {
     }
   }
 
+  /** Whether something stands there already. */
+  public boolean isThere() {
+    return Files.exists(path);
+  }
+
   /**
    * Writes one file so that its name never stands for half of it.
    *
