@@ -15,8 +15,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.hemwright.cloth.yardage.LayingStore;
 import org.hemwright.cloth.yardage.YardageRequest;
-import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.PaperOptions;
+import org.hemwright.paper.PrintedFile;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Progress;
@@ -38,27 +38,35 @@ public final class PackageBench {
 
   private PackageBench() {}
 
-  /** Arguments: how often; "files" (no layings) or "whole"; names of examples. */
+  /** What is made. */
+  private enum Made {
+    /** The printable pattern alone: read, draft, check, print. */
+    PATTERN,
+    /** The whole package, every cloth laid anew. */
+    WHOLE
+  }
+
+  /** Arguments: how often; "pattern" or "whole"; names of examples. */
   public static void main(String[] args) throws IOException {
     int times = Integer.parseInt(args[0]);
-    boolean whole = args[1].equals("whole");
+    Made made = Made.valueOf(args[1].toUpperCase(Locale.ROOT));
     System.out.println("| package | sizes | clock | processor | most memory |");
     System.out.println("| --- | --- | --- | --- | --- |");
     for (String name : List.of(args).subList(2, args.length)) {
-      System.out.println(row(name, whole, times));
+      System.out.println(row(name, made, times));
     }
   }
 
-  private static String row(String name, boolean whole, int times) throws IOException {
+  private static String row(String name, Made made, int times) throws IOException {
     double[] clock = new double[times];
     double[] processor = new double[times];
     int sizes = 0;
-    publish(name, whole);
+    publish(name, made);
     heaps().forEach(MemoryPoolMXBean::resetPeakUsage);
     for (int i = 0; i < times; i++) {
       long start = System.nanoTime();
       long used = processor();
-      sizes = publish(name, whole);
+      sizes = publish(name, made);
       clock[i] = (System.nanoTime() - start) / NANOS;
       processor[i] = (processor() - used) / NANOS;
     }
@@ -69,7 +77,7 @@ public final class PackageBench {
         Locale.ROOT,
         "| %s, %s | %d | %.1f s | %.1f s | %.0f MB |",
         name,
-        whole ? "whole" : "without layings",
+        made == Made.WHOLE ? "whole package" : "pattern files",
         sizes,
         clock[times / 2],
         processor[times / 2],
@@ -86,25 +94,30 @@ public final class PackageBench {
         .filter(pool -> pool.getType() == MemoryType.HEAP);
   }
 
-  private static int publish(String name, boolean whole) throws IOException {
+  private static int publish(String name, Made made) throws IOException {
     Path out = Files.createTempDirectory("hemwright-package");
     try {
       Evaluated evaluated = Workbench.evaluate(new PackedFolder(name));
       SizeRun run = evaluated.run().orElseThrow();
-      Publication.of(
-          evaluated,
-          run,
-          new PublishOrder(
-              PaperOptions.everything().withPictures(),
-              progress ->
-                  whole
-                      ? Workbench.yardage(
-                          run, YardageRequest.everything(), LayingStore.NONE, progress)
-                      : new YardageTable(List.of()),
-              new OutFolder(out),
-              Optional.empty(),
-              false),
-          Progress.SILENT);
+      PaperOptions options = PaperOptions.everything().withPictures();
+      if (made == Made.PATTERN) {
+        Workbench.check(run);
+        for (PrintedFile file : Workbench.print(evaluated, run, options, Progress.SILENT).files()) {
+          new OutFolder(out).replace(file.name(), file.bytes());
+        }
+      } else {
+        Publication.of(
+            evaluated,
+            run,
+            new PublishOrder(
+                options,
+                progress ->
+                    Workbench.yardage(run, YardageRequest.everything(), LayingStore.NONE, progress),
+                new OutFolder(out),
+                Optional.empty(),
+                false),
+            Progress.SILENT);
+      }
       return run.sizes().size();
     } finally {
       List<Path> all;

@@ -68,9 +68,10 @@ public record Publication(
   private static final String PICTURES = "pictures/";
 
   /** How the time goes, as shares of the whole. */
-  private static final double PRINTED = 0.4;
+  private static final double PRINTED = 0.25;
 
-  private static final double LAID = 0.9;
+  private static final double LAID = 0.6;
+  private static final double TOLD = 0.95;
 
   public Publication {
     answers = List.copyOf(answers);
@@ -107,6 +108,7 @@ public record Publication(
     }
     List<PrintedFile> files = new ArrayList<>(printed.files());
     files.addAll(CuttingLayouts.pages(run, table, order.options().proof()));
+    stages.stage("writing the booklet", LAID, TOLD).step("", 0, 1);
     BookletMaking booklet = Workbench.booklet(evaluated, run, Optional.of(table), files, "");
     answers.add(new CheckAnswer("booklet", booklet.findings()));
     if (isRefused(order, answers)) {
@@ -117,7 +119,7 @@ public record Publication(
     PrintedPattern whole = new PrintedPattern(files, printed.findings());
     List<MadeFile> made = made(evaluated, run, answers, whole, table);
     if (!order.proof()) {
-      Progress last = stages.stage("writing", LAID, 1);
+      Progress last = stages.stage("writing", TOLD, 1);
       last.step("comparing with the last release", 0, 1);
       order
           .shelf()
