@@ -26,6 +26,11 @@ import org.hemwright.pattern.seam.Seam;
  */
 record ConstructionCheck(Trouble.Question question) implements EachSizeCheck {
   @Override
+  public boolean asksOfParts() {
+    return false;
+  }
+
+  @Override
   public String id() {
     return question.id();
   }

@@ -24,7 +24,7 @@ final class LabelCheck implements Check {
   @Override
   public List<Finding> check(SizeRun run) {
     List<Finding> findings = new ArrayList<>();
-    Map<Integer, PieceCard> byNumber = new LinkedHashMap<>();
+    Map<String, PieceCard> byMark = new LinkedHashMap<>();
     Map<String, PieceCard> byTitle = new LinkedHashMap<>();
     int largest = 0;
     for (PieceCard card : cards(run)) {
@@ -38,11 +38,16 @@ final class LabelCheck implements Check {
       } else {
         other(byTitle.putIfAbsent(card.title(), card), "label-same-title", card, findings);
       }
-      other(byNumber.putIfAbsent(card.number(), card), "label-number", card, findings);
+      other(byMark.putIfAbsent(card.mark(), card), "label-number", card, findings);
     }
     long names = cards(run).stream().map(PieceCard::name).distinct().count();
     if (findings.isEmpty() && largest > names) {
-      PieceCard card = byNumber.getOrDefault(largest, run.pattern().pieces().get(0));
+      int last = largest;
+      PieceCard card =
+          cards(run).stream()
+              .filter(each -> each.number() == last)
+              .findFirst()
+              .orElseGet(() -> run.pattern().pieces().get(0));
       findings.add(
           Finding.warn("label-gap", card.name())
               .with("piece", card.name())

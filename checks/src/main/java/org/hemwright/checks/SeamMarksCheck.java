@@ -11,7 +11,10 @@ import org.hemwright.pattern.measure.SeamWalk;
 import org.hemwright.pattern.seam.Seam;
 import org.hemwright.pattern.seam.SeamRequest;
 
-/** Where even marks are declared, the first layer has them and the other has seams to meet them. */
+/**
+ * Where even marks are declared, the first layer has them and the other has seams to meet them. A
+ * seam across the first layer shows its place as a notch would.
+ */
 record SeamMarksCheck(CheckSettings settings) implements EachSizeCheck {
   @Override
   public String id() {
@@ -48,7 +51,7 @@ record SeamMarksCheck(CheckSettings settings) implements EachSizeCheck {
           walk.stops().stream()
               .anyMatch(
                   stop ->
-                      stop.isNotch()
+                      (stop.isNotch() || stop.kind() == LayerWalk.Kind.SEAM)
                           && Math.abs(stop.distance() - mark) <= settings.sewing().seamWarn());
       missing += there ? 0 : 1;
     }

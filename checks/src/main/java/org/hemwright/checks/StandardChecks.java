@@ -16,6 +16,7 @@ public final class StandardChecks {
         new OutlineCheck(),
         new AllowanceDrawnCheck(cutLines),
         new CutCountCheck(),
+        new SplitCheck(),
         new FoldCheck(),
         new LabelCheck(),
         new GrainCheck(settings),

@@ -19,7 +19,10 @@ import org.hemwright.pattern.Dial;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.quantity.Quantity;
+import org.hemwright.pattern.split.SplitChoice;
+import org.hemwright.pattern.split.SplitRun;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -63,9 +66,16 @@ class DialEndsTest {
     Drawn drawn = plan.evaluate(sizes, dials).drawn();
     List<String> told = new ArrayList<>();
     drawn.findings().forEach(finding -> told.add(dials.values() + ": " + finding.code()));
-    SizeRun run = drawn.run();
+    List<SizeRun> runs = new ArrayList<>(List.of(drawn.run()));
+    for (SplitChoice split : SplitChoice.declared(drawn.run())) {
+      runs.add(SplitRun.of(drawn.run(), List.of(split)));
+    }
     for (Check check : CHECKS) {
-      Told.by(check, run).forEach(words -> told.add(dials.values() + ": " + words));
+      for (SizeRun run : check.asksOfParts() ? runs : runs.subList(0, 1)) {
+        Told.by(check, run).stream()
+            .filter(words -> !words.startsWith(Status.OK.toString()))
+            .forEach(words -> told.add(dials.values() + ": " + words));
+      }
     }
     return told;
   }

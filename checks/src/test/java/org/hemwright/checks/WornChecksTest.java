@@ -313,7 +313,7 @@ class WornChecksTest {
                 .told("cloth-width"))
         .containsExactly(
             "FAIL: panel is 112.2 cm wide across the grain in size 10, and the widest main of 115"
-                + " cm has 112 cm between its selvedges. / Name a wider cloth, divide the piece by"
-                + " a seam, or turn its grain.");
+                + " cm has 112 cm between its selvedges. / Name a wider cloth, divide the piece"
+                + " with a `split` line, or turn its grain.");
   }
 }

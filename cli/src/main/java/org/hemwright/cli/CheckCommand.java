@@ -57,6 +57,10 @@ final class CheckCommand extends FolderCommand {
     } else {
       answers.forEach(answer -> job.tell().all(answer.findings()));
       answer(summary(answers, job.run().sizes().size()));
+      answers.stream()
+          .flatMap(answer -> answer.findings().stream())
+          .filter(finding -> finding.status() == Status.OK)
+          .forEach(finding -> answer(job.tell().wording().message(finding) + "\n"));
       Pattern pattern = job.run().pattern();
       for (Coverage.Answer each : Coverage.of(pattern.chart(), pattern.details().wearers())) {
         answer(CoverageWords.of(each, job.tell().wording().sizes()) + "\n");

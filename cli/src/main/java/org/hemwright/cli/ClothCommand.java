@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.cloth.yardage.YardageTable;
@@ -15,6 +15,7 @@ import org.hemwright.paper.Paper;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
@@ -37,9 +38,12 @@ import picocli.CommandLine.Option;
       "  hemwright cloth my-skirt --size 14 --json      one size, each fold, for a program",
       "  hemwright cloth my-skirt --width 135cm         on cloth of a width she found",
       "  hemwright cloth my-skirt --fabric main --shrink 5%%   cloth that shrinks before it is cut",
+      "  hemwright cloth my-skirt --stretch 30%%         does her own cloth stretch enough?",
+      "  hemwright cloth my-skirt --price 12.50/m       what it costs",
       "  hemwright cloth my-skirt --fit-in 1.4m         which sizes can be cut from 1.4 m?",
       "",
-      "A length is rounded up to 0.1 m and to 1/8 yd, each from the exact length. Tables and layouts",
+      "A length is rounded up to 0.1 m and to 1/8 yd, each from the exact length. Tables and"
+          + " layouts",
       "are written to the folder's out/cloth. Layings are kept, so that the next time is quick."
     })
 final class ClothCommand extends FolderCommand {
@@ -68,11 +72,12 @@ final class ClothCommand extends FolderCommand {
         ProgressLine.during(
             "Laying", json(), progress -> Workbench.yardage(whole, request.get(), kept, progress));
     kept.keep();
-    List<Finding> findings = YardageFindings.of(whole, table);
-    OptionalDouble owned = questions.owned();
+    OwnCloth own = questions.own(whole);
+    List<Finding> findings = new ArrayList<>(questions.judged(whole));
+    findings.addAll(YardageFindings.of(whole, table));
     Path folder = out.orElseGet(() -> defaultOut().resolve("cloth"));
     OutFolder files = new OutFolder(folder);
-    files.replace("yardage.csv", utf8(YardageCsv.of(table)));
+    files.replace("yardage.csv", utf8(YardageCsv.of(table, own)));
     files.replace("yardage.html", utf8(YardageHtml.of(whole, table)));
     for (PrintedFile file : CuttingLayouts.pages(whole, table)) {
       files.replace(file.name(), file.bytes());
@@ -81,10 +86,13 @@ final class ClothCommand extends FolderCommand {
       files.replace(file.name(), file.bytes());
     }
     if (json()) {
-      answer(YardageReport.json(table, findings, owned, job.tell().wording()));
+      answer(YardageReport.json(table, findings, own, job.tell().wording()));
     } else {
       job.tell().all(findings);
-      answer(YardageText.of(whole, table, owned) + "\nWritten to " + folder + "\n");
+      findings.stream()
+          .filter(finding -> finding.status() == Status.OK)
+          .forEach(finding -> answer(job.tell().wording().message(finding) + "\n"));
+      answer(YardageText.of(whole, table, own) + "\nWritten to " + folder + "\n");
     }
     return ExitCode.ALL_WELL;
   }

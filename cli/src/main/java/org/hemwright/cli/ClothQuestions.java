@@ -2,23 +2,35 @@ package org.hemwright.cli;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.hemwright.cloth.rule.ClothSettings;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.yardage.OwnCloth;
+import org.hemwright.cloth.yardage.Price;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.quantity.Length;
 import org.hemwright.pattern.quantity.Reading;
 import picocli.CommandLine.Option;
 
 /** What is asked about the cloth. */
 final class ClothQuestions {
+  private static final double MOST_SHRINKAGE = 0.5;
+  private static final double MOST_STRETCH = 5;
+  private static final Pattern PRICE =
+      Pattern.compile("((?<fabric>[\\p{L}\\p{N}_]+)=)?(?<amount>[0-9]+([.][0-9]+)?)/(?<unit>m|yd)");
+
   @Option(
       names = "--view",
       split = ",",
@@ -72,16 +84,82 @@ final class ClothQuestions {
   private Optional<String> fitIn = Optional.empty();
 
   @Option(
+      names = "--stretch",
+      paramLabel = "SHARE",
+      description =
+          "How far the cloth stretches across: --stretch 40%%. Says whether it is enough.")
+  private Optional<String> stretch = Optional.empty();
+
+  @Option(
+      names = "--stretch-along",
+      paramLabel = "SHARE",
+      description = "How far it stretches along.")
+  private Optional<String> stretchAlong = Optional.empty();
+
+  @Option(
+      names = "--price",
+      split = ",",
+      paramLabel = "PRICE",
+      description =
+          "What the cloth costs: --price 12.50/m, or /yd; of one fabric only: --price"
+              + " lining=6/m.")
+  private List<String> prices = new ArrayList<>();
+
+  @Option(
       names = "--work",
       paramLabel = "PLACES",
       description = "How many places are looked at for one laying; more is slower and shorter.")
   private Optional<Long> work = Optional.empty();
 
-  /** The length to fit in (mm), once the request was found to be in order. */
-  OptionalDouble owned() {
-    return fitIn
-        .map(text -> OptionalDouble.of(length("--fit-in", text, new ArrayList<>())))
+  /** What is said of her own cloth, once the request was found to be in order. */
+  OwnCloth own(SizeRun run) {
+    List<String> told = new ArrayList<>();
+    return new OwnCloth(
+        fitIn
+            .map(text -> OptionalDouble.of(length("--fit-in", text, told)))
+            .orElse(OptionalDouble.empty()),
+        stretched("--stretch", stretch, told),
+        stretched("--stretch-along", stretchAlong, told),
+        prices(run, told));
+  }
+
+  /** Whether it stretches enough, where that is asked. */
+  List<Finding> judged(SizeRun run) {
+    return own(run).judged(run.pattern(), fabrics);
+  }
+
+  private static OptionalDouble stretched(
+      String option, Optional<String> text, List<String> problems) {
+    return text.map(said -> OptionalDouble.of(share(option, said, MOST_STRETCH, problems)))
         .orElse(OptionalDouble.empty());
+  }
+
+  /** {@code 12.50/m} for every fabric that is asked about, {@code lining=6/yd} for one. */
+  private Map<String, Price> prices(SizeRun run, List<String> problems) {
+    List<String> known = run.pattern().fabrics().stream().map(Fabric::name).toList();
+    Map<String, Price> all = new LinkedHashMap<>();
+    for (String text : prices) {
+      Matcher said = PRICE.matcher(text.strip());
+      if (!said.matches()) {
+        problems.add(
+            "--price " + text + ": write it as 12.50/m or 11/yd, or for one fabric lining=6/m");
+        continue;
+      }
+      Optional<String> fabric = Optional.ofNullable(said.group("fabric"));
+      if (fabric.isPresent() && !known.contains(fabric.get())) {
+        problems.add(
+            "--price " + text + ": the pattern has no such fabric; it has " + listed(known));
+        continue;
+      }
+      Price.Unit unit = said.group("unit").equals("m") ? Price.Unit.METRE : Price.Unit.YARD;
+      Price price = new Price(number("--price", said.group("amount"), problems), unit);
+      if (fabric.isPresent()) {
+        all.put(fabric.get(), price);
+      } else {
+        known.forEach(name -> all.putIfAbsent(name, price));
+      }
+    }
+    return all;
   }
 
   /** The request; absent where something is wrong, which is then told. */
@@ -93,6 +171,9 @@ final class ClothQuestions {
     double apart = length("--gap", gap, problems);
     double along = share("--shrink", shrink, problems);
     double across = share("--shrink-across", shrinkAcross, problems);
+    stretched("--stretch", stretch, problems);
+    stretched("--stretch-along", stretchAlong, problems);
+    prices(run, problems);
     Set<Fold> chosen = folds(problems);
     List<String> known = run.pattern().fabrics().stream().map(Fabric::name).toList();
     for (String fabric : fabrics) {
@@ -186,14 +267,19 @@ final class ClothQuestions {
   }
 
   private static double share(String option, String text, List<String> problems) {
+    return share(option, text, MOST_SHRINKAGE, problems);
+  }
+
+  private static double share(String option, String text, double below, List<String> problems) {
     String trimmed = text.strip();
     if (trimmed.matches("[0-9.]+ ?%")) {
       double share = number(option, trimmed.replaceAll(" ?%$", ""), problems) / 100;
-      if (share < 0.5) {
+      if (share < below) {
         return share;
       }
     }
-    problems.add(option + " " + text + ": write a share below half, such as 5%");
+    problems.add(
+        option + " " + text + ": write a share below " + Math.round(100 * below) + "%, such as 5%");
     return 0;
   }
 

@@ -13,4 +13,13 @@ public interface Check {
 
   /** What it found, one finding for one cause, sizes grouped. */
   List<Finding> check(SizeRun run);
+
+  /**
+   * Whether it is asked again where pieces are cut apart for narrow cloth. Not what is asked of the
+   * steps of making: the parts are joined before the piece is first used, and from there on are
+   * what the whole piece is.
+   */
+  default boolean asksOfParts() {
+    return true;
+  }
 }

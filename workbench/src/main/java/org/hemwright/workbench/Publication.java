@@ -8,10 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.BookletOptions;
 import org.hemwright.booklet.post.Posts;
+import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.CuttingLayouts;
@@ -188,9 +188,8 @@ public record Publication(
     made.add(
         hers(
             YARDAGE + ".json",
-            YardageReport.json(
-                table, YardageFindings.of(run, table), OptionalDouble.empty(), wording)));
-    made.add(hers(YARDAGE + ".csv", YardageCsv.of(table)));
+            YardageReport.json(table, YardageFindings.of(run, table), OwnCloth.UNSAID, wording)));
+    made.add(hers(YARDAGE + ".csv", YardageCsv.of(table, OwnCloth.UNSAID)));
     made.add(hers(YARDAGE + ".html", YardageHtml.of(run, table)));
     return made;
   }

@@ -3,9 +3,11 @@ package org.hemwright.workbench;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
@@ -61,6 +63,8 @@ import org.hemwright.pattern.notion.Notions;
 import org.hemwright.pattern.sample.SampleAnswer;
 import org.hemwright.pattern.sample.SampleAnswers;
 import org.hemwright.pattern.sample.SampleLog;
+import org.hemwright.pattern.split.SplitChoice;
+import org.hemwright.pattern.split.SplitRun;
 import org.hemwright.pattern.traced.TracedInputs;
 import org.hemwright.workbench.advise.Advice;
 import org.hemwright.workbench.advise.Advising;
@@ -213,15 +217,25 @@ public final class Workbench {
   }
 
   /**
-   * Asks every check, and last, where the document accepts findings, whether it does so in vain.
+   * Asks every check of the pattern and, where pieces may be cut apart for narrow cloth, of each
+   * way in which they are; and last, where the document accepts findings, whether it does so in
+   * vain.
    */
   public static List<CheckAnswer> check(SizeRun run) {
     FindingOrder order = new FindingOrder(sizeNames(run));
+    List<SizeRun> cutApart = new ArrayList<>();
+    for (SplitChoice choice : SplitChoice.declared(run)) {
+      cutApart.add(SplitRun.of(run, List.of(choice)));
+    }
     Acceptances accepted = Acceptances.of(run);
     List<CheckAnswer> answers = new ArrayList<>();
     Map<String, List<Finding>> found = new LinkedHashMap<>();
     for (Check check : CHECKS) {
-      List<Finding> judged = accepted.judged(check.id(), check.check(run));
+      Set<Finding> all = new LinkedHashSet<>(accepted.judged(check.id(), check.check(run)));
+      for (SizeRun parts : check.asksOfParts() ? cutApart : List.<SizeRun>of()) {
+        all.addAll(Acceptances.of(parts).judged(check.id(), check.check(parts)));
+      }
+      List<Finding> judged = List.copyOf(all);
       found.put(check.id(), judged);
       answers.add(new CheckAnswer(check.id(), order.of(judged)));
     }

@@ -208,7 +208,9 @@ final class WearFaults {
     boolean upright = Math.abs(piece.grain().orElseThrow().direction().dy()) > 0.7;
     int halves = piece.foldEdge().isPresent() ? 2 : 1;
     double across = (upright ? box.width() : box.height()) * halves;
-    double factor = 1.3 * widest(garment, piece) / across;
+    // So wide that no part of a piece that may be cut apart fits either.
+    double beyond = piece.marks(Mark.Split.class).isEmpty() ? 1.3 : 3.3;
+    double factor = beyond * widest(garment, piece) / across;
     return Reworked.scaled(piece, upright ? factor : 1, upright ? 1 : factor);
   }
 

@@ -2,8 +2,10 @@ package org.hemwright.cloth.rule;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.hemwright.cloth.laying.Layout;
 import org.hemwright.cloth.laying.Placement;
 import org.hemwright.cloth.laying.Turn;
@@ -74,6 +76,13 @@ public record ClothLaying(
             : new Motion(1, 0, turn.mirrored(), Vector.ZERO);
     Motion face = item.mirrored() ? new Motion(1, 0, true, Vector.ZERO) : Motion.identity();
     return face.then(turned).then(Motion.move(shift));
+  }
+
+  /** The ids of the pieces that are laid. */
+  public Set<String> ids() {
+    Set<String> ids = new LinkedHashSet<>();
+    pieces.forEach(laid -> ids.add(laid.piece().id()));
+    return ids;
   }
 
   /** How long it lies on the table (mm). */

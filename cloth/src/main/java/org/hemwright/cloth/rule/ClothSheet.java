@@ -57,6 +57,16 @@ public record ClothSheet(Fold fold, double width, double depth, ClothSettings se
     return new Reach(settings.selvedge(), width - settings.selvedge());
   }
 
+  /** Whether a whole piece finds room between the selvedge margins of the cloth opened out. */
+  public boolean takes(ClothPiece piece) {
+    return rounded(open().width()) >= rounded(piece.shape().height());
+  }
+
+  /** A cloth laid flat, in one layer. */
+  public static ClothSheet flat(double width, ClothSettings settings) {
+    return new ClothSheet(Fold.SINGLE, width, 0, settings);
+  }
+
   /** The parts of the folded cloth that have two layers. */
   List<Reach> doubled() {
     double margin = settings.selvedge();

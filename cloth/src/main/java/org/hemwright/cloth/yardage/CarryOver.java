@@ -3,7 +3,6 @@ package org.hemwright.cloth.yardage;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.cloth.rule.ClothLaying;
-import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.pattern.fabric.Fabric;
 
@@ -49,9 +48,13 @@ final class CarryOver {
     if (known.isEmpty() || !to.answer(size).isOfUse() || !holds(from, to, size)) {
       return false;
     }
+    Optional<List<String>> ids = to.cloth().among(known.get().ids(), size);
+    if (ids.isEmpty()) {
+      return false;
+    }
     ClothLaying laying = known.get();
     if (!from.cloth().is(to.cloth())) {
-      laying = laying.only(to.cloth().pieces().get(size).stream().map(ClothPiece::id).toList());
+      laying = laying.only(ids.get());
     }
     if (from.onTable() < to.onTable()) {
       laying = laying.onWider(to.onTable());

@@ -9,6 +9,7 @@ import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothPlan;
 import org.hemwright.cloth.rule.ClothSettings;
+import org.hemwright.cloth.rule.ClothSheet;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.LayingRules;
 import org.hemwright.cloth.rule.Misfit;
@@ -113,7 +114,7 @@ final class ClothSeries {
 
   /** Lays one size from nothing, whatever other sizes come to. */
   void lay(int size, LayingStore store, NoFitStore shapes) {
-    List<ClothPiece> pieces = cloth.pieces().get(size);
+    List<ClothPiece> pieces = cloth.on(ClothSheet.flat(onTable, settings), size);
     List<ClothPlan> plans =
         pieces.isEmpty() ? List.of() : ClothPlan.of(pieces, fold, onTable, settings, nap);
     LayingRules rules = new LayingRules(pieces, nap);

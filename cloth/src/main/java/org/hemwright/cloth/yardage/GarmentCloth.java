@@ -5,14 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.hemwright.cloth.rule.ClothPiece;
+import org.hemwright.cloth.rule.ClothSheet;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
-import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.split.SplitChoice;
 
 /**
  * What views take of one fabric: the same pieces, in every size.
@@ -21,7 +23,7 @@ import org.hemwright.pattern.piece.Piece;
  * @param views those that take just these pieces of it
  * @param pieces for each size of the run, in its order; none where a size has none of them
  */
-record GarmentCloth(Fabric fabric, List<View> views, List<List<ClothPiece>> pieces) {
+record GarmentCloth(Fabric fabric, List<View> views, List<List<Cuttable>> pieces) {
   GarmentCloth {
     views = List.copyOf(views);
     pieces = pieces.stream().map(List::copyOf).toList();
@@ -31,15 +33,15 @@ record GarmentCloth(Fabric fabric, List<View> views, List<List<ClothPiece>> piec
   static List<GarmentCloth> of(SizeRun run, double gap) {
     List<GarmentCloth> all = new ArrayList<>();
     for (Fabric fabric : run.pattern().fabrics()) {
-      List<List<ClothPiece>> every = new ArrayList<>();
+      List<List<Cuttable>> every = new ArrayList<>();
       for (SizedPattern sized : run.sizes()) {
         every.add(pieces(sized, fabric, gap));
       }
       Map<Set<String>, List<View>> sets = new LinkedHashMap<>();
       for (View view : run.pattern().views()) {
         Set<String> names = new LinkedHashSet<>();
-        for (List<ClothPiece> ofSize : every) {
-          ofSize.stream().map(ClothPiece::name).filter(view.pieces()::contains).forEach(names::add);
+        for (List<Cuttable> ofSize : every) {
+          ofSize.stream().map(Cuttable::name).filter(view.pieces()::contains).forEach(names::add);
         }
         if (!names.isEmpty()) {
           sets.computeIfAbsent(names, unused -> new ArrayList<>()).add(view);
@@ -59,19 +61,47 @@ record GarmentCloth(Fabric fabric, List<View> views, List<List<ClothPiece>> piec
     return all;
   }
 
-  private static List<ClothPiece> pieces(SizedPattern sized, Fabric fabric, double gap) {
-    List<ClothPiece> pieces = new ArrayList<>();
+  private static List<Cuttable> pieces(SizedPattern sized, Fabric fabric, double gap) {
+    List<Cuttable> pieces = new ArrayList<>();
     for (Piece piece : sized.pieces()) {
       int times = 0;
-      for (Cut cut : piece.card().cuts()) {
-        if (cut.fabric().equals(fabric.name())) {
+      for (int cut = 0; cut < piece.card().cuts().size(); cut++) {
+        if (piece.card().cuts().get(cut).fabric().equals(fabric.name())) {
           times++;
-          String id = times == 1 ? piece.name() : piece.name() + "-" + times;
-          ClothPiece.of(id, piece, cut, gap).ifPresent(pieces::add);
+          String suffix = times == 1 ? "" : "-" + times;
+          Cuttable.of(piece, cut, suffix, gap).ifPresent(pieces::add);
         }
       }
     }
     return pieces;
+  }
+
+  /** What is cut in one size of a cloth; pieces that it is too narrow for in parts. */
+  List<ClothPiece> on(ClothSheet flat, int size) {
+    List<ClothPiece> cut = new ArrayList<>();
+    pieces.get(size).forEach(piece -> cut.addAll(piece.on(flat)));
+    return cut;
+  }
+
+  /** The pieces that a laying holds for this garment in one size; absent where one is missing. */
+  Optional<List<String>> among(Set<String> ids, int size) {
+    List<String> own = new ArrayList<>();
+    for (Cuttable piece : pieces.get(size)) {
+      Optional<List<String>> found = piece.among(ids);
+      if (found.isEmpty()) {
+        return Optional.empty();
+      }
+      own.addAll(found.get());
+    }
+    return Optional.of(own);
+  }
+
+  /** How pieces are cut apart where those with these ids are cut, in the order of the pattern. */
+  List<SplitChoice> choices(Set<String> ids, int size) {
+    return pieces.get(size).stream()
+        .flatMap(piece -> piece.choice(ids).stream())
+        .distinct()
+        .toList();
   }
 
   /** Whether another is this one: no two of a pattern share a fabric and a view. */

@@ -32,7 +32,7 @@ public record YardageRequest(
     double shrinkAcross,
     long work,
     int threads) {
-  private static final long USUAL_WORK = 400_000;
+  private static final long USUAL_WORK = 800_000;
   private static final int CORES = 2;
 
   public YardageRequest {

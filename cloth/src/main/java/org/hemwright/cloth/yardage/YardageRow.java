@@ -8,6 +8,7 @@ import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.split.SplitChoice;
 
 /**
  * One row of the table.
@@ -20,6 +21,7 @@ import org.hemwright.pattern.fabric.Fabric;
  * @param fold how it is folded
  * @param need what it takes; absent where it does not fit
  * @param misfits what does not fit
+ * @param variant which pieces are cut apart, and how; none where all are cut whole
  * @param best whether no other fold of this width needs less to buy, nor is as good and easier to
  *     cut
  */
@@ -32,8 +34,10 @@ public record YardageRow(
     Fold fold,
     Optional<Need> need,
     List<Misfit> misfits,
+    List<SplitChoice> variant,
     boolean best) {
   public YardageRow {
+    variant = List.copyOf(variant);
     misfits = List.copyOf(misfits);
   }
 
@@ -48,6 +52,6 @@ public record YardageRow(
   }
 
   YardageRow asBest() {
-    return new YardageRow(view, fabric, nap, size, width, fold, need, misfits, true);
+    return new YardageRow(view, fabric, nap, size, width, fold, need, misfits, variant, true);
   }
 }

@@ -230,6 +230,10 @@ public record YardageTable(List<YardageRow> rows) {
                 each.fold(),
                 need,
                 answer.misfits(),
+                answer
+                    .laying()
+                    .map(laying -> each.cloth().choices(laying.ids(), size))
+                    .orElse(List.of()),
                 false));
       }
     }

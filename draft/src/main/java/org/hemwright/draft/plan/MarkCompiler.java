@@ -8,6 +8,8 @@ import org.hemwright.draft.plan.name.Drawn;
 import org.hemwright.draft.plan.name.Scope;
 import org.hemwright.draft.plan.node.Node;
 import org.hemwright.draft.plan.piece.MarkNode;
+import org.hemwright.draft.syntax.Name;
+import org.hemwright.draft.syntax.PathTerm;
 import org.hemwright.draft.syntax.Reference;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.pattern.finding.Origin;
@@ -15,11 +17,13 @@ import org.hemwright.pattern.finding.Origin;
 /** Turns drills, inner and placement lines, labels, levels and the rest into nodes. */
 final class MarkCompiler {
   private final Compilation shared;
+  private final Compilers all;
   private final PieceDeclaration piece;
   private final Scope scope;
 
-  MarkCompiler(Compilation shared, PieceDeclaration piece) {
+  MarkCompiler(Compilation shared, Compilers all, PieceDeclaration piece) {
     this.shared = shared;
+    this.all = all;
     this.piece = piece;
     this.scope = piece.scope();
   }
@@ -78,7 +82,22 @@ final class MarkCompiler {
           ? Optional.of(new MarkNode.Lengthen(at, grain, piece.outline(), origin))
           : Optional.empty();
     }
-    return Optional.empty();
+    return line instanceof Statement.Split split
+        ? Optional.of(split(split, origin))
+        : Optional.empty();
+  }
+
+  private Node split(Statement.Split split, Origin origin) {
+    List<Integer> lines = new ArrayList<>();
+    for (PathTerm line : split.lines()) {
+      lines.add(piece.carriedLine(shared.nodes(), all.paths().slot(line, scope)));
+    }
+    return new MarkNode.Split(
+        split.name().text(),
+        lines,
+        all.numbers().slot(split.allowance(), scope),
+        split.parts().stream().map(Name::text).toList(),
+        origin);
   }
 
   private int point(Reference at) {

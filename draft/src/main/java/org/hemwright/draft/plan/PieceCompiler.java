@@ -245,7 +245,7 @@ final class PieceCompiler {
     about(scope.name());
     grain();
     List<Integer> marks =
-        new MarkCompiler(shared, piece).marks(grain, this::within, () -> about(scope.name()));
+        new MarkCompiler(shared, all, piece).marks(grain, this::within, () -> about(scope.name()));
     about(scope.name());
     List<Integer> allNotches = new ArrayList<>(notches);
     allNotches.addAll(seamNotches);

@@ -76,6 +76,7 @@ final class PlanBuilder {
     new Bringer(shared, all, declared).bring();
     definitions(declared);
     List<PieceCompiler> compilers = pieces(declared);
+    new SplitNames(problems).read(document);
     Registries registries = new Registries();
     registries.read(compilers);
     List<View> views = new ViewReader(shared, registries.fabrics).read(document, details, pieces);

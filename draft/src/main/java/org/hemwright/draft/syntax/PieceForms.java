@@ -54,7 +54,8 @@ final class PieceForms {
                   "outline",
                   PIECE,
                   "outline <edge:outline edge> {, <edge:outline edge>}",
-                  "outline waist is waist_line, side is side_line, hem is hem_line, centre is straight",
+                  "outline waist is waist_line, side is side_line, hem is hem_line, centre is"
+                      + " straight",
                   "The stitch line, edge by edge round the piece; each edge gets its name here.",
                   m -> new Statement.Outline(m.all("edge", Statement.OutlineEdge.class), m.span()))
               .onlyOnce(),
@@ -108,9 +109,9 @@ final class PieceForms {
                   "facing of <piece:name> along <along:name> {and <along:name>}, depth"
                       + " <depth:number>, edges <edge:name> {, <edge:name>}",
                   "facing of front along waist, depth 6 cm, edges waist, side, lower, centre",
-                  "A strip inside another piece along some of its edges, its darts and pleats closed."
-                      + " Its edges: those along, the end there, the inner edge, the end at the"
-                      + " start.",
+                  "A strip inside another piece along some of its edges, its darts and pleats"
+                      + " closed. Its edges: those along, the end there, the inner edge, the end at"
+                      + " the start.",
                   PieceForms::facing)
               .onlyOnce(),
           row(
@@ -287,6 +288,23 @@ final class PieceForms {
               "Where the piece is lengthened or shortened, square to the grain.",
               m -> new Statement.Lengthen(m.reference("point"), m.span())),
           row(
+              "split",
+              PIECE,
+              "split <name> is <line:chain> {and <line:chain>}, allowance <allowance:number>"
+                  + " [into <part:name> {, <part:name>}]",
+              "split halves is fold_left to fold_right, allowance 1 cm into left_band, right_band",
+              "How the piece is cut apart, and sewn together again, where a cloth is too narrow for"
+                  + " the whole.",
+              PieceForms::split),
+          row(
+              "split on the fold",
+              PIECE,
+              "split <name> on the fold, allowance <allowance:number> [into <part:name>]",
+              "split centre_seam on the fold, allowance 1.5 cm",
+              "Where a cloth is too narrow, the piece is cut in halves, with a seam in place of the"
+                  + " fold.",
+              PieceForms::split),
+          row(
               "level",
               PIECE,
               "level <name> at <point>",
@@ -338,16 +356,17 @@ final class PieceForms {
               Where.LEFT_EDGE,
               "elastic <name> in <place:piece>, width <width:number>, length <length:number>,"
                   + " overlap <overlap:number> {, <clause:elastic clause>}",
-              "elastic waist_elastic in band, width elastic_width, length 90% of waist, overlap 2.5 cm",
-              "An elastic in a casing, a piece or an edge that is turned back: its width, its length"
-                  + " when sewn, and its overlap.",
+              "elastic waist_elastic in band, width elastic_width, length 90% of waist, overlap 2.5"
+                  + " cm",
+              "An elastic in a casing, a piece or an edge that is turned back: its width, its"
+                  + " length when sewn, and its overlap.",
               PieceForms::elastic),
           row(
               "elastic round",
               Where.ELASTIC_CLAUSE,
               "round <measurement:name>",
-              "elastic waist_elastic in band, width 3 cm, length 90% of waist, overlap 2.5 cm, round"
-                  + " waist",
+              "elastic waist_elastic in band, width 3 cm, length 90% of waist, overlap 2.5 cm,"
+                  + " round waist",
               "The measurement that it is to hold.",
               m -> new Statement.ElasticClause.Round(m.name("measurement"))),
           row(
@@ -368,6 +387,18 @@ final class PieceForms {
               m -> new Statement.ElasticClause.Stretching(m.number("by"))));
 
   private PieceForms() {}
+
+  private static Statement split(Match m) {
+    List<PathTerm> lines = m.all("line", PathTerm.class);
+    List<Name> parts = m.all("part", Name.class);
+    int wanted = lines.size() + 1;
+    if (!lines.isEmpty() && !parts.isEmpty() && parts.size() != wanted) {
+      throw new Refusal("split-parts", m.span())
+          .with("wanted", Argument.of(wanted))
+          .with("count", Argument.of(parts.size()));
+    }
+    return new Statement.Split(m.name("name"), lines, m.number("allowance"), parts, m.span());
+  }
 
   private static Statement facing(Match m) {
     List<Name> along = m.all("along", Name.class);

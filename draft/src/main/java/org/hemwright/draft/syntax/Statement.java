@@ -367,6 +367,21 @@ public sealed interface Statement {
   /** {@code lengthen at POINT}: a line through it, square to the grain, from side to side. */
   record Lengthen(Reference at, Span span) implements Statement {}
 
+  /**
+   * {@code split NAME is PATH and PATH, allowance EXPR into NAME, NAME} or {@code split NAME on the
+   * fold, …}: how the piece is cut apart where the cloth is too narrow for the whole.
+   *
+   * @param lines from edge to edge; none: along the fold
+   * @param parts names of the parts; none: they are numbered
+   */
+  record Split(Name name, List<PathTerm> lines, Expression allowance, List<Name> parts, Span span)
+      implements Statement {
+    public Split {
+      lines = List.copyOf(lines);
+      parts = List.copyOf(parts);
+    }
+  }
+
   /** {@code level NAME at POINT}. */
   record Level(Name name, Reference at, Span span) implements Definition {}
 

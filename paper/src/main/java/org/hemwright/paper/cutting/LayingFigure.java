@@ -283,7 +283,7 @@ final class LayingFigure {
   }
 
   private static String number(LaidPiece laid) {
-    return Integer.toString(laid.piece().piece().card().number());
+    return laid.piece().piece().card().mark();
   }
 
   private boolean label(

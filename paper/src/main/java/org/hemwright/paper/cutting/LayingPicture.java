@@ -1,12 +1,13 @@
 package org.hemwright.paper.cutting;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import org.hemwright.cloth.rule.ClothLaying;
-import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.geometry.Point;
@@ -31,14 +32,14 @@ import org.hemwright.pattern.piece.PieceCard;
  * @param width of the widest part (mm)
  * @param height how far down it reaches (mm)
  * @param entries what its key must explain
- * @param pieces the pieces in it, by number
+ * @param pieces the pieces in it, by what is printed on them
  */
 record LayingPicture(
     List<Item> items,
     double width,
     double height,
     List<LayingKey.Entry> entries,
-    Map<Integer, PieceCard> pieces) {
+    Map<String, PieceCard> pieces) {
   private static final double TITLE = 11;
   private static final double TEXT = 9;
   private static final double LINE = 4.4;
@@ -47,7 +48,7 @@ record LayingPicture(
   LayingPicture {
     items = List.copyOf(items);
     entries = List.copyOf(entries);
-    pieces = new TreeMap<>(pieces);
+    pieces = new LinkedHashMap<>(pieces);
   }
 
   /**
@@ -80,12 +81,18 @@ record LayingPicture(
     for (Item item : LayingFigure.of(laying, need.length(), words, oneWay, scale)) {
       items.add(item.moved(new Vector(0, -down)));
     }
-    Map<Integer, PieceCard> pieces = new TreeMap<>();
-    laying.pieces().stream()
-        .map(LaidPiece::piece)
-        .map(piece -> piece.piece().card())
-        .forEach(card -> pieces.put(card.number(), card));
-    return new LayingPicture(items, wide, down, LayingFigure.shown(laying, oneWay), pieces);
+    List<PieceCard> cards =
+        laying.pieces().stream().map(laid -> laid.piece().piece().card()).toList();
+    return new LayingPicture(items, wide, down, LayingFigure.shown(laying, oneWay), byMark(cards));
+  }
+
+  /** Cards by what is printed on the pieces: 1, 4a, 4b, 10. */
+  static Map<String, PieceCard> byMark(Collection<PieceCard> cards) {
+    Map<String, PieceCard> byMark = new LinkedHashMap<>();
+    cards.stream()
+        .sorted(Comparator.comparingInt(PieceCard::number).thenComparingInt(PieceCard::part))
+        .forEach(card -> byMark.putIfAbsent(card.mark(), card));
+    return byMark;
   }
 
   /** "View B, size 14: 150 cm wide". */

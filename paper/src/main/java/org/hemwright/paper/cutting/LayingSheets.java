@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.geometry.Box;
@@ -81,14 +80,14 @@ public final class LayingSheets {
     List<LayingPicture> pictures =
         rows.stream().map(row -> LayingPicture.of(run, row, COLUMN, COLUMN_HEIGHT, false)).toList();
     TreeSet<LayingKey.Entry> entries = new TreeSet<>();
-    Map<Integer, PieceCard> pieces = new TreeMap<>();
+    List<PieceCard> cards = new ArrayList<>();
     for (LayingPicture picture : pictures) {
       entries.addAll(picture.entries());
-      pieces.putAll(picture.pieces());
+      cards.addAll(picture.pieces().values());
     }
     List<Item> foot = new ArrayList<>();
     LayingKey.Drawn key = LayingKey.of(List.copyOf(entries), words, PAGE_WIDTH);
-    double listed = list(pieces, PAGE_WIDTH, 0, foot);
+    double listed = list(LayingPicture.byMark(cards), PAGE_WIDTH, 0, foot);
     foot.addAll(moved(key.items(), 0, listed));
     double footHeight = key.height() - listed + 2;
     List<Sheet> pages = new ArrayList<>();
@@ -144,7 +143,7 @@ public final class LayingSheets {
   }
 
   /** Which number is which piece, in running text; answers where it ends. */
-  private double list(Map<Integer, PieceCard> pieces, double width, double top, List<Item> items) {
+  private double list(Map<String, PieceCard> pieces, double width, double top, List<Item> items) {
     StringBuilder text = new StringBuilder();
     pieces.forEach(
         (number, card) ->

@@ -47,6 +47,7 @@ final class MarkDrawing {
     lengthen();
     inner();
     placement();
+    splits();
     drills();
     levels();
     fold();
@@ -88,6 +89,21 @@ final class MarkDrawing {
       }
     }
     lines(lines, texts, Pens.PLACEMENT);
+  }
+
+  private void splits() {
+    Map<String, List<SizedPath>> lines = new LinkedHashMap<>();
+    for (PieceShape shape : nest.shapes()) {
+      int index = 0;
+      for (Mark.Split split : shape.marks(Mark.Split.class)) {
+        for (Path line : split.lines()) {
+          lines
+              .computeIfAbsent(split.name() + index++, k -> new ArrayList<>())
+              .add(new SizedPath(shape.size(), line));
+        }
+      }
+    }
+    lines(lines, Map.of(), Pens.SPLIT);
   }
 
   private void lines(Map<String, List<SizedPath>> lines, Map<String, String> texts, Pen pen) {

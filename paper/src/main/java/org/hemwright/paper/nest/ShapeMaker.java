@@ -220,6 +220,13 @@ final class ShapeMaker {
       return new Mark.Level(level.name(), motion.apply(level.at()), level.origin());
     } else if (mark instanceof Mark.Stretch stretch) {
       return new Mark.Stretch(motion.apply(stretch.direction()), stretch.origin());
+    } else if (mark instanceof Mark.Split split) {
+      return new Mark.Split(
+          split.name(),
+          split.lines().stream().map(line -> line.moved(motion)).toList(),
+          split.allowance(),
+          split.parts(),
+          split.origin());
     }
     throw new IllegalStateException("a mark of an unknown kind: " + mark);
   }

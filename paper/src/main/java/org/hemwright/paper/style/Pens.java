@@ -26,6 +26,9 @@ public final class Pens {
   /** Where the piece is made longer or shorter. */
   public static final Pen LENGTHEN = new Pen(0.25, List.of(5.0, 1.6), Inks.BLACK);
 
+  /** Where the piece is cut apart for narrow cloth. */
+  public static final Pen SPLIT = new Pen(0.35, List.of(0.5, 1.5), Inks.BLACK);
+
   /** Arrows, brackets. */
   public static final Pen SIGN = Pen.solid(0.35, Inks.BLACK);
 

@@ -52,6 +52,8 @@ record KeyFacts(
     STRETCH,
     NOTCH,
     LENGTHEN,
+    /** Where a piece is cut apart for narrow cloth. */
+    SPLIT,
     PLACEMENT,
     INNER,
     LEVEL,
@@ -196,6 +198,8 @@ record KeyFacts(
       return Optional.of(Sign.PLACEMENT);
     } else if (mark instanceof Mark.Lengthen) {
       return Optional.of(Sign.LENGTHEN);
+    } else if (mark instanceof Mark.Split split && !split.onFold()) {
+      return Optional.of(Sign.SPLIT);
     } else if (mark instanceof Mark.Level) {
       return Optional.of(Sign.LEVEL);
     } else if (mark instanceof Mark.Stretch) {

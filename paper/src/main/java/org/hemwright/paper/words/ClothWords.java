@@ -1,17 +1,25 @@
 package org.hemwright.paper.words;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.yardage.BuyingLength;
+import org.hemwright.cloth.yardage.YardageGroup;
+import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.finding.SizeWords;
+import org.hemwright.pattern.piece.PieceCard;
 import org.hemwright.pattern.quantity.DecimalText;
 import org.hemwright.pattern.quantity.LengthFormat;
 import org.hemwright.pattern.quantity.LengthKind;
+import org.hemwright.pattern.split.SplitChoice;
 
 /** What is said of cloth, in the units and the spelling that the document asks for. */
 public final class ClothWords {
@@ -23,6 +31,7 @@ public final class ClothWords {
   private final boolean british;
   private final boolean severalViews;
   private final LengthFormat lengths;
+  private final SizeRun run;
 
   /**
    * The words for a run.
@@ -30,6 +39,7 @@ public final class ClothWords {
    * @param typographic whether fractions are written to be set as fractions
    */
   public ClothWords(SizeRun run, boolean typographic) {
+    this.run = run;
     Details details = run.pattern().details();
     inches = details.units() == Details.Units.INCHES;
     british = details.spelling() == Details.Spelling.BRITISH;
@@ -82,6 +92,46 @@ public final class ClothWords {
   public static String sizes(List<Size> sizes) {
     String first = sizes.get(0).name();
     return sizes.size() == 1 ? first : first + " to " + sizes.get(sizes.size() - 1).name();
+  }
+
+  /**
+   * The pieces that are cut apart on one width, each with the sizes in which it is.
+   *
+   * @param groups of one view, cloth and nap
+   * @param width which of their widths
+   */
+  public Map<String, List<String>> variants(List<YardageGroup> groups, int width) {
+    Map<String, List<String>> sizes = new LinkedHashMap<>();
+    for (YardageGroup group : groups) {
+      for (Optional<YardageRow> best : group.best().get(width)) {
+        for (SplitChoice choice : best.map(YardageRow::variant).orElse(List.of())) {
+          sizes
+              .computeIfAbsent(cutApart(choice), unused -> new ArrayList<>())
+              .add(best.orElseThrow().size().name());
+        }
+      }
+    }
+    return sizes;
+  }
+
+  /** "Waistband cut apart (band halves)". */
+  public String cutApart(SplitChoice choice) {
+    String title =
+        run.pattern().pieces().stream()
+            .filter(card -> card.name().equals(choice.piece()))
+            .map(PieceCard::title)
+            .findFirst()
+            .orElse(choice.piece());
+    return title + " cut apart (" + Speech.spoken(choice.split()) + ")";
+  }
+
+  /** "Waistband cut apart (band halves) in sizes 28 to 42; …". */
+  public String cutApart(Map<String, List<String>> sizes) {
+    SizeWords chart =
+        new SizeWords(run.pattern().chart().sizes().stream().map(Size::name).toList());
+    List<String> all = new ArrayList<>();
+    sizes.forEach((piece, own) -> all.add(piece + " in " + chart.of(own)));
+    return String.join("; ", all);
   }
 
   /** How the cloth is folded: "folded lengthwise". */

@@ -35,7 +35,7 @@ public record PieceWords(
       SizeRun run, PieceCard card, List<String> sizes, List<String> allowances, boolean whole) {
     Speech speech = Speech.of(run);
     List<String> facts = new ArrayList<>();
-    facts.add("Piece " + card.number() + " of " + count(run) + views(run, card));
+    facts.add("Piece " + card.mark() + " of " + count(run) + views(run, card));
     for (Cut cut : card.cuts()) {
       facts.add(cut(run, cut, whole));
     }
@@ -44,8 +44,9 @@ public record PieceWords(
     if (card.rightSideUp()) {
       facts.add("Printed side up on the right side of the " + speech.cloth());
     }
+    facts.addAll(SplitWords.of(run, card, sizes, speech));
     return new PieceWords(
-        Integer.toString(card.number()),
+        card.mark(),
         card.title(),
         run.pattern().details().title() + ", version\u00a0" + run.pattern().details().version(),
         facts,

@@ -46,7 +46,8 @@ record Renamed(Renaming names) {
         card.copies(),
         card.rightSideUp(),
         card.sizes(),
-        card.origin());
+        card.origin(),
+        card.part());
   }
 
   private Piece piece(Piece piece) {

@@ -6,6 +6,20 @@ public sealed interface CornerFinish {
   CornerFinish USUAL = new Mitred(2.5);
 
   /**
+   * What the corner between two edges gets when the designer says nothing: turned back beside a hem
+   * that is turned back, else mitred. Where two such hems meet neither can be mirrored over the
+   * other first, and the corner is mitred.
+   */
+  static CornerFinish between(Edge before, Edge after) {
+    boolean first = before.allowance() instanceof Allowance.TurnedBack;
+    boolean second = after.allowance() instanceof Allowance.TurnedBack;
+    if (first == second) {
+      return USUAL;
+    }
+    return new TurnedBack(first ? before.name() : after.name());
+  }
+
+  /**
    * Both cut lines run on to their meeting; cut short square to the way there when that lies
    * further from the corner than {@code limit} times the wider allowance.
    */

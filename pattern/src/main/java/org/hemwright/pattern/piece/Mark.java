@@ -1,5 +1,6 @@
 package org.hemwright.pattern.piece;
 
+import java.util.List;
 import java.util.Optional;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
@@ -39,4 +40,34 @@ public sealed interface Mark {
    * @param direction unit
    */
   record Stretch(Vector direction, Origin origin) implements Mark {}
+
+  /**
+   * How the piece is cut into parts where a cloth is too narrow for the whole of it. Nothing is cut
+   * by it as long as the whole piece fits. {@code org.hemwright.pattern.split} makes the parts.
+   *
+   * @param name of the split, and of the seam that joins the parts again
+   * @param lines from edge to edge of the drawing; none where it is cut apart along its fold edge
+   * @param allowance of the new edges on either side (mm)
+   * @param parts names for the parts, in order; none: they are numbered
+   */
+  record Split(String name, List<Path> lines, double allowance, List<String> parts, Origin origin)
+      implements Mark {
+    public Split {
+      lines = List.copyOf(lines);
+      parts = List.copyOf(parts);
+      if (!(allowance >= 0) || !Double.isFinite(allowance)) {
+        throw new IllegalArgumentException("an allowance is 0 mm or more, not " + allowance);
+      }
+    }
+
+    /** Whether the piece is cut along its fold edge. */
+    public boolean onFold() {
+      return lines.isEmpty();
+    }
+
+    /** The name of a part, counted from 0, of the piece of a name. */
+    public String part(String piece, int index) {
+      return index < parts.size() ? parts.get(index) : piece + "_" + (index + 1);
+    }
+  }
 }

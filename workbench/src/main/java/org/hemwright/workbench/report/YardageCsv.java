@@ -5,10 +5,13 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hemwright.cloth.yardage.Need;
+import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.split.SplitChoice;
 
 /**
  * Every row of a yardage table for a spreadsheet: RFC 4180, with a heading, lines ended by CRLF.
@@ -27,12 +30,17 @@ public final class YardageCsv {
           "density",
           "buy (m)",
           "buy (yd)",
-          "does not fit");
+          "does not fit",
+          "cut apart",
+          "area left (cm\u00b2)",
+          "cost");
+
+  private static final double MM2_PER_CM2 = 100;
 
   private YardageCsv() {}
 
-  /** The file. */
-  public static String of(YardageTable table) {
+  /** The file; costs where a price is said. */
+  public static String of(YardageTable table, OwnCloth own) {
     StringBuilder text = new StringBuilder();
     line(text, HEADINGS);
     for (YardageRow row : table.rows()) {
@@ -50,9 +58,18 @@ public final class YardageCsv {
       cells.add(need.map(each -> number(each.buy().metres(), 1)).orElse(""));
       cells.add(need.map(each -> number(each.buy().yards(), 3)).orElse(""));
       cells.add(String.join("; ", row.misfits().stream().map(misfit -> misfit.piece()).toList()));
+      cells.add(variant(row));
+      cells.add(need.map(each -> number(each.areaLeft() / MM2_PER_CM2, 0)).orElse(""));
+      OptionalDouble cost = own.cost(row);
+      cells.add(cost.isPresent() ? number(cost.getAsDouble(), 2) : "");
       line(text, cells);
     }
     return text.toString();
+  }
+
+  /** Which pieces are cut apart, and how: {@code band.halves}; blank where none is. */
+  static String variant(YardageRow row) {
+    return String.join(", ", row.variant().stream().map(SplitChoice::text).toList());
   }
 
   private static String number(double value, int decimals) {

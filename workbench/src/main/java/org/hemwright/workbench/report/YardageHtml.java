@@ -1,6 +1,7 @@
 package org.hemwright.workbench.report;
 
 import java.util.List;
+import java.util.Map;
 import org.hemwright.cloth.yardage.YardageGroup;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.words.ClothWords;
@@ -66,6 +67,15 @@ public final class YardageHtml {
       page.append("</tr>\n");
     }
     page.append("</tbody>\n</table>\n");
+    for (int i = 0; i < groups.get(0).widths().size(); i++) {
+      Map<String, List<String>> sizes = words.variants(groups, i);
+      if (!sizes.isEmpty()) {
+        page.append("<p>")
+            .append(
+                escaped(words.length(groups.get(0).widths().get(i)) + ": " + words.cutApart(sizes)))
+            .append("</p>\n");
+      }
+    }
   }
 
   private static String escaped(String text) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.cloth.rule.Misfit;
 import org.hemwright.cloth.yardage.Need;
+import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.pattern.fabric.Fabric;
@@ -16,7 +17,7 @@ import org.hemwright.pattern.finding.Wording;
 /**
  * How much cloth to buy, as {@code cloth --json} gives it: {@code {"rows":[{"view", "fabric",
  * "size", "width_mm", "fold", "length_mm", "density", "fits", "variant", "nap", "buy":{"m", "yd"},
- * "best", "bought_mm", "area_left_mm2", "misfits"}], "findings"}}.
+ * "best", "bought_mm", "area_left_mm2", "cost", "enough", "misfits"}], "findings"}}.
  */
 public final class YardageReport {
   private YardageReport() {}
@@ -24,17 +25,18 @@ public final class YardageReport {
   /**
    * The report.
    *
-   * @param owned a length of cloth that is there already (mm): each row then says whether it does
+   * @param own what is said of a cloth: how long it is, and each row then says whether it does;
+   *     what it costs, and each row then says how much
    */
   public static String json(
-      YardageTable table, List<Finding> findings, OptionalDouble owned, Wording wording) {
+      YardageTable table, List<Finding> findings, OwnCloth own, Wording wording) {
     FindingJson told = new FindingJson(wording);
     return JsonText.of(
         json -> {
           json.writeStartObject();
           json.writeArrayFieldStart("rows");
           for (YardageRow row : table.rows()) {
-            write(json, row, owned);
+            write(json, row, own);
           }
           json.writeEndArray();
           told.write(json, "findings", findings);
@@ -42,8 +44,7 @@ public final class YardageReport {
         });
   }
 
-  private static void write(JsonGenerator json, YardageRow row, OptionalDouble owned)
-      throws IOException {
+  private static void write(JsonGenerator json, YardageRow row, OwnCloth own) throws IOException {
     Optional<Need> need = row.need();
     json.writeStartObject();
     json.writeStringField("view", row.view().name());
@@ -54,7 +55,11 @@ public final class YardageReport {
     JsonText.number(json, "length_mm", number(need.map(Need::length)));
     JsonText.number(json, "density", number(need.map(Need::density)));
     json.writeBooleanField("fits", row.fits());
-    json.writeNullField("variant");
+    if (row.variant().isEmpty()) {
+      json.writeNullField("variant");
+    } else {
+      json.writeStringField("variant", YardageCsv.variant(row));
+    }
     json.writeBooleanField("nap", row.nap() == Fabric.Nap.ONE_WAY);
     if (need.isPresent()) {
       json.writeObjectFieldStart("buy");
@@ -67,8 +72,11 @@ public final class YardageReport {
     json.writeBooleanField("best", row.best());
     JsonText.number(json, "bought_mm", number(need.map(Need::bought)));
     JsonText.number(json, "area_left_mm2", number(need.map(Need::areaLeft)));
-    if (owned.isPresent()) {
-      json.writeBooleanField("enough", row.isCutFrom(owned.getAsDouble()));
+    if (own.prices().containsKey(row.fabric().name())) {
+      JsonText.number(json, "cost", own.cost(row));
+    }
+    if (own.length().isPresent()) {
+      json.writeBooleanField("enough", row.isCutFrom(own.length().getAsDouble()));
     }
     json.writeArrayFieldStart("misfits");
     for (Misfit misfit : row.misfits()) {

@@ -7,33 +7,37 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageGroup;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.SizeWords;
+import org.hemwright.pattern.quantity.DecimalText;
 
 /** How much cloth to buy, as tables for a person: sizes that buy the same share a row. */
 public final class YardageText {
   private final SizeRun run;
+  private final OwnCloth own;
   private final ClothWords words;
   private final StringBuilder text = new StringBuilder();
 
-  private YardageText(SizeRun run) {
+  private YardageText(SizeRun run, OwnCloth own) {
     this.run = run;
+    this.own = own;
     words = new ClothWords(run, false);
   }
 
   /**
    * The tables, one below the other.
    *
-   * @param owned a length of cloth that is there already (mm)
+   * @param own a cloth that is there already, or in the shop: its length and its price
    */
-  public static String of(SizeRun run, YardageTable table, OptionalDouble owned) {
-    YardageText text = new YardageText(run);
+  public static String of(SizeRun run, YardageTable table, OwnCloth own) {
+    YardageText text = new YardageText(run, own);
     YardageGroup.of(table).forEach(text::add);
-    owned.ifPresent(length -> text.addCutFrom(table, length));
+    own.length().ifPresent(length -> text.addCutFrom(table, length));
     return text.text.toString();
   }
 
@@ -49,13 +53,22 @@ public final class YardageText {
       columns.add(
           new TextTable.Column(
               words.length(widths.get(i)),
-              groups.stream().map(group -> words.buy(group.buy(width))).toList()));
+              groups.stream().map(group -> buy(group, width)).toList()));
     }
     List<String> sizes = groups.stream().map(g -> ClothWords.sizes(g.sizes())).toList();
     text.append(new TextTable("size", sizes, columns).text());
     for (int i = 0; i < widths.size(); i++) {
       addFolds(groups, i);
+      addVariants(groups, i);
     }
+  }
+
+  /** What to buy, and what it costs where a price is said. */
+  private String buy(YardageGroup group, int width) {
+    String buy = words.buy(group.buy(width));
+    Optional<YardageRow> row = group.best().get(width).get(0);
+    OptionalDouble cost = row.map(own::cost).orElse(OptionalDouble.empty());
+    return cost.isPresent() ? buy + " for " + DecimalText.of(cost.getAsDouble(), 2) : buy;
   }
 
   /** Which fold each size of one width is best cut from. */
@@ -79,6 +92,18 @@ public final class YardageText {
           .append(words.length(groups.get(0).widths().get(width)))
           .append(": ")
           .append(String.join("; ", parts))
+          .append('\n');
+    }
+  }
+
+  /** Which pieces are cut apart on one width, and in which sizes. */
+  private void addVariants(List<YardageGroup> groups, int width) {
+    Map<String, List<String>> sizes = words.variants(groups, width);
+    if (!sizes.isEmpty()) {
+      text.append("  ")
+          .append(words.length(groups.get(0).widths().get(width)))
+          .append(": ")
+          .append(words.cutApart(sizes))
           .append('\n');
     }
   }

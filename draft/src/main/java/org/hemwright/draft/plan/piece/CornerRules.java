@@ -3,7 +3,6 @@ package org.hemwright.draft.plan.piece;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import org.hemwright.pattern.piece.Allowance;
 import org.hemwright.pattern.piece.CornerFinish;
 import org.hemwright.pattern.piece.Edge;
 
@@ -26,14 +25,6 @@ public record CornerRules(Map<Set<String>, CornerFinish> stated) {
 
   CornerFinish finish(Edge before, Edge after) {
     CornerFinish said = stated.get(Set.of(before.name(), after.name()));
-    if (said != null) {
-      return said;
-    }
-    boolean first = before.allowance() instanceof Allowance.TurnedBack;
-    boolean second = after.allowance() instanceof Allowance.TurnedBack;
-    if (first == second) {
-      return CornerFinish.USUAL;
-    }
-    return new CornerFinish.TurnedBack(first ? before.name() : after.name());
+    return said != null ? said : CornerFinish.between(before, after);
   }
 }

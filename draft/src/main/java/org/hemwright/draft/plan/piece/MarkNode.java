@@ -2,8 +2,10 @@ package org.hemwright.draft.plan.piece;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hemwright.draft.plan.node.DrawnNode;
 import org.hemwright.draft.plan.node.Node;
+import org.hemwright.draft.plan.node.Typing;
 import org.hemwright.draft.plan.node.Values;
 import org.hemwright.draft.plan.problem.Cause;
 import org.hemwright.draft.plan.problem.Failure;
@@ -11,6 +13,7 @@ import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.geometry.Vector;
+import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Origin;
 import org.hemwright.pattern.piece.Grain;
 import org.hemwright.pattern.piece.Mark;
@@ -115,6 +118,39 @@ public interface MarkNode extends DrawnNode<Mark> {
       }
       throw new Failure(
           Cause.of("lengthen-beside-piece").with("point", values.program().text(at)).at(through));
+    }
+  }
+
+  /** How the piece is cut apart where a cloth is too narrow. */
+  record Split(String name, List<Integer> lines, int allowance, List<String> parts, Origin origin)
+      implements MarkNode {
+    public Split {
+      lines = List.copyOf(lines);
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public int[] inputs() {
+      IntStream.Builder slots = IntStream.builder();
+      lines.forEach(slots::add);
+      return slots.add(allowance).build().toArray();
+    }
+
+    @Override
+    public void check(Typing typing) {
+      typing.length(allowance);
+    }
+
+    @Override
+    public Mark value(Values values) {
+      double width = values.number(allowance);
+      if (width < 0) {
+        throw new Failure(
+            Cause.of("allowance-inward")
+                .with("allowance", values.program().text(allowance))
+                .with("value", Argument.mm(width)));
+      }
+      return new Mark.Split(name, lines.stream().map(values::path).toList(), width, parts, origin);
     }
   }
 }

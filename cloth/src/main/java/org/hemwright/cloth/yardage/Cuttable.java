@@ -1,0 +1,109 @@
+package org.hemwright.cloth.yardage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hemwright.cloth.rule.ClothPiece;
+import org.hemwright.cloth.rule.ClothSheet;
+import org.hemwright.pattern.piece.Cut;
+import org.hemwright.pattern.piece.Mark;
+import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.split.Divided;
+import org.hemwright.pattern.split.PieceParts;
+import org.hemwright.pattern.split.SplitChoice;
+
+/**
+ * What is cut of a cloth for one piece: the whole, or its parts where the cloth is too narrow.
+ *
+ * @param whole the piece
+ * @param waysOut how it may be cut apart, in the order of the document
+ */
+record Cuttable(ClothPiece whole, List<InParts> waysOut) {
+  Cuttable {
+    waysOut = List.copyOf(waysOut);
+  }
+
+  /** A piece cut apart in one way. */
+  record InParts(SplitChoice choice, List<ClothPiece> pieces) {
+    InParts {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  /**
+   * One cut of a piece; absent where its cut line cannot be drawn.
+   *
+   * @param cut the place of the cut in the piece's card
+   * @param suffix tells several cuts of one cloth apart
+   */
+  static Optional<Cuttable> of(Piece piece, int cut, String suffix, double gap) {
+    return clothPiece(piece, cut, suffix, gap)
+        .map(
+            whole -> {
+              List<InParts> waysOut = new ArrayList<>();
+              for (Mark.Split split : piece.marks(Mark.Split.class)) {
+                Divided.of(piece, split)
+                    .parts()
+                    .flatMap(parts -> inParts(parts, cut, suffix, gap))
+                    .ifPresent(waysOut::add);
+              }
+              return new Cuttable(whole, waysOut);
+            });
+  }
+
+  private static Optional<ClothPiece> clothPiece(Piece piece, int cut, String suffix, double gap) {
+    Cut own = piece.card().cuts().get(cut);
+    return ClothPiece.of(piece.name() + suffix, piece, own, gap);
+  }
+
+  private static Optional<InParts> inParts(PieceParts parts, int cut, String suffix, double gap) {
+    List<ClothPiece> pieces = new ArrayList<>();
+    for (Piece part : parts.parts()) {
+      clothPiece(part, cut, suffix, gap).ifPresent(pieces::add);
+    }
+    return pieces.size() == parts.parts().size()
+        ? Optional.of(
+            new InParts(new SplitChoice(parts.whole().name(), parts.split().name()), pieces))
+        : Optional.empty();
+  }
+
+  /** The name of the whole piece. */
+  String name() {
+    return whole.name();
+  }
+
+  /**
+   * What is cut of a cloth: the whole where it finds room, else the parts of the first way out that
+   * do, else the whole, which is then found not to fit.
+   */
+  List<ClothPiece> on(ClothSheet flat) {
+    if (flat.takes(whole)) {
+      return List.of(whole);
+    }
+    return waysOut.stream()
+        .filter(way -> way.pieces.stream().allMatch(flat::takes))
+        .findFirst()
+        .map(InParts::pieces)
+        .orElse(List.of(whole));
+  }
+
+  /** What of it is among the pieces with these ids, all of the whole or of its parts. */
+  Optional<List<String>> among(Set<String> ids) {
+    if (ids.contains(whole.id())) {
+      return Optional.of(List.of(whole.id()));
+    }
+    return wayAmong(ids).map(way -> way.pieces.stream().map(ClothPiece::id).toList());
+  }
+
+  /** How it is cut apart where the pieces with these ids are cut. */
+  Optional<SplitChoice> choice(Set<String> ids) {
+    return ids.contains(whole.id()) ? Optional.empty() : wayAmong(ids).map(InParts::choice);
+  }
+
+  private Optional<InParts> wayAmong(Set<String> ids) {
+    return waysOut.stream()
+        .filter(way -> way.pieces.stream().allMatch(piece -> ids.contains(piece.id())))
+        .findFirst();
+  }
+}

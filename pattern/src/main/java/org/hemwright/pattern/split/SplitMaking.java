@@ -1,0 +1,165 @@
+package org.hemwright.pattern.split;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hemwright.pattern.View;
+import org.hemwright.pattern.make.Act;
+import org.hemwright.pattern.make.Making;
+import org.hemwright.pattern.make.PressDirection;
+import org.hemwright.pattern.make.Sewing;
+import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.piece.Mark;
+
+/**
+ * How a garment is made when one piece is cut apart: the parts are joined before the piece is first
+ * used, and from there on are what the piece was.
+ *
+ * @param parts the piece in parts
+ * @param seams the names of the seams that the piece is sewn in
+ * @param elastics the names of the elastics that it holds
+ * @param views every view of the pattern
+ */
+record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, List<View> views) {
+  Making of(Making making) {
+    Optional<Step> first = making.steps().stream().filter(this::uses).findFirst();
+    List<Making.Stage> stages = new ArrayList<>();
+    for (Making.Stage stage : making.stages()) {
+      List<Step> steps = new ArrayList<>();
+      for (Step step : stage.steps()) {
+        if (first.isPresent() && step.id().equals(first.get().id())) {
+          steps.add(joining(step, making));
+        }
+        steps.add(onParts(step));
+      }
+      stages.add(new Making.Stage(stage.title(), steps));
+    }
+    return new Making(stages, making.cords(), making.sleepwear(), making.usualNeedle());
+  }
+
+  private boolean uses(Step step) {
+    return step.work().stream().anyMatch(this::uses);
+  }
+
+  private boolean uses(Work work) {
+    if (work instanceof Work.OfSeam seam) {
+      return seams.contains(seam.seam());
+    } else if (work instanceof Work.OfElastic elastic) {
+      return elastics.contains(elastic.elastic());
+    }
+    return piece(work).filter(parts.whole().name()::equals).isPresent();
+  }
+
+  private static Optional<String> piece(Work work) {
+    if (work instanceof Work.OfEdge edge) {
+      return Optional.of(edge.piece());
+    } else if (work instanceof Work.OfPiece piece) {
+      return Optional.of(piece.piece());
+    } else if (work instanceof Work.OfMark mark) {
+      return Optional.of(mark.piece());
+    } else if (work instanceof Work.OfIntake intake) {
+      return Optional.of(intake.piece());
+    }
+    return Optional.empty();
+  }
+
+  /** Sews the parts together, as seams are usually sewn here, before they are first used. */
+  private Step joining(Step before, Making making) {
+    Sewing sewing =
+        making.steps().stream()
+            .filter(step -> step.act() instanceof Act.Sew && !step.sewing().choices().isEmpty())
+            .map(Step::sewing)
+            .findFirst()
+            .map(
+                usual ->
+                    new Sewing(
+                        usual.choices(),
+                        Optional.empty(),
+                        usual.needle(),
+                        1,
+                        Optional.empty(),
+                        Optional.empty()))
+            .orElse(Sewing.NONE);
+    List<Work> work = new ArrayList<>();
+    parts.joins().forEach(join -> work.add(new Work.OfSeam(join.seam())));
+    Set<String> used = new LinkedHashSet<>();
+    for (View view : views) {
+      if (view.pieces().contains(parts.whole().name())) {
+        used.add(view.name());
+      }
+    }
+    return new Step(
+        "sew_" + parts.split().name(),
+        new Act.Sew(false),
+        work,
+        sewing,
+        Optional.of(new PressDirection.Open()),
+        List.of(),
+        Step.Words.NONE,
+        used.isEmpty() ? before.views() : List.copyOf(used),
+        parts.whole().card().sizes(),
+        parts.split().origin());
+  }
+
+  private Step onParts(Step step) {
+    List<Work> work = new ArrayList<>();
+    step.work().forEach(each -> work.addAll(onParts(each)));
+    Optional<PressDirection> press =
+        step.press()
+            .map(
+                way ->
+                    way instanceof PressDirection.Toward toward
+                            && toward.piece().equals(parts.whole().name())
+                        ? new PressDirection.Toward(
+                            parts.parts().get(0).name(), toward.copy(), toward.seenFrom())
+                        : way);
+    return new Step(
+        step.id(),
+        step.act(),
+        work,
+        step.sewing(),
+        press,
+        step.leaves(),
+        step.words(),
+        step.views(),
+        step.sizes(),
+        step.origin());
+  }
+
+  private List<Work> onParts(Work work) {
+    if (piece(work).filter(parts.whole().name()::equals).isEmpty()) {
+      return List.of(work);
+    }
+    List<Work> all = new ArrayList<>();
+    for (int i = 0; i < parts.parts().size(); i++) {
+      String part = parts.parts().get(i).name();
+      int index = i;
+      if (work instanceof Work.OfPiece) {
+        all.add(new Work.OfPiece(part, Optional.empty()));
+      } else if (work instanceof Work.OfEdge edge) {
+        parts.stretches().stream()
+            .filter(stretch -> stretch.part() == index && stretch.edge().equals(edge.edge()))
+            .forEach(stretch -> all.add(new Work.OfEdge(part, Optional.empty(), stretch.name())));
+      } else if (work instanceof Work.OfMark mark && has(index, mark.mark())) {
+        all.add(new Work.OfMark(part, mark.mark()));
+      } else if (work instanceof Work.OfIntake intake
+          && parts.parts().get(i).intakes().stream()
+              .anyMatch(own -> own.name().equals(intake.intake()))) {
+        all.add(new Work.OfIntake(part, intake.intake()));
+      }
+    }
+    return all.isEmpty() ? List.of(work) : all;
+  }
+
+  private boolean has(int part, String mark) {
+    return parts.parts().get(part).marks().stream()
+        .anyMatch(
+            drawn ->
+                (drawn instanceof Mark.Inner inner && inner.name().equals(mark))
+                    || (drawn instanceof Mark.Placement line && line.name().equals(mark))
+                    || (drawn instanceof Mark.Drill drill && drill.name().equals(mark)));
+  }
+}
