@@ -70,7 +70,7 @@ public final class SizeParts {
     blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("body.lead")));
     blocks.addAll(given.prose().part("sizes"));
     blocks.add(bodyTable(telling));
-    return new Section("sizes", given.say("part.sizes"), true, blocks);
+    return new Section("sizes", given.say("part.sizes"), false, blocks);
   }
 
   /** The tables of finished measurements, one for each view that has any. */

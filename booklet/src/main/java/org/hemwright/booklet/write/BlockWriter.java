@@ -1,5 +1,6 @@
 package org.hemwright.booklet.write;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.hemwright.booklet.leaf.Block;
@@ -22,6 +23,9 @@ final class BlockWriter {
   interface Pictures {
     /** Writes the picture of a figure, without its caption. */
     void put(Markup out, Figure figure);
+
+    /** How many columns of a table stand side by side; the others follow in tables of their own. */
+    int mostColumns();
 
     /** Whether values say where they come from, and tables have captions of their own. */
     boolean onScreen();
@@ -57,7 +61,7 @@ final class BlockWriter {
     } else if (block instanceof Block.Glossary entries) {
       glossary(entries);
     } else if (block instanceof Block.Table table) {
-      table(table);
+      parts(table).forEach(this::table);
     } else if (block instanceof Block.Drawing drawing) {
       figure(drawing.figure(), "figure");
     } else if (block instanceof Block.Gallery gallery) {
@@ -97,6 +101,35 @@ final class BlockWriter {
       inlines(entry.meaning());
       out.close("p");
     }
+  }
+
+  /** A table too wide for the page as several, each with the first column. */
+  private List<Block.Table> parts(Block.Table table) {
+    int wide = table.head().size();
+    int most = pictures.mostColumns();
+    if (wide <= most) {
+      return List.of(table);
+    }
+    int count = (wide - 1 + most - 2) / (most - 1);
+    int each = (wide - 1 + count - 1) / count;
+    List<Block.Table> parts = new ArrayList<>();
+    for (int from = 1; from < wide; from += each) {
+      int to = Math.min(wide, from + each);
+      int first = from;
+      parts.add(
+          new Block.Table(
+              table.caption(),
+              some(table.head(), first, to),
+              table.rows().stream().map(row -> some(row, first, to)).toList()));
+    }
+    return parts;
+  }
+
+  private static List<List<Inline>> some(List<List<Inline>> cells, int from, int to) {
+    List<List<Inline>> some = new ArrayList<>();
+    some.add(cells.get(0));
+    some.addAll(cells.subList(from, to));
+    return some;
   }
 
   private void table(Block.Table table) {

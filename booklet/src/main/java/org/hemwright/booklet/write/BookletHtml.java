@@ -105,6 +105,11 @@ public final class BookletHtml {
     private int count;
 
     @Override
+    public int mostColumns() {
+      return Integer.MAX_VALUE;
+    }
+
+    @Override
     public boolean onScreen() {
       return true;
     }

@@ -49,7 +49,12 @@ public final class BookletPdf {
   private static final String STYLE = Styles.file("print.css");
   private static final String LARGE = Styles.file("large.css");
   private static final int FEW_BLOCKS = 5;
-  private static final int FEW_ROWS = 14;
+  private static final int FEW_ROWS = 26;
+
+  /** Columns of lengths in both units that fit the page, the first one of sizes. */
+  private static final int MOST_COLUMNS = 6;
+
+  private static final int MOST_COLUMNS_LARGE = 4;
   private static final double WIDEST = 168;
   private static final double HIGHEST_OWN = 90;
 
@@ -255,6 +260,11 @@ public final class BookletPdf {
 
   /** Figures drawn by us from the sheet itself; her pictures as data. */
   private final class OnPaper implements BlockWriter.Pictures {
+    @Override
+    public int mostColumns() {
+      return form.large() ? MOST_COLUMNS_LARGE : MOST_COLUMNS;
+    }
+
     @Override
     public boolean onScreen() {
       return false;
