@@ -227,13 +227,15 @@ public final class BookletPdf {
     return section.startsPage() ? "section page" : small ? "section small" : "section";
   }
 
+  /** One rule: a second one for pages would take these boxes' contents away. */
   private String page() {
     boolean metric = form.paper() == PrintForm.Paper.A4;
     return """
     @page { size: %s; margin: %s;
-      @top-right { content: "%s"; }
-      @bottom-left { content: "%s"; }
-      @bottom-right { content: "%s " counter(page); } }
+      @top-right { content: "%s"; font-family: House; font-weight: 700; font-size: 11pt; }
+      @bottom-left { content: "%s"; font-family: House; font-size: 8.5pt; color: #444; }
+      @bottom-right { content: "%s " counter(page); font-family: House; font-size: 8.5pt;
+        color: #444; } }
     """
         .formatted(
             metric ? "A4" : "8.5in 11in",
