@@ -60,7 +60,7 @@ class EveryViewTest {
               look(
                   page, pictures, page.locator("#jobs button").nth(job).textContent(), width, dark);
             }
-            page.locator("#jobs button").first().click();
+            page.locator("#jobs button", new Page.LocatorOptions().setHasText("Draft")).click();
             table.choose("Sleeve");
             page.waitForTimeout(300);
             look(page, pictures, "piece", width, dark);

@@ -164,7 +164,7 @@ public final class LedgerView implements View {
       if (run.sizes().stream().flatMap(s -> edgeIn(s).stream()).anyMatch(Edge::onFold)) {
         words("Lies on the fold of the cloth.");
       } else {
-        measure.length(
+        measure.allowance(
             "Allowance",
             sized ->
                 edgeIn(sized)

@@ -10,6 +10,7 @@ import { sizePlot } from './plot.js';
 let page = null;
 let asked = 0;
 let dialsPage = null;
+let shownOf = '';
 
 /** Starts to follow what is selected. */
 export function startLedger() {
@@ -39,6 +40,9 @@ async function tell() {
   }
   if (mine !== asked || !page) return;
   dialsPage = null;
+  const key = `${thing.kind} ${thing.piece} ${thing.name}`;
+  if (key !== shownOf) page.parentElement.scrollTop = 0;
+  shownOf = key;
   put({ lit: answer.mates ?? [] });
   fill(page, path(thing), make('h2', {}, set(answer.title)), ...answer.words.map((each) => make('p', { class: 'soft' }, set(each))),
       ...answer.rows.map(row), members(thing));
