@@ -14,6 +14,7 @@ import org.hemwright.pattern.make.Sewing;
 import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Stitch;
 import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.piece.Allowance;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
 
@@ -342,14 +343,22 @@ final class StepMistakes {
           new StepMistake(
               "a button before its buttonhole",
               book ->
-                  Stream.of(
-                      book.spoilt(
-                          "button first",
-                          book.added(
-                              fastener(book, Act.Fastening.BUTTON, 3, "sew_buttons"),
-                              fastener(book, Act.Fastening.BUTTONHOLE, 3, "work_holes")),
+                  book.acts(Act.Fasten.class).anyMatch(StepMistakes::isButton)
+                      ? book.each(
+                          book.acts(Act.Fasten.class),
+                          StepMistakes::isButton,
+                          "first",
+                          book::movedFirst,
                           ORDER,
-                          Set.of("sew_buttons")))),
+                          StepMistakes::itself)
+                      : Stream.of(
+                          book.spoilt(
+                              "button first",
+                              book.added(
+                                  fastener(book, Act.Fastening.BUTTON, 3, "sew_buttons"),
+                                  fastener(book, Act.Fastening.BUTTONHOLE, 3, "work_holes")),
+                              ORDER,
+                              Set.of("sew_buttons")))),
           new StepMistake(
               "a button too few",
               book ->
@@ -816,10 +825,38 @@ final class StepMistakes {
                         .flatMap(work -> book.seam(work.seam()).stream())
                         .anyMatch(
                             seam ->
-                                book.isWithinOnePiece(seam)
+                                isRing(book, seam)
                                     && book.acts(Act.Fold.class)
                                         .anyMatch(
                                             fold -> piece(fold).equals(pieceOf(book, step)))));
+  }
+
+  /** Whether it joins two edges of one piece that are shorter than two others so joined. */
+  private static boolean isRing(Workbook book, Seam seam) {
+    return joinsTwoEdges(book, seam)
+        && book.sized().seams().stream()
+            .filter(other -> joinsTwoEdges(book, other))
+            .anyMatch(
+                other ->
+                    firstOf(other).piece().equals(firstOf(seam).piece())
+                        && length(book, other) > length(book, seam));
+  }
+
+  private static boolean joinsTwoEdges(Workbook book, Seam seam) {
+    return book.isWithinOnePiece(seam)
+        && Workbook.places(seam).map(EdgePlace::edge).distinct().count() == 2;
+  }
+
+  private static EdgePlace firstOf(Seam seam) {
+    return seam.joins().get(0).layers().get(0).run().get(0);
+  }
+
+  private static double length(Workbook book, Seam seam) {
+    EdgePlace place = firstOf(seam);
+    return book.sized().piece(place.piece()).stream()
+        .flatMap(piece -> piece.edge(place.edge()).stream())
+        .mapToDouble(edge -> edge.path().length())
+        .sum();
   }
 
   private static String pieceOf(Workbook book, Step step) {
@@ -865,7 +902,21 @@ final class StepMistakes {
         .anyMatch(
             work ->
                 beside(book, work)
-                    .anyMatch(seam -> !book.isPlaced(seam) && book.sewn(seam.name()).isPresent()));
+                    .anyMatch(
+                        seam ->
+                            !book.isPlaced(seam)
+                                && book.sewn(seam.name()).isPresent()
+                                && runsOn(book, seam, work.piece())));
+  }
+
+  /** Whether the piece on a seam's other side has a hem too. */
+  private static boolean runsOn(Workbook book, Seam seam, String piece) {
+    boolean within = book.isWithinOnePiece(seam);
+    return Workbook.places(seam)
+        .filter(place -> within || !place.piece().equals(piece))
+        .flatMap(place -> book.sized().piece(place.piece()).stream())
+        .flatMap(other -> other.edges().stream())
+        .anyMatch(edge -> edge.allowance() instanceof Allowance.TurnedBack);
   }
 
   private static boolean endsInPlaced(Workbook book, Step hem) {
@@ -940,6 +991,10 @@ final class StepMistakes {
                         place ->
                             place.piece().equals(work.piece())
                                 && place.edge().equals(work.mark())));
+  }
+
+  private static boolean isButton(Step step) {
+    return step.act() instanceof Act.Fasten fasten && fasten.kind() == Act.Fastening.BUTTON;
   }
 
   private static Step fastener(Workbook book, Act.Fastening kind, int count, String id) {
@@ -1078,12 +1133,20 @@ final class StepMistakes {
     return Stream.concat(turned, legs);
   }
 
+  private static Set<String> pieces(Seam seam) {
+    return Workbook.places(seam).map(EdgePlace::piece).collect(Collectors.toSet());
+  }
+
   /** Whether a later seam joins a copy to its mirror where this seam ends on both. */
   private static boolean meetsItself(Workbook book, Seam seam, Step after) {
-    return seam.joins().size() > 1
+    Set<String> own = pieces(seam);
+    return own.size() > 1
+        && seam.joins().size() > 1
+        && seam.joins().stream().allMatch(join -> join.layers().size() == 2)
         && book.crossing(seam, after).stream()
             .flatMap(step -> step.work(Work.OfSeam.class).stream())
             .flatMap(work -> book.seam(work.seam()).stream())
+            .filter(over -> !pieces(over).equals(own))
             .anyMatch(
                 over ->
                     over.joins().stream()

@@ -42,14 +42,14 @@ final class Crossings {
       double share, Strip along, Pass crossed, Strip strip, Part before, Optional<Part> after) {}
 
   void cross(Pass pass, Step step) {
+    if (table.cloth.isPlaced(pass)) {
+      return;
+    }
     List<List<Crossing>> layers = new ArrayList<>();
     for (Seam.Layer layer : pass.join().layers()) {
       List<Crossing> crossings = crossings(pass, layer);
       layers.add(crossings);
       crossings.forEach(crossing -> passOver(crossing.crossed(), step, pass.seam().name()));
-    }
-    if (table.cloth.isPlaced(pass)) {
-      return;
     }
     double length = LayerWalk.of(pass.join().layers().get(0), table.cloth.sized()).length();
     for (int i = 0; i < layers.size(); i++) {
@@ -130,13 +130,15 @@ final class Crossings {
     if (table.cloth.isLine(Strip.of(place))) {
       return;
     }
+    // A seam of the same two parts goes on round the corner, as round a collar; none crosses there.
+    Set<Part> own = Set.copyOf(pass.parts());
     table
         .cloth
         .beside(place, first)
         .ifPresent(
             beside ->
                 table.sewnAlong(beside).stream()
-                    .filter(crossed -> !crossed.equals(pass))
+                    .filter(crossed -> !Set.copyOf(crossed.parts()).equals(own))
                     .forEach(
                         crossed ->
                             found.add(
@@ -152,7 +154,8 @@ final class Crossings {
   private void nest(Pass pass, Step step, Crossing one, Crossing other) {
     Optional<Boolean> first = liesBefore(one);
     Optional<Boolean> second = liesBefore(other);
-    if (!one.crossed().equals(other.crossed())
+    boolean oneEnd = one.crossed().equals(other.crossed()) && meeting(one).equals(meeting(other));
+    if (!oneEnd
         && one.after().isPresent() == other.after().isPresent()
         && first.isPresent()
         && first.equals(second)) {

@@ -181,10 +181,24 @@ final class EdgeWork {
     if (together && state.joinedAsOne == null) {
       state.joinedAsOne = step;
     }
-    pass.strips().stream()
+    bundle(pass, together).stream()
         .filter(strip -> table.cloth.allowance(strip) > 0)
         .filter(strip -> !step.equals(table.state(strip).finish))
         .forEach(strip -> finish(strip, step));
+  }
+
+  /** The strips of a pass and, where more lie on it in one pass, of those too. */
+  private List<Strip> bundle(Pass pass, boolean together) {
+    Step sewn = table.state(pass).sewn;
+    if (!together || sewn == null || !Sewer.isOnePass(sewn)) {
+      return pass.strips();
+    }
+    return table.cloth.passes().stream()
+        .filter(other -> sewn.equals(table.state(other).sewn))
+        .filter(other -> other.parts().stream().anyMatch(pass.parts()::contains))
+        .flatMap(other -> other.strips().stream())
+        .distinct()
+        .toList();
   }
 
   /** Cuts into an allowance, or cuts it down. */

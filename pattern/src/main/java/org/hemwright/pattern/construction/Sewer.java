@@ -164,7 +164,8 @@ final class Sewer {
   private void isFree(Pass pass, Step step, boolean lapped) {
     for (Strip strip : new LinkedHashSet<>(pass.strips())) {
       Table.StripState state = table.state(strip);
-      if (state.enclosed != null) {
+      boolean turned = lapped && table.turnedOut.containsKey(strip.part());
+      if (state.enclosed != null && !turned) {
         table.late(Kind.ENCLOSED, strip, step, state.enclosed);
       }
       intakes(strip, step);
@@ -294,6 +295,13 @@ final class Sewer {
 
   /** The later of two seams that bring opposite edges of a part together to a round. */
   private Optional<Pass> closing(Part part) {
+    for (Pass pass : passesOn(part)) {
+      List<Strip> ends = pass.strips();
+      boolean tube = pass.isWithinOnePart() && ends.size() == 2 && joinsParts(pass);
+      if (tube && !table.folded.containsKey(part) && face(ends.get(0), ends.get(1))) {
+        return Optional.of(pass);
+      }
+    }
     List<Strip> strips =
         table.cloth.strips(part).stream()
             .filter(strip -> table.sewnAlong(strip).stream().anyMatch(this::joinsParts))
