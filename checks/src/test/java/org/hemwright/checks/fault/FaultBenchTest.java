@@ -14,6 +14,7 @@ import org.hemwright.pattern.Check;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
  * the check that is meant for it, in the right size and about the right thing. Run with {@code
  * -Dwrite.docs=true} the test writes {@code docs/fault-bench.md}; without, it holds it.
  */
+@Tag("whole")
 class FaultBenchTest {
   private static final Path PAGE = Path.of("../docs/fault-bench.md");
   private static final List<Check> CHECKS = StandardChecks.with(CheckSettings.HANDBOOK);

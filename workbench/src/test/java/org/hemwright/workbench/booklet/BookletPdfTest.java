@@ -20,6 +20,7 @@ import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.write.BookletPdf;
 import org.hemwright.booklet.write.PrintForm;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +32,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
 
 /** The printed booklet, as other programs see it: veraPDF, qpdf, poppler. */
+@Tag("whole")
 class BookletPdfTest {
   private static final PrintForm A4 = new PrintForm(PrintForm.Paper.A4, false);
   private static final PrintForm LARGE = new PrintForm(PrintForm.Paper.LETTER, true);

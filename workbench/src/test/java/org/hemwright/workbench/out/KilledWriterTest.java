@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
  * A program that publishes is killed at random moments, as by {@code kill -9}; what the pointer
  * names is whole each time. Four times here; {@code -Dhemwright.kills=50} for more.
  */
+@Tag("whole")
 class KilledWriterTest {
   private static final int KILLS = Integer.getInteger("hemwright.kills", 4);
   private static final int LONGEST_WAIT = 900;
