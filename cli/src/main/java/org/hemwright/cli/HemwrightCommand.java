@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
       TailorCommand.class,
       CompareCommand.class,
       ChartCommand.class,
+      TraceCommand.class,
       LayCommand.class,
       CompletionCommand.class
     },

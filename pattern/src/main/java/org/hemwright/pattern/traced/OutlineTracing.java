@@ -225,8 +225,16 @@ public final class OutlineTracing {
     return nearest;
   }
 
-  /** Where the line turns, as lengths from its start. */
   private List<Double> corners() {
+    return corners(round, request.sharpest());
+  }
+
+  /**
+   * Where a closed line turns, as lengths from its start (mm).
+   *
+   * @param sharpest by this much or more (radians)
+   */
+  public static List<Double> corners(Path round, double sharpest) {
     List<Double> corners = new ArrayList<>();
     List<Curve> curves = round.curves();
     double walked = 0;
@@ -234,7 +242,7 @@ public final class OutlineTracing {
       Curve before = curves.get((i + curves.size() - 1) % curves.size());
       Vector in = before.direction(1);
       Vector out = curves.get(i).direction(0);
-      if (Math.abs(in.angleTo(out)) >= request.sharpest()) {
+      if (Math.abs(in.angleTo(out)) >= sharpest) {
         corners.add(walked);
       }
       walked += curves.get(i).length();
