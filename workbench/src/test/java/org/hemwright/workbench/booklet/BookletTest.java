@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The booklet of every example as a value: its parts, its words, its figures. */
 class BookletTest {
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void itsPartsStandInTheOrderOfTheHandbook(String example) {
     // Handbook section 7, "Order"; layouts and cloth tables are left out where nothing was laid.
     List<String> order = new ArrayList<>(Parts.IDS);
@@ -31,7 +31,7 @@ class BookletTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void generatedTextHoldsNoBareDigit(String example) {
     for (List<Inline> text : Examples.booklet(example).booklet().texts()) {
       for (Inline inline : Inline.all(text)) {
@@ -43,7 +43,7 @@ class BookletTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void everyStepIsToldOnceInItsOrder(String example) {
     BookletMaking made = Examples.booklet(example);
     List<String> told =
@@ -57,7 +57,7 @@ class BookletTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt"})
+  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void everyFigureSaysWhatItShowsAndHasANameOfItsOwn(String example) {
     List<Figure> figures = Examples.booklet(example).booklet().figures();
     assertThat(figures).extracting(Figure::id).doesNotHaveDuplicates();
