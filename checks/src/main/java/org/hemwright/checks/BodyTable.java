@@ -165,6 +165,9 @@ public record BodyTable(
         for (LevelRound level : LevelRound.of(view, sized, run.pattern())) {
           put(girths, view.name(), level.level(), size, girth(level));
         }
+        for (LevelRound level : LevelRound.openings(view, sized, run.pattern(), settings)) {
+          put(girths, view.name(), level.level(), size, girth(level));
+        }
         for (OpeningRound opening : OpeningRound.of(view, sized, run.pattern(), settings)) {
           put(openings, view.name(), opening.edge(), size, opening(opening));
         }

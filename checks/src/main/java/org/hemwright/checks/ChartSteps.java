@@ -21,8 +21,19 @@ record ChartSteps(List<Integer> rows, List<Double> values) {
   /** How much of the unrest of a column one cell must account for to be the one that is wrong. */
   private static final double ACCOUNTS = 0.7;
 
-  /** A step at an end is a slip from so many times the largest of the others. */
-  private static final double END = 4;
+  /** A step at an end is a slip from so many times the largest of the next ones. */
+  private static final double END = 3;
+
+  /** How many next ones. */
+  private static final int NEXT = 3;
+
+  /** What is finer than this no tape tells (mm). */
+  private static final double FINEST = 0.6;
+
+  /** How finely charts are written (mm), coarsest first. */
+  private static final double[] GRAINS = {
+    12.7, 10, 6.35, 5, 3.175, 2.5, 2, 1.5875, 1, 0.79375, 0.5, 0.2, 0.1
+  };
 
   ChartSteps {
     rows = List.copyOf(rows);
@@ -138,6 +149,7 @@ record ChartSteps(List<Integer> rows, List<Double> values) {
     if (count < LEAST) {
       return Optional.empty();
     }
+    double least = Math.max(FINEST, Math.max(1.05 * grain(), limits.chartOff() * usual()));
     double most = 0;
     double second = 0;
     int at = -1;
@@ -145,9 +157,8 @@ record ChartSteps(List<Integer> rows, List<Double> values) {
       double off = Math.abs(values.get(i) - expected(i));
       double gain = unrest(values) - unrest(with(i, expected(i)));
       double whole = (i == 1 || i == count - 2 ? 3 : 4) * off;
-      double step = Math.abs(values.get(i + 1) - values.get(i - 1)) / 2;
       boolean accounts = gain >= ACCOUNTS * whole;
-      if (accounts && off > Math.max(limits.chartOff(), limits.chartOffShare() * step)) {
+      if (accounts && off > least) {
         if (gain > most) {
           second = most;
           most = gain;
@@ -160,25 +171,53 @@ record ChartSteps(List<Integer> rows, List<Double> values) {
     if (at >= 0) {
       return second < 0.9 * most ? Optional.of(at) : Optional.empty();
     }
-    return end(limits, 0, 1).or(() -> end(limits, count - 1, count - 2));
+    return end(0, 1).or(() -> end(count - 1, -1));
   }
 
-  /** An end whose step is none like the others. */
-  private Optional<Integer> end(GradeLimits limits, int end, int beside) {
-    double own = values.get(end) - values.get(beside);
-    double largest = 0;
-    boolean rising = true;
-    for (int i = 1; i < values.size(); i++) {
-      boolean isOwn = Math.max(end, beside) == i;
-      double step = values.get(i) - values.get(i - 1);
-      if (!isOwn) {
-        largest = Math.max(largest, Math.abs(step));
-        rising &= step >= 0;
+  /** How finely the column is written (mm): all but one of its cells lie on that grid. */
+  private double grain() {
+    for (double grain : GRAINS) {
+      long off =
+          values.stream()
+              .filter(v -> Math.abs(v / grain - Math.rint(v / grain)) * grain > 1e-4)
+              .count();
+      if (off <= 1) {
+        return grain;
       }
     }
-    double outward = end == 0 ? -own : own;
-    boolean back = rising && outward < -limits.chartOff();
-    boolean far = Math.abs(own) > END * largest + limits.chartOff();
+    return 0;
+  }
+
+  /**
+   * How far a cell usually lies from the middle of those beside it (mm): half of them no farther,
+   * the three that one slip would set off left out.
+   */
+  private double usual() {
+    List<Double> off = new ArrayList<>();
+    for (int i = 1; i < values.size() - 1; i++) {
+      off.add(Math.abs(values.get(i) - expected(i)));
+    }
+    off.sort(Double::compare);
+    return off.size() > 3 ? off.get((off.size() - 4) / 2) : 0;
+  }
+
+  /**
+   * An end whose step is none like the next ones, or goes against them.
+   *
+   * @param inward to the next cell: 1 or -1
+   */
+  private Optional<Integer> end(int end, int inward) {
+    double own = inward * (values.get(end + inward) - values.get(end));
+    double largest = 0;
+    boolean rising = true;
+    for (int i = 1; i <= NEXT; i++) {
+      double step = inward * (values.get(end + inward * (i + 1)) - values.get(end + inward * i));
+      largest = Math.max(largest, Math.abs(step));
+      rising &= step >= 0;
+    }
+    double least = Math.max(FINEST, 1.05 * grain());
+    boolean back = rising && own < -least;
+    boolean far = Math.abs(own) > END * largest + least;
     return back || far ? Optional.of(end) : Optional.empty();
   }
 

@@ -17,8 +17,8 @@ import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
 
 /**
- * Every edge of every cut copy and half is sewn, turned back, folded, or has no allowance because
- * it stays raw.
+ * Every edge of every cut copy and half is sewn, turned back, folded, bound by a step or declared
+ * raw, or has no allowance because it stays raw.
  */
 final class EdgeUsedCheck implements EachSizeCheck {
   @Override
@@ -43,7 +43,8 @@ final class EdgeUsedCheck implements EachSizeCheck {
         boolean finished =
             edge.onFold()
                 || edge.allowance() instanceof Allowance.TurnedBack
-                || edge.allowance().width() == 0;
+                || edge.allowance().width() == 0
+                || Finished.apart(piece, edge, sized, pattern);
         List<Side> sides = sides(piece, edge);
         List<Side> open = sides.stream().filter(side -> !sewn.contains(side)).toList();
         if (!finished && !open.isEmpty()) {

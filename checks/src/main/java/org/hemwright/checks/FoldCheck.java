@@ -5,10 +5,11 @@ import java.util.List;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Piece;
 
-/** A piece is cut on the fold exactly when one of its edges lies there. */
+/** A piece is cut on the fold, from every cloth, exactly when one of its edges lies there. */
 final class FoldCheck implements EachSizeCheck {
   @Override
   public String id() {
@@ -33,6 +34,17 @@ final class FoldCheck implements EachSizeCheck {
                 .with("edge", piece.foldEdge().map(Edge::name).orElse(""))
                 .at(piece.card().origin())
                 .build());
+      } else if (drawnHalf) {
+        for (Cut cut : piece.card().cuts()) {
+          if (!cut.onFold()) {
+            findings.add(
+                Finding.fail("fold-not-cut-on-it", piece.name())
+                    .with("piece", piece.name())
+                    .with("edge", piece.foldEdge().map(Edge::name).orElse(""))
+                    .at(cut.origin())
+                    .build());
+          }
+        }
       }
     }
     return findings;

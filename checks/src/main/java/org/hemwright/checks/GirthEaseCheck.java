@@ -3,6 +3,7 @@ package org.hemwright.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
@@ -18,7 +19,8 @@ import org.hemwright.pattern.quantity.Quantity;
 /**
  * At each level that pieces name the garment goes round the body: a woven with ease, a knit without
  * using up more of its stretch than is comfortable (handbook sections 1, "Ease", and 4, "Required
- * stretch to wear"). Asked where the chart has the girth of that name.
+ * stretch to wear"). Asked where the chart has the girth of that name; of openings too that have
+ * the name of one, as a waist.
  */
 record GirthEaseCheck(CheckSettings settings) implements EachSizeCheck {
   @Override
@@ -33,6 +35,13 @@ record GirthEaseCheck(CheckSettings settings) implements EachSizeCheck {
       for (LevelRound round : LevelRound.of(view, sized, pattern)) {
         if (round.body().isPresent() && round.body().getAsDouble() > 0) {
           judge(round, pattern).ifPresent(findings::add);
+        }
+      }
+      for (LevelRound round : LevelRound.openings(view, sized, pattern, settings)) {
+        if (round.body().orElseThrow() > 0) {
+          judge(round, pattern)
+              .filter(finding -> !finding.code().equals("girth-large"))
+              .ifPresent(findings::add);
         }
       }
     }
@@ -56,7 +65,7 @@ record GirthEaseCheck(CheckSettings settings) implements EachSizeCheck {
           problem(code, level, ease, pieces, usable, stretch == 0 ? Status.FAIL : status));
     }
     boolean woven = pieces.stream().noneMatch(piece -> Cloth.isKnit(piece, pattern));
-    return woven && ease.amount() < limits.easeWoven()
+    return woven && ease.amount() < limits.easeWoven() - Tolerance.DRAWN_LENGTH
         ? Optional.of(problem("girth-tight", level, ease, pieces, usable, Status.WARN))
         : Optional.empty();
   }
@@ -80,6 +89,16 @@ record GirthEaseCheck(CheckSettings settings) implements EachSizeCheck {
             .with("wanted", Argument.mm(least))
             .values(ease.finished(), least, "mm");
     for (Piece piece : pieces) {
+      piece
+          .edge(level)
+          .filter(edge -> piece.openings().contains(edge.name()))
+          .ifPresent(
+              edge ->
+                  finding.at(
+                      Place.on(
+                          edge.origin(),
+                          piece.name(),
+                          edge.path().at(edge.path().length() / 2).point())));
       piece.marks(Mark.Level.class).stream()
           .filter(mark -> mark.name().equals(level))
           .forEach(mark -> finding.at(Place.on(mark.origin(), piece.name(), mark.at())));

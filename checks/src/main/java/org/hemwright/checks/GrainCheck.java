@@ -23,10 +23,20 @@ import org.hemwright.pattern.seam.Seam;
  * cloth is folded; and two pieces that a long seam joins hang on the same grain (handbook section
  * 1, "Grain"); a band across the end of a sleeve or a leg has its own along the seam (common
  * practice, no source).
+  }
+
+ * cloth is folded; two pieces that a long seam joins hang on the same grain (handbook section 1,
+ * "Grain"), and so do a piece and its shaped facing (section 3, "same grain").
  */
 record GrainCheck(CheckSettings settings) implements EachSizeCheck {
   /** A seam hangs with the grain where it leaves it by less than this. */
   private static final double ALONG = Math.toRadians(35);
+
+  /** Edges that differ by no more are sewn to one length (mm). */
+  private static final double SAME = 1;
+
+  /** Edges that lie this far apart are drawn the same way up. */
+  private static final double WAY = Math.toRadians(12);
 
   @Override
   public String id() {
@@ -50,6 +60,7 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
     }
     for (Seam seam : sized.seams()) {
       mates(seam, sized).ifPresent(findings::add);
+      facings(seam, sized, findings);
     }
     return findings;
   }
@@ -148,6 +159,58 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
       most = Math.max(most, at);
     }
     return most - least;
+  }
+
+  /** A piece and its facing, drawn the same way up, have one grain. */
+  private void facings(Seam seam, SizedPattern sized, List<Finding> findings) {
+    List<EdgePlace> places =
+        seam.joins().get(0).layers().stream().flatMap(layer -> layer.run().stream()).toList();
+    for (int i = 0; i < places.size(); i++) {
+      for (EdgePlace other : places.subList(i + 1, places.size())) {
+        facing(seam, places.get(i), other, sized).ifPresent(findings::add);
+      }
+    }
+  }
+
+  private Optional<Finding> facing(
+      Seam seam, EdgePlace first, EdgePlace second, SizedPattern sized) {
+    Optional<Piece> here = sized.piece(first.piece());
+    Optional<Piece> there = sized.piece(second.piece());
+    Optional<Edge> one = here.flatMap(p -> p.edge(first.edge()));
+    Optional<Edge> other = there.flatMap(p -> p.edge(second.edge()));
+    if (one.isEmpty()
+        || other.isEmpty()
+        || first.piece().equals(second.piece())
+        || here.get().grain().isEmpty()
+        || there.get().grain().isEmpty()
+        || !isSameCurve(here.get(), one.get(), there.get(), other.get())) {
+      return Optional.empty();
+    }
+    Grain own = here.get().grain().get();
+    Grain mate = there.get().grain().get();
+    double off = Cloth.between(own.direction(), mate.direction());
+    return off <= settings.making().grainApart()
+        ? Optional.empty()
+        : Optional.of(
+            Finding.warn("grain-facing", there.get().name())
+                .with("piece", there.get().name())
+                .with("other", here.get().name())
+                .with("seam", seam.name())
+                .with("off", Argument.of(Quantity.angle(off)))
+                .values(Math.toDegrees(off), 0, "deg")
+                .at(Place.on(mate.origin(), there.get().name(), mate.from()))
+                .build());
+  }
+
+  /** Whether two edges are curved, sewn to one length and drawn the same way up. */
+  private static boolean isSameCurve(Piece here, Edge one, Piece there, Edge other) {
+    boolean curved =
+        one.path().length() - chord(one.path()).length() > SAME
+            && other.path().length() - chord(other.path()).length() > SAME;
+    boolean alike =
+        Math.abs(here.sewnLength(one) - there.sewnLength(other)) <= SAME
+            && Cloth.between(chord(one.path()), chord(other.path())) <= WAY;
+    return curved && alike;
   }
 
   private static Vector chord(Path path) {

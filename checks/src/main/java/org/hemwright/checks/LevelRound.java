@@ -65,6 +65,34 @@ record LevelRound(
     return rounds;
   }
 
+  /**
+   * The openings that have the name of a measurement of the chart, as a waist has: they go round
+   * the body there, though no level says so.
+   */
+  static List<LevelRound> openings(
+      View view, SizedPattern sized, Pattern pattern, CheckSettings settings) {
+    List<LevelRound> rounds = new ArrayList<>();
+    for (OpeningRound opening : OpeningRound.of(view, sized, pattern, settings)) {
+      boolean level =
+          opening.pieces().stream()
+              .flatMap(piece -> piece.marks(Mark.Level.class).stream())
+              .anyMatch(mark -> mark.name().equals(opening.edge()));
+      OptionalDouble body = BodyMeasurement.of(opening.edge(), sized, pattern);
+      if (!level && body.isPresent() && opening.length() > 0) {
+        OpeningRound.Holding cloth = opening.holdings().get(0);
+        rounds.add(
+            new LevelRound(
+                opening.edge(),
+                body,
+                new LevelGirth(1, opening.length()),
+                opening.pieces(),
+                opening.way(),
+                cloth.stretch()));
+      }
+    }
+    return rounds;
+  }
+
   private static List<Piece> having(List<Piece> pieces, String level) {
     return pieces.stream()
         .filter(

@@ -83,6 +83,12 @@ record OpeningRound(
     return holdings.get(0).length();
   }
 
+  /** Which way of the cloth goes round. */
+  BodyTable.Way way() {
+    Piece first = pieces.get(0);
+    return Cloth.way(first, Holdings.round(first, first.edge(edge).orElseThrow()));
+  }
+
   /** The one that reaches least, of some kinds. */
   Holding stiffest(Set<Kind> kinds) {
     Holding least = holdings.get(0);

@@ -2,6 +2,7 @@ package org.hemwright.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Argument;
@@ -12,8 +13,9 @@ import org.hemwright.pattern.seam.Seam;
 import org.hemwright.pattern.seam.SeamRequest;
 
 /**
- * Where even marks are declared, the first layer has them and the other has seams to meet them. A
- * seam across the first layer shows its place as a notch would.
+ * Where even marks are declared, the first layer has them and the other has seams to meet them, and
+ * a seam across the first layer shows its place as a notch would; a long seam that is no strip's has
+ * some notch, fold or seam on its way by which it is matched.
  */
 record SeamMarksCheck(CheckSettings settings) implements EachSizeCheck {
   @Override
@@ -32,9 +34,30 @@ record SeamMarksCheck(CheckSettings settings) implements EachSizeCheck {
         for (int layer = 1; layer < join.layers().size(); layer++) {
           met(seam, even, join.layers().get(layer), sized, findings);
         }
+      } else {
+        unmarked(seam, sized).ifPresent(findings::add);
       }
     }
     return findings;
+  }
+
+  private Optional<Finding> unmarked(Seam seam, SizedPattern sized) {
+    Seam.Layer first = seam.joins().get(0).layers().get(0);
+    LayerWalk walk = LayerWalk.of(first, sized);
+    boolean marked =
+        seam.joins().get(0).layers().stream()
+            .anyMatch(layer -> !LayerWalk.of(layer, sized).stops().isEmpty());
+    if (marked || walk.length() < settings.sewing().notchFrom()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.warn("seam-unmarked", "seam " + seam.name())
+            .with("seam", seam.name())
+            .with("first", first.text())
+            .with("length", Argument.mm(walk.length()))
+            .found(walk.length(), "mm")
+            .at(seam.origin())
+            .build());
   }
 
   private void notched(

@@ -16,6 +16,7 @@ package org.hemwright.checks;
  * @param endsFail beyond this the maker takes one corner for the other
  * @param hemOff the end of a hem may lie this far off the side that it is turned onto
  * @param dartCap the cap of a dart, folded, may lie this far off the edge beneath it
+ * @param notchFrom a seam this long or longer has a notch on its way
  */
 public record SewingLimits(
     double seamWarn,
@@ -30,7 +31,8 @@ public record SewingLimits(
     double endsWarn,
     double endsFail,
     double hemOff,
-    double dartCap) {
+    double dartCap,
+    double notchFrom) {
   /**
    * Handbook section 1, "Trueing and walking": seams warn over 1 mm, fail over 3 mm; "Junctions":
    * warn over 2°; "Sleeve cap ease": 1.5 in as a standard text has it, 1 cm in knits. The others
@@ -38,7 +40,7 @@ public record SewingLimits(
    */
   public static final SewingLimits HANDBOOK =
       new SewingLimits(
-          1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1, 3, 6, 1, 0.5);
+          1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1, 3, 6, 1, 0.5, 400);
 
   public SewingLimits {
     CheckSettings.inOrder(seamWarn, seamFail);
@@ -49,6 +51,7 @@ public record SewingLimits(
     CheckSettings.inOrder(endsWarn, endsFail);
     CheckSettings.inOrder(hemOff);
     CheckSettings.inOrder(dartCap);
+    CheckSettings.inOrder(notchFrom);
   }
 
   /** The same with other limits for the lengths of seams (mm). */
@@ -66,6 +69,7 @@ public record SewingLimits(
         endsWarn,
         endsFail,
         hemOff,
-        dartCap);
+        dartCap,
+        notchFrom);
   }
 }

@@ -2,8 +2,14 @@ package org.hemwright.checks;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.hemwright.pattern.Check;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.SizeChart;
@@ -16,6 +22,7 @@ import org.hemwright.pattern.quantity.QuantityKind;
  * on bodies that were surveyed, and are used.
  */
 record SizeChartCheck(CheckSettings settings) implements Check {
+  private static final Pattern UNIT = Pattern.compile(".*\\((\\w+)\\)\\s*");
   private static final List<String> TRUNK = List.of("bust", "chest", "waist", "hip");
   private static final double LEAST_TRUNK = 380;
   private static final double MOST_TRUNK = 2500;
@@ -34,6 +41,7 @@ record SizeChartCheck(CheckSettings settings) implements Check {
         steps(chart, column, findings);
       }
     }
+    mixedUnits(chart, findings);
     waistOverHip(chart, findings);
     findings.addAll(new ChartProportions(run, settings.grade()).findings());
     for (SizeChart.Column column : new ChartUse(run, settings).unused()) {
@@ -96,6 +104,34 @@ record SizeChartCheck(CheckSettings settings) implements Check {
         .with("beside", Argument.mm(beside))
         .values(value, beside, "mm")
         .at(column.cells().get(index).origin());
+  }
+
+  /** A column in another unit than most: all lengths of a chart are usually in one. */
+  private static void mixedUnits(SizeChart chart, List<Finding> findings) {
+    Map<String, List<SizeChart.Column>> units = new LinkedHashMap<>();
+    for (SizeChart.Column column : chart.columns()) {
+      Matcher unit = UNIT.matcher(column.heading());
+      if (column.kind() == QuantityKind.LENGTH && unit.matches()) {
+        units.computeIfAbsent(unit.group(1), key -> new ArrayList<>()).add(column);
+      }
+    }
+    Optional<String> usual =
+        units.entrySet().stream()
+            .max(Comparator.comparingInt(unit -> unit.getValue().size()))
+            .map(Map.Entry::getKey);
+    units.forEach(
+        (unit, columns) -> {
+          if (!unit.equals(usual.orElse(unit))) {
+            for (SizeChart.Column column : columns) {
+              findings.add(
+                  Finding.warn("chart-mixed", column.name())
+                      .with("column", column.heading())
+                      .with("unit", usual.orElse(unit))
+                      .at(column.origin())
+                      .build());
+            }
+          }
+        });
   }
 
   private void waistOverHip(SizeChart chart, List<Finding> findings) {

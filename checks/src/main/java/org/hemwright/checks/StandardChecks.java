@@ -35,6 +35,7 @@ public final class StandardChecks {
         new JunctionCheck(settings),
         new SquareAtFoldCheck(settings),
         new EdgeUsedCheck(),
+        new ViewWholeCheck(),
         new GirthEaseCheck(settings),
         new BandRatioCheck(settings),
         new RiseCheck(settings),

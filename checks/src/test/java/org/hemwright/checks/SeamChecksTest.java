@@ -188,10 +188,25 @@ class SeamChecksTest {
         List.of(
             List.of(
                 rectangle("panel", panel, 600, "hem", "side", "waist", "centre")
+                    .notch("side", 200, "")
                     .cut(2, false)
                     .onFold(true, "centre")
                     .draw(),
                 strip.draw())));
+  }
+
+  /** A long seam is matched by a notch on its way (common practice, no source). */
+  @Test
+  void aLongSeamWithoutANotchIsTold() {
+    for (double height : new double[] {399, 401}) {
+      SizeRun run =
+          Pieces.run(
+              List.of(seam("sides", "panel.side", "panel.centre")),
+              List.of(
+                  List.of(
+                      rectangle("panel", 200, height, "hem", "side", "waist", "centre").draw())));
+      assertThat(Told.by("seam-marks", run)).hasSize(height > 400 ? 1 : 0);
+    }
   }
 
   /** Handbook check 25: a loop of 64 cm is marked at 0, 16, 32 and 48 cm. */

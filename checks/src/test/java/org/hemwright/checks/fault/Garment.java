@@ -26,10 +26,11 @@ import org.hemwright.pattern.seam.Seam;
  *
  * @param name of its folder
  * @param text the document
+ * @param csv its chart as text
  * @param chart its sizes
  * @param run all sizes
  */
-record Garment(String name, String text, SizeChart chart, SizeRun run) {
+record Garment(String name, String text, String csv, SizeChart chart, SizeRun run) {
   /** Every example, in the order of their names. */
   static List<Garment> all() {
     try (Stream<Path> folders = Files.list(Path.of("..", "examples"))) {
@@ -54,7 +55,12 @@ record Garment(String name, String text, SizeChart chart, SizeRun run) {
       if (!drafted.findings().isEmpty()) {
         throw new AssertionError(folder + ": " + drafted.findings());
       }
-      return new Garment(folder.getFileName().toString(), text, chart, drafted.run().orElseThrow());
+      return new Garment(
+          folder.getFileName().toString(),
+          text,
+          Files.readString(folder.resolve("sizes.csv")),
+          chart,
+          drafted.run().orElseThrow());
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
     }

@@ -1,5 +1,6 @@
 package org.hemwright.exchange.chart;
 
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -23,6 +24,9 @@ sealed interface CellNumber {
 
   /** Longer texts are no numbers, and are not looked at closely. */
   int LONGEST = 40;
+
+  /** Into what tapes and people divide an inch or a centimetre. */
+  Set<Integer> PARTS = Set.of(2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32, 64, 100);
 
   Pattern UNIT_AFTER = Pattern.compile("(.*?)\\s*(mm|cm|in|deg|%|\"|″)");
   Pattern DECIMAL = Pattern.compile("[0-9]{1,15}(\\.[0-9]{1,15})?|\\.[0-9]{1,15}");
@@ -88,7 +92,12 @@ sealed interface CellNumber {
     double whole = parts.group(1) == null ? 0 : Double.parseDouble(parts.group(1));
     double over = Double.parseDouble(parts.group(2));
     double under = Double.parseDouble(parts.group(3));
-    return under == 0 ? new Unread("chart-number", "") : new Value(whole + over / under);
+    if (under == 0) {
+      return new Unread("chart-number", "");
+    }
+    return PARTS.contains((int) under) && over < under
+        ? new Value(whole + over / under)
+        : new Unread("chart-fraction-parts", "");
   }
 
   private static String spelled(char sign) {

@@ -75,7 +75,8 @@ class ChartWordingTest {
     told(
         "size,hip (cm)\n14,ninety\n16,96\n",
         "hip in size 14 reads “ninety”, which is no number.",
-        "Write it as 96.5 or 38 1/4, in centimetres; leave the cell blank where there is no measurement.");
+        "Write it as 96.5 or 38 1/4, in centimetres; leave the cell blank where there is no"
+            + " measurement.");
     told(
         "size,hip (cm)\n14,\"92,5\"\n",
         "hip in size 14 reads “92,5”, with a comma where the decimal point belongs.",
@@ -92,6 +93,10 @@ class ChartWordingTest {
         "size,hip (in)\n14,92 cm\n",
         "hip in size 14 reads “92 cm”, while its heading says in.",
         "Write the number in inches, without a unit of its own.");
+    told(
+        "size,hip (in)\n14,36 1/61\n",
+        "hip in size 14 reads “36 1/61”, a fraction that no tape has.",
+        "Write halves, quarters, eighths or sixteenths, less than one: are two digits exchanged?");
     told(
         "size,hip (cm)\n14,9200\n",
         "hip in size 14 reads “9200” cm, which is more than any body measures.",

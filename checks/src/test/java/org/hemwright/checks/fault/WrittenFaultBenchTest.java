@@ -1,0 +1,146 @@
+package org.hemwright.checks.fault;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.hemwright.checks.CheckSettings;
+import org.hemwright.checks.StandardChecks;
+import org.hemwright.draft.Drafted;
+import org.hemwright.draft.Drafting;
+import org.hemwright.pattern.Check;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.finding.Argument;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Status;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Slips of the pen, planted in the text of every example at every line where they apply, one at a
+ * time: each is told by a check that is meant for it, and about its piece, seam, view or line. Run
+ * with {@code -Dwrite.docs=true} the test writes {@code docs/fault-bench-documents.md}.
+ */
+class WrittenFaultBenchTest {
+  private static final Path PAGE = Path.of("../docs/fault-bench-documents.md");
+  private static final List<Check> CHECKS = StandardChecks.with(CheckSettings.HANDBOOK);
+
+  /** The documents that slips are planted in. */
+  private static final Set<String> GARMENTS =
+      Set.of("brackish-skirt", "eddy-skirt", "inlet-tee", "marram-trousers");
+
+  /** Slips that nothing can tell, and why. */
+  private static final Map<String, String> REASONS =
+      Map.of(
+          "inlet-tee line 127: let side_lift = -1.12 mm",
+          "the solved number is the same to 0.1 mm in every size that uses it, and so is the seam",
+          "inlet-tee, shoulder (cm) in 44: 14.65 for 14.56",
+          "0.9 mm in the last size: no tape tells it, and a chart may break there",
+          "inlet-tee, back width (cm) in 44: 48.52 for 48.25",
+          "2.7 mm in the last size, whose step may be another");
+
+  @Test
+  void everySlipIsToldByACheckMeantForIt() throws IOException {
+    List<WrittenTable.Row> rows = new ArrayList<>();
+    List<Written> documents = Garment.all().stream()
+            .filter(garment -> GARMENTS.contains(garment.name()))
+            .map(Written::of)
+            .toList();
+    WrittenFaults.all()
+        .forEach(
+            (words, plant) -> {
+              WrittenTable.Row row = new WrittenTable.Row(words);
+              for (Written written : documents) {
+                plant.apply(written).forEach(fault -> add(row, written, fault));
+              }
+              rows.add(row);
+              if (Boolean.getBoolean("bench.show")) {
+                System.out.println(row);
+              }
+            });
+    rows.addAll(ChartFaults.rows(documents.stream().map(Written::garment).toList()));
+    assertThat(rows).as("every slip applies somewhere").allMatch(row -> row.planted() > 0);
+    String made = WrittenTable.page(rows, REASONS);
+    if (Boolean.getBoolean("write.docs")) {
+      Files.writeString(PAGE, made);
+    }
+    assertThat(rows.stream().flatMap(row -> row.survivors().stream()))
+        .as("survivors without a reason")
+        .allMatch(REASONS::containsKey);
+    assertThat(Files.readString(PAGE)).isEqualTo(made);
+  }
+
+  /** A change that leaves every piece, seam and elastic as it was is no fault. */
+  private static void add(WrittenTable.Row row, Written written, WrittenFault fault) {
+    Drafted drafted = Drafting.draft("pattern.hem", fault.text(), written.garment().chart());
+    boolean same =
+        drafted.findings().isEmpty()
+            && drafted.run().filter(run -> isLike(run, written.garment().run())).isPresent();
+    if (!same) {
+      row.add(fault.where(), told(drafted, fault));
+    }
+  }
+
+  private static boolean isLike(SizeRun one, SizeRun other) {
+    for (int i = 0; i < one.sizes().size(); i++) {
+      SizedPattern a = one.sizes().get(i);
+      SizedPattern b = other.sizes().get(i);
+      if (!a.seams().equals(b.seams())
+          || !a.elastics().equals(b.elastics())
+          || !a.pieces().equals(b.pieces())) {
+        return false;
+      }
+    }
+    return one.pattern().views().equals(other.pattern().views())
+        && one.pattern().fabrics().equals(other.pattern().fabrics());
+  }
+
+  /** The checks that told it, of those that are meant for it. */
+  private static Set<String> told(Drafted drafted, WrittenFault fault) {
+    Set<String> told = new TreeSet<>();
+    for (Finding finding : drafted.findings()) {
+      if (fault.checks().contains(WrittenFault.READING) && finding.status() != Status.OK) {
+        told.add(WrittenFault.READING);
+      }
+    }
+    drafted
+        .run()
+        .ifPresent(
+            run -> {
+              for (Check check : CHECKS) {
+                if (fault.checks().contains(check.id())
+                    && check.check(run).stream().anyMatch(finding -> isAbout(finding, fault))) {
+                  told.add(check.id());
+                }
+              }
+            });
+    return told;
+  }
+
+  private static boolean isAbout(Finding finding, WrittenFault fault) {
+    boolean line = finding.origin().filter(place -> place.line() == fault.line()).isPresent();
+    boolean named =
+        Stream.concat(
+                Stream.of(finding.subject()),
+                finding.arguments().values().stream()
+                    .filter(Argument.Text.class::isInstance)
+                    .map(argument -> ((Argument.Text) argument).text()))
+            .flatMap(text -> Arrays.stream(text.split("[. ]")))
+            .anyMatch(fault.about()::contains);
+    boolean names =
+        finding.arguments().values().stream()
+            .filter(Argument.Names.class::isInstance)
+            .flatMap(argument -> ((Argument.Names) argument).names().stream())
+            .anyMatch(fault.about()::contains);
+    boolean sized = fault.sizes().isEmpty() || finding.sizes().equals(fault.sizes());
+    return finding.status() != Status.OK && sized && (line || named || names);
+  }
+}
