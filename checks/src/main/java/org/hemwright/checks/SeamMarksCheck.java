@@ -47,7 +47,11 @@ record SeamMarksCheck(CheckSettings settings) implements EachSizeCheck {
     boolean marked =
         seam.joins().get(0).layers().stream()
             .anyMatch(layer -> !LayerWalk.of(layer, sized).stops().isEmpty());
-    if (marked || walk.length() < settings.sewing().notchFrom()) {
+    boolean strip =
+        SewnLoop.places(seam).stream()
+            .flatMap(place -> sized.piece(place.piece()).stream())
+            .anyMatch(LengthenCheck::isStrip);
+    if (marked || strip || walk.length() < settings.sewing().notchFrom()) {
       return Optional.empty();
     }
     return Optional.of(

@@ -40,7 +40,7 @@ public record SewingLimits(
    */
   public static final SewingLimits HANDBOOK =
       new SewingLimits(
-          1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1, 3, 6, 1, 0.5, 400);
+          1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1, 3, 6, 1, 0.5, 450);
 
   public SewingLimits {
     CheckSettings.inOrder(seamWarn, seamFail);
