@@ -43,9 +43,12 @@ final class EdgeUsedCheck implements EachSizeCheck {
         boolean finished =
             edge.onFold()
                 || edge.allowance() instanceof Allowance.TurnedBack
-                || edge.allowance().width() == 0
-                || Finished.apart(piece, edge, sized, pattern);
+                || edge.allowance().width() == 0;
         List<Side> sides = sides(piece, edge);
+        // A step speaks of the edge of every copy: where one copy is sewn, the others are too.
+        if (sides.stream().noneMatch(sewn::contains)) {
+          finished |= Finished.apart(piece, edge, sized, pattern);
+        }
         List<Side> open = sides.stream().filter(side -> !sewn.contains(side)).toList();
         if (!finished && !open.isEmpty()) {
           findings.add(problem(piece, edge, open, sides.size()));

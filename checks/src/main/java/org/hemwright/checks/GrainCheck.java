@@ -22,10 +22,9 @@ import org.hemwright.pattern.seam.Seam;
  * Every piece has a grain arrow that lies on it; a piece on the fold has it along its fold, as
  * cloth is folded; and two pieces that a long seam joins hang on the same grain (handbook section
  * 1, "Grain"); a band across the end of a sleeve or a leg has its own along the seam (common
- * practice, no source).
-  }
-
- * cloth is folded; two pieces that a long seam joins hang on the same grain (handbook section 1,
+ * practice, no source). }
+ *
+ * <p>cloth is folded; two pieces that a long seam joins hang on the same grain (handbook section 1,
  * "Grain"), and so do a piece and its shaped facing (section 3, "same grain").
  */
 record GrainCheck(CheckSettings settings) implements EachSizeCheck {

@@ -14,8 +14,8 @@ import org.hemwright.pattern.seam.SeamRequest;
 
 /**
  * Where even marks are declared, the first layer has them and the other has seams to meet them, and
- * a seam across the first layer shows its place as a notch would; a long seam that is no strip's has
- * some notch, fold or seam on its way by which it is matched.
+ * a seam across the first layer shows its place as a notch would; a long seam that is no strip's
+ * has some notch, fold or seam on its way by which it is matched.
  */
 record SeamMarksCheck(CheckSettings settings) implements EachSizeCheck {
   @Override

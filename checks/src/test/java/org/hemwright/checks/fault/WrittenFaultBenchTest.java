@@ -22,6 +22,7 @@ import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.Test;
  * time: each is told by a check that is meant for it, and about its piece, seam, view or line. Run
  * with {@code -Dwrite.docs=true} the test writes {@code docs/fault-bench-documents.md}.
  */
+@Tag("whole")
 class WrittenFaultBenchTest {
   private static final Path PAGE = Path.of("../docs/fault-bench-documents.md");
   private static final List<Check> CHECKS = StandardChecks.with(CheckSettings.HANDBOOK);
@@ -40,7 +42,9 @@ class WrittenFaultBenchTest {
   /** Slips that nothing can tell, and why. */
   private static final Map<String, String> REASONS =
       Map.of(
-          "inlet-tee line 127: let side_lift = -1.12 mm",
+          "marram-trousers line 60: ",
+          "the notch stands on both fronts alike and the seam between them is short enough without",
+          "inlet-tee line 128: let side_lift = -1.12 mm",
           "the solved number is the same to 0.1 mm in every size that uses it, and so is the seam",
           "inlet-tee, shoulder (cm) in 44: 14.65 for 14.56",
           "0.9 mm in the last size: no tape tells it, and a chart may break there",
@@ -50,7 +54,8 @@ class WrittenFaultBenchTest {
   @Test
   void everySlipIsToldByACheckMeantForIt() throws IOException {
     List<WrittenTable.Row> rows = new ArrayList<>();
-    List<Written> documents = Garment.all().stream()
+    List<Written> documents =
+        Garment.all().stream()
             .filter(garment -> GARMENTS.contains(garment.name()))
             .map(Written::of)
             .toList();

@@ -170,7 +170,7 @@ final class WrittenFaults {
             "piece",
             "^  (double )?notch \\w+ at .*",
             (line, m) -> List.of(""),
-            Set.of("notch-mates", "loop-marks", "seam-marks", "nest-alike", "cap-ease", READING))
+            Set.of("notch-mates", "loop-marks", "seam-marks", "making-marks", "cap-ease", READING))
         .filter(fault -> !atEnd(sectionOf(written, fault)));
   }
 
