@@ -64,7 +64,8 @@ class BookletPdfTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void itIsPdfUa1(String example) throws Exception {
     // ISO 14289-1:2014, as veraPDF 1.28 judges it.
     ValidationResult result = judged(pdf(example));
@@ -83,7 +84,8 @@ class BookletPdfTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void qpdfFindsNothingAmiss(String example) throws Exception {
     Path file = Files.write(folder.resolve(example + ".pdf"), pdf(example));
     Optional<Answer> answer = run("qpdf", "--check", file.toString());
@@ -92,7 +94,8 @@ class BookletPdfTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void popplerReadsItsTextInTheOrderOfTheBooklet(String example) throws Exception {
     Path file = Files.write(folder.resolve(example + "-text.pdf"), pdf(example));
     Optional<Answer> answer = run("pdftotext", "-raw", file.toString(), "-");

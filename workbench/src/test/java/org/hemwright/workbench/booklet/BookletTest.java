@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The booklet of every example as a value: its parts, its words, its figures. */
 class BookletTest {
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void itsPartsStandInTheOrderOfTheHandbook(String example) {
     // Handbook section 7, "Order"; layouts and cloth tables are left out where nothing was laid.
     List<String> order = new ArrayList<>(Parts.IDS);
@@ -31,7 +32,8 @@ class BookletTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void generatedTextHoldsNoBareDigit(String example) {
     for (List<Inline> text : Examples.booklet(example).booklet().texts()) {
       for (Inline inline : Inline.all(text)) {
@@ -43,7 +45,8 @@ class BookletTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void everyStepIsToldOnceInItsOrder(String example) {
     BookletMaking made = Examples.booklet(example);
     List<String> told =
@@ -57,7 +60,8 @@ class BookletTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void everyFigureSaysWhatItShowsAndHasANameOfItsOwn(String example) {
     List<Figure> figures = Examples.booklet(example).booklet().figures();
     assertThat(figures).extracting(Figure::id).doesNotHaveDuplicates();

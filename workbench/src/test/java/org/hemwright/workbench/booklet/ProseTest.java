@@ -40,7 +40,8 @@ class ProseTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void theExamplesHaveTextsWithoutASlip(String example) {
     BookletMaking made = Examples.booklet(example);
     assertThat(made.findings()).isEmpty();
