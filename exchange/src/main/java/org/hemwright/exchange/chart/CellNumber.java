@@ -95,7 +95,8 @@ sealed interface CellNumber {
     if (under == 0) {
       return new Unread("chart-number", "");
     }
-    return PARTS.contains((int) under) && over < under
+    boolean proper = parts.group(1) == null || over < under;
+    return PARTS.contains((int) under) && proper
         ? new Value(whole + over / under)
         : new Unread("chart-fraction-parts", "");
   }
