@@ -95,8 +95,9 @@ sealed interface CellNumber {
     if (under == 0) {
       return new Unread("chart-number", "");
     }
-    boolean proper = parts.group(1) == null || over < under;
-    return PARTS.contains((int) under) && proper
+    // After a whole number a fraction is less than one; alone it may be more, as in 41/8.
+    boolean inItsPlace = parts.group(1) == null || over < under;
+    return PARTS.contains((int) under) && inItsPlace
         ? new Value(whole + over / under)
         : new Unread("chart-fraction-parts", "");
   }
