@@ -17,9 +17,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Between two rules a straight line stays straight. On curves the move of a point is a smooth
  * function of how far along the edge it lies: it runs on smoothly through control points, so that
- * nothing there becomes a corner, and at a corner it keeps the angle to a straight neighbour, or
- * the direction itself where both neighbours are curved. So a neckline that leaves the fold
- * squarely does so in every size.
+ * nothing there becomes a corner. What is square to a straight neighbour stays so: a neckline that
+ * leaves the fold squarely does so in every size. At another corner two control points or more say
+ * how the curve leaves; with fewer it keeps the angle to a straight neighbour, or the direction
+ * itself where both neighbours are curved.
  */
 public final class RuleGrading implements OutlineGrading {
   /**
@@ -131,8 +132,8 @@ public final class RuleGrading implements OutlineGrading {
         boolean rich = to - from >= RICH;
         Vector start = endSlope(edge, from, true, left, evenly, position);
         Vector end = endSlope(edge, to, false, left, evenly, position);
-        start = rich && isBend(own, from - 1) ? null : start;
-        end = rich && isBend(own, to) ? null : end;
+        start = rich && (isBend(own, from - 1) || isFree(edge, from, true)) ? null : start;
+        end = rich && (isBend(own, to) || isFree(edge, to, false)) ? null : end;
         Vector[] at = spline(own.subList(from, to + 1), left, from, start, end);
         for (int i = from; i <= to; i++) {
           slopes[i] = new Vector[] {at[i - from], at[i - from + 1]};
@@ -148,6 +149,22 @@ public final class RuleGrading implements OutlineGrading {
     return before >= 0
         && before + 1 < own.size()
         && Math.abs(turn(own.get(before), own.get(before + 1))) > SMOOTH;
+  }
+
+  /**
+   * Whether a stretch ends at a corner of the outline where its control points say how it leaves:
+   * all corners but those that are square to a straight edge, which stay so.
+   */
+  private boolean isFree(int edge, int stretch, boolean atStart) {
+    List<Path> own = stretches.get(edge);
+    if (stretch != (atStart ? 0 : own.size() - 1)) {
+      return false;
+    }
+    int count = stretches.size();
+    List<Path> other = stretches.get((edge + (atStart ? count - 1 : 1)) % count);
+    Path beside = other.get(atStart ? other.size() - 1 : 0);
+    double turn = atStart ? turn(beside, own.get(stretch)) : turn(own.get(stretch), beside);
+    return !isStraight(beside) || Math.abs(Math.abs(turn) - Math.PI / 2) > SQUARE;
   }
 
   private static boolean runsOn(Path before, Path after) {
@@ -214,6 +231,9 @@ public final class RuleGrading implements OutlineGrading {
 
   /** A joint that turns by less than this (radians) is smooth. */
   private static final double SMOOTH = StrictMath.toRadians(2);
+
+  /** A corner that is so near to a right angle (radians) was meant to be one. */
+  private static final double SQUARE = StrictMath.toRadians(2);
 
   private static double turn(Path before, Path after) {
     return before.endDirection().angleTo(after.startDirection());

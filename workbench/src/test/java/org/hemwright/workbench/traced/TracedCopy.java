@@ -60,6 +60,11 @@ final class TracedCopy {
     return new TracedInputs(drawings, tables);
   }
 
+  /** A size as a document says it: whole numbers plain, others in quotes. */
+  private static String said(Size size) {
+    return size.name().matches("[0-9]+") ? size.name() : '"' + size.name() + '"';
+  }
+
   TracedCopy make(List<Integer> breaks) {
     List<Size> sizes = run.pattern().chart().sizes();
     rules.append("piece,edge,at,step (mm)");
@@ -80,7 +85,7 @@ final class TracedCopy {
           widths 150 cm
           stretch across at least 50%%
         """
-            .formatted(run.pattern().base().name()));
+            .formatted(said(run.pattern().base())));
     int from = 0;
     for (int i = 0; i <= breaks.size(); i++) {
       int to = i < breaks.size() ? breaks.get(i) : sizes.size();
@@ -123,11 +128,11 @@ final class TracedCopy {
             .formatted(
                 name,
                 file,
-                base.name(),
+                said(base),
                 name,
                 drawings.size(),
-                sizes.get(0).name(),
-                sizes.get(sizes.size() - 1).name()));
+                said(sizes.get(0)),
+                said(sizes.get(sizes.size() - 1))));
     document.append("  cut 1 of main\n  outline traced \"stitch\" from \"dot_");
     document.append(edges.get(0).name()).append("\" anticlockwise, edges ");
     for (int i = 0; i < edges.size(); i++) {
