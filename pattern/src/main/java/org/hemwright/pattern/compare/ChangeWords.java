@@ -25,6 +25,7 @@ public record ChangeWords(Wording wording) {
     return switch (changed) {
       case MEASUREMENT -> grew ? "larger" : "smaller";
       case EDGE_ALLOWANCE, ELASTIC_WIDTH -> grew ? "wider" : "narrower";
+      case INTAKE_TAKES -> grew ? "more" : "less";
       default -> grew ? "longer" : "shorter";
     };
   }

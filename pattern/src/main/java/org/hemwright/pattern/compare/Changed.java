@@ -51,6 +51,18 @@ public enum Changed {
   /** No longer drawn in sizes in which it was. */
   PIECE_SIZES_REMOVED,
   PIECE_OPENINGS,
+  /** What an opening of a piece passes. */
+  OPENING_OVER,
+  /** What closes it. */
+  OPENING_CLOSURE,
+  /** Its slit; values by size. */
+  OPENING_SLIT,
+  INTAKE_ADDED,
+  INTAKE_REMOVED,
+  /** Which way a dart or pleat is pressed. */
+  INTAKE_PRESSED,
+  /** How much of its edge it takes in; values by size. */
+  INTAKE_TAKES,
   /** The same shape, drawn elsewhere in its own plane: told, and no change. */
   PIECE_MOVED(true),
   /** The same shape, stacked at another point: told, and no change of the piece. */
@@ -98,7 +110,59 @@ public enum Changed {
   /** The finished loop; values by size. */
   ELASTIC_LENGTH,
   /** Values by size. */
-  ELASTIC_OVERLAP;
+  ELASTIC_OVERLAP,
+  /** The measurement that it holds. */
+  ELASTIC_HOLDS,
+  /** The measurement that it passes. */
+  ELASTIC_PASSES,
+  /** How far it stretches. */
+  ELASTIC_STRETCH,
+  /** The usual needle. */
+  NEEDLE,
+  SLEEPWEAR,
+  CORD_ADDED,
+  CORD_REMOVED,
+  CORD_PIECE,
+  CORD_PLACE,
+  /** Values by size. */
+  CORD_LENGTH,
+  /** Whether the document says how far its ends hang out. */
+  CORD_ENDS_SAID,
+  /** Values by size. */
+  CORD_ENDS,
+  CORD_TOGGLES,
+  CORD_TACKED,
+  STAGE_ADDED,
+  STAGE_REMOVED,
+  STAGE_TITLE,
+  STEP_ADDED,
+  STEP_REMOVED,
+  STEP_RENAMED,
+  /** It comes earlier or later among the others. */
+  STEP_MOVED,
+  /** What is done. */
+  STEP_ACT,
+  /** What it is done to. */
+  STEP_WORK,
+  STEP_STITCHING,
+  STEP_PRESS,
+  STEP_WORDS,
+  /** Which lengths it speaks of. */
+  STEP_LENGTHS,
+  /** One of them; values by size. */
+  STEP_LENGTH,
+  STEP_VIEWS,
+  STEP_SIZES,
+  STEP_STAGE,
+  /** Spools or cones to buy. */
+  NOTION_THREAD,
+  /** The shortest zip that reaches. */
+  NOTION_ZIP,
+  /** How many buttons and their like. */
+  NOTION_FASTENING,
+  NOTION_INTERFACING,
+  /** Values by size. */
+  NOTION_TAPE;
 
   private final boolean note;
 

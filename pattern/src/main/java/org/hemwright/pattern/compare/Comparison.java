@@ -16,7 +16,7 @@ import org.hemwright.pattern.piece.Piece;
  * What changed from the old version of a pattern to the new.
  *
  * @param changes all of them: the pattern's own, then piece by piece in the new document's order,
- *     then seams and elastics
+ *     then seams and elastics, then how it is made and what is bought for it
  * @param pieces those that both versions have, with old and new in every size that both have
  */
 public record Comparison(List<Change> changes, List<PieceMatch> pieces) {
@@ -41,6 +41,10 @@ public record Comparison(List<Change> changes, List<PieceMatch> pieces) {
       changes.addAll(match.changes());
     }
     new SeamComparing(was, now, changes).compare();
+    new MakingComparing(old, now, names, changes).compare();
+    if (changes.stream().anyMatch(Comparison::reachesNotions)) {
+      new NotionComparing(old, now, changes).compare();
+    }
     return new Comparison(changes, matches);
   }
 
@@ -52,6 +56,15 @@ public record Comparison(List<Change> changes, List<PieceMatch> pieces) {
   /** Whether nothing changed; something may still be worth telling. */
   public boolean nothingChanged() {
     return changes.stream().allMatch(change -> change.changed().isNote());
+  }
+
+  /** Whether what a maker buys may follow from it. */
+  private static boolean reachesNotions(Change change) {
+    return !change.changed().isNote()
+        && switch (change.changed()) {
+          case TITLE, VERSION, DATED, HOUSE, UNITS, SPELLING -> false;
+          default -> true;
+        };
   }
 
   private static Optional<PieceMatch> match(
@@ -116,6 +129,7 @@ public record Comparison(List<Change> changes, List<PieceMatch> pieces) {
     new EdgeComparing(name, laid, changes).compare();
     new NotchComparing(name, laid, changes).compare();
     new MarkComparing(name, laid, changes).compare();
+    new IntakeComparing(name, laid, changes).compare();
     new LyingComparing(name, laid, changes).compare();
     List<Change> own = changes.stream().map(change -> change.on(name)).toList();
     return Optional.of(new PieceMatch(oldName, name, laying, laid, own));

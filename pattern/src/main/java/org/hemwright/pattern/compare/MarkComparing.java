@@ -63,6 +63,8 @@ record MarkComparing(String name, Map<String, PieceMatch.Both> sizes, List<Chang
       return "level " + level.name();
     } else if (mark instanceof Mark.Lengthen) {
       return "lengthen line";
+    } else if (mark instanceof Mark.Split split) {
+      return "split " + split.name();
     }
     return mark instanceof Mark.Stretch ? "stretch" : "label";
   }
@@ -102,6 +104,8 @@ record MarkComparing(String name, Map<String, PieceMatch.Both> sizes, List<Chang
       text = placement.text();
     } else if (mark instanceof Mark.Label label) {
       text = Optional.of(label.text());
+    } else if (mark instanceof Mark.Split split && !split.parts().isEmpty()) {
+      text = Optional.of(String.join(", ", split.parts()));
     }
     return text.map(Argument::of).orElse(new Argument.Term("none"));
   }
@@ -137,6 +141,8 @@ record MarkComparing(String name, Map<String, PieceMatch.Both> sizes, List<Chang
       return Optional.of(placement.path());
     } else if (mark instanceof Mark.Lengthen lengthen) {
       return Optional.of(lengthen.line());
+    } else if (mark instanceof Mark.Split split && !split.onFold()) {
+      return Optional.of(split.lines().get(0));
     }
     return Optional.empty();
   }

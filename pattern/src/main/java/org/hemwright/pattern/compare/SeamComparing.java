@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -128,6 +129,34 @@ record SeamComparing(SizeRun was, SizeRun now, List<Change> changes) {
     length(size, Changed.ELASTIC_WIDTH, subject, was.width(), is.width(), found);
     length(size, Changed.ELASTIC_LENGTH, subject, was.finished(), is.finished(), found);
     length(size, Changed.ELASTIC_OVERLAP, subject, was.overlap(), is.overlap(), found);
+    said(size, Changed.ELASTIC_HOLDS, subject, was.round(), is.round(), found);
+    said(size, Changed.ELASTIC_PASSES, subject, was.over(), is.over(), found);
+    found.add(
+        size,
+        Changed.ELASTIC_STRETCH,
+        subject,
+        Optional.of(stretch(was.stretch())),
+        Optional.of(stretch(is.stretch())));
+  }
+
+  private static void said(
+      String size,
+      Changed changed,
+      String subject,
+      Optional<String> was,
+      Optional<String> is,
+      BySize found) {
+    found.add(size, changed, subject, Optional.of(unsaid(was)), Optional.of(unsaid(is)));
+  }
+
+  private static Argument unsaid(Optional<String> said) {
+    return said.map(Argument::of).orElse(new Argument.Term("unsaid"));
+  }
+
+  private static Argument stretch(OptionalDouble share) {
+    return share.isPresent()
+        ? Argument.of(Quantity.ratio(share.getAsDouble()))
+        : new Argument.Term("unsaid");
   }
 
   private static void length(

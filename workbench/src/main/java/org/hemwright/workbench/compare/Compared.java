@@ -34,6 +34,10 @@ public record Compared(SizeRun old, SizeRun now, Comparison comparison, List<Rep
   /** What pages do not show, or do not compare by. */
   private static final Set<Changed> NOT_ON_PAGES = EnumSet.of(Changed.VERSION, Changed.DATED);
 
+  static {
+    NOT_ON_PAGES.addAll(EnumSet.range(Changed.NEEDLE, Changed.NOTION_TAPE));
+  }
+
   private static final double MOST_PIXELS = 1400;
 
   public Compared {

@@ -47,7 +47,9 @@ public final class CompareText {
         change -> byPiece.computeIfAbsent(change.piece(), piece -> new ArrayList<>()).add(change));
     byPiece.forEach(
         (piece, own) -> {
-          text.append(piece.map(this::heading).orElse("The pattern")).append('\n');
+          text.append(
+                  piece.map(this::heading).orElse(text.isEmpty() ? "The pattern" : "\nThe pattern"))
+              .append('\n');
           own.forEach(
               change ->
                   words.of(change).forEach(line -> text.append("  ").append(line).append('\n')));

@@ -52,7 +52,12 @@ public final class OwnersChanges {
           Changed.SEAM_ADDED,
           Changed.SEAM_REMOVED,
           Changed.SEAM_LAYERS,
-          Changed.SEAM_MARKS);
+          Changed.SEAM_MARKS,
+          Changed.OPENING_OVER,
+          Changed.ELASTIC_HOLDS,
+          Changed.ELASTIC_PASSES,
+          Changed.STEP_RENAMED,
+          Changed.STEP_LENGTHS);
 
   private final Compared compared;
   private final ChangeWords words;

@@ -50,7 +50,8 @@ class ComparisonTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"eddy-skirt", "inlet-tee", "marram-trousers"})
+  @ValueSource(
+      strings = {"eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt"})
   void identityGivesNothing(String example) {
     SizeRun run = Documents.run(Documents.text(example), Documents.chart(example));
     SizeRun again =
@@ -214,6 +215,97 @@ class ComparisonTest {
         .as(passage + " made " + other)
         .extracting(Change::changed)
         .contains(expected);
+  }
+
+  /** The lined skirt with its steps, in three sizes of its chart. */
+  private static final String LINED = Documents.text("brackish-skirt");
+
+  private static final String LINED_CHART = Documents.chart("brackish-skirt");
+  private static final SizeRun LINED_OLD = lined(LINED);
+
+  private static SizeRun lined(String text) {
+    SizeRun whole = Documents.run(text, LINED_CHART);
+    List<org.hemwright.pattern.SizedPattern> sizes = whole.sizes();
+    return new SizeRun(
+        whole.pattern(), List.of(sizes.get(0), sizes.get(10), sizes.get(sizes.size() - 1)));
+  }
+
+  private static List<String> making(String passage, String other) {
+    SizeRun now = lined(Documents.with(LINED, passage, other));
+    return told(Comparison.of(LINED_OLD, now), now);
+  }
+
+  @Test
+  void stepsAreCompared() {
+    assertThat(making("  clip waist_seam\n", "")).containsExactly("step clip_waist_seam is gone.");
+    assertThat(making("  clip waist_seam\n", "  clip waist_seam\n  press waist_seam flat\n"))
+        .containsExactly("step press_waist_seam is new, after clip_waist_seam.");
+    assertThat(
+            making(
+                "  grade waist_seam to 1/4 in\n  clip waist_seam\n",
+                "  clip waist_seam\n  grade waist_seam to 1/4 in\n"))
+        .containsExactly(
+            "step grade_waist_seam comes after clip_waist_seam; it came after sew_waist_seam.");
+    assertThat(making("  grade waist_seam to 1/4 in\n", "  grade waist_seam to 5/16 in\n"))
+        .containsExactly(
+            "The rest of step grade_waist_seam is 1.6 mm longer in sizes 0P, 20P and 40P: 6.3 mm"
+                + " became 7.9 mm.");
+    assertThat(making("sew sides, press open", "sew sides, press toward front"))
+        .containsExactly(
+            "step sew_sides is pressed: toward front, from the wrong side; it was open.");
+    assertThat(making("usual stitch straight stitch 2.5 mm", "usual stitch straight stitch 3 mm"))
+        .isNotEmpty()
+        .allMatch(line -> line.contains("straight 3 mm") && line.contains("straight 2.5 mm"));
+    assertThat(making("needle universal 70 to 80", "needle universal 80 to 90"))
+        .containsExactly("The usual needle is universal 80 to 90; it was universal 70 to 80.");
+    assertThat(making("stage \"The facing\"", "stage \"The waist facing\""))
+        .containsExactly("The stage “The waist facing” was called “The facing”.");
+    assertThat(making("\"The hip notches meet\"", "\"The hip notches lie on each other\""))
+        .containsExactly(
+            "step sew_sides says: “The hip notches lie on each other”; it said “The hip notches"
+                + " meet”.");
+  }
+
+  @Test
+  void whatIsBoughtIsCompared() {
+    assertThat(making("sold in 7 in and 8 in and 9 in", "sold in 7 in and 9 in"))
+        .contains(
+            "To buy, the zip for zip_gap in view A: 22.86 cm in every size; it was 20.32 cm.",
+            "To buy, the zip for zip_gap in view B: 22.86 cm in every size; it was 20.32 cm.");
+    assertThat(
+            making(
+                "fuse front_facing and back_facing with interfacing",
+                "fuse front_facing and back_facing"))
+        .anyMatch(line -> line.startsWith("To buy, what is fused in view A: none in every size"));
+  }
+
+  @Test
+  void dartsAndOpeningsAreCompared() {
+    assertThat(making("closed by zip 8 in", "closed by zip 9 in"))
+        .anyMatch(line -> line.startsWith("The slit at ") && line.contains("25.4 mm longer"));
+    assertThat(making("close front.waist_dart, press toward front", "close front.waist_dart"))
+        .containsExactly(
+            "step close_front_waist_dart is pressed: none; it was toward front, from the wrong"
+                + " side.");
+  }
+
+  @Test
+  void cordsAreCompared() {
+    String cord = "  cord tie in band at waist, length 140 cm, free ends 7 cm, bar tacked";
+    String corded = SKIRT.replaceFirst("(?m)^paper$", "make\n" + cord + "\n\npaper");
+    SizeRun before = Documents.run(corded, CHART);
+    SizeRun after =
+        Documents.run(
+            corded.replace(
+                "length 140 cm, free ends 7 cm, bar tacked", "length 150 cm, free ends 8 cm"),
+            CHART);
+    assertThat(told(Comparison.of(before, after), after))
+        .contains(
+            "cord tie is 10 cm longer in every size: 140 cm became 150 cm.",
+            "The free ends of cord tie are 10 mm longer in every size: 70 mm became 80 mm.",
+            "cord tie is held by a bar tack: no; it was yes.");
+    assertThat(told(Comparison.of(before, OLD), OLD)).contains("cord tie is gone.");
+    assertThat(told(Comparison.of(OLD, before), before)).contains("cord tie is new.");
   }
 
   @Test
