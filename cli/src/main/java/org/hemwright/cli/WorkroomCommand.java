@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  hemwright workroom my-skirt                opens the page",
       "  hemwright workroom my-skirt --no-open      only prints its address",
-      "  hemwright workroom                         the demo, copied to out/eddy-skirt",
+      "  hemwright workroom                         choose a folder, or begin one, on the page",
       "",
       "The page stays until the command is ended, with Ctrl+C."
     })
@@ -40,7 +40,7 @@ final class WorkroomCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "FOLDER",
-      description = "The pattern folder; a copy of the demo when it is left out.")
+      description = "The pattern folder; chosen on the page when it is left out.")
   private Optional<Path> folder = Optional.empty();
 
   @Option(names = "--no-open", description = "Print the address and open no browser.")

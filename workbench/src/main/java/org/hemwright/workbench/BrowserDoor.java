@@ -10,7 +10,7 @@ public interface BrowserDoor {
   /**
    * Opens a folder and serves its page until the process ends or {@link Opened#close} is called.
    *
-   * @param folder the pattern folder; the demo is copied to {@code out} and opened when absent
+   * @param folder the pattern folder; the page where one is chosen or begun when absent
    * @param port the port to listen on; 0 for any that is free
    * @param log what happens, one sentence at a time, for who looks after the machine
    * @throws Refused where the folder cannot be opened

@@ -7,31 +7,28 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.hemwright.workbench.BrowserDoor;
-import org.hemwright.workbench.folder.DiskFolder;
-import org.hemwright.workbench.folder.FolderFile;
-import org.hemwright.workbench.folder.PackedFolder;
-import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workroom.bodies.BodiesView;
 import org.hemwright.workroom.cloth.ClothView;
 import org.hemwright.workroom.dials.DialView;
 import org.hemwright.workroom.drag.DragView;
-import org.hemwright.workroom.keep.Keeper;
+import org.hemwright.workroom.keep.Remembered;
 import org.hemwright.workroom.ledger.LedgerView;
 import org.hemwright.workroom.making.MakingView;
 import org.hemwright.workroom.proof.ProofView;
 import org.hemwright.workroom.release.ReleaseView;
-import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.serve.LocalServer;
+import org.hemwright.workroom.start.GuideView;
+import org.hemwright.workroom.start.Opener;
 import org.hemwright.workroom.table.TableView;
 import org.hemwright.workroom.text.Meanings;
 import org.hemwright.workroom.text.Proposals;
 import org.hemwright.workroom.text.TextView;
 
-/** Opens a folder in the browser. */
+/** Opens a folder, or the page where one is chosen, in the browser. */
 public final class Workroom implements BrowserDoor {
   /** Every part of what a window shows, in the order in which they hear of a change. */
-  private static List<View> views() {
+  private List<View> views(Opener opener) {
     TableView table = new TableView();
     return List.of(
         new TextView(),
@@ -45,45 +42,61 @@ public final class Workroom implements BrowserDoor {
         new ProofView(),
         new ClothView(),
         new MakingView(),
-        new ReleaseView());
+        new ReleaseView(),
+        new GuideView(remembered, opener));
+  }
+
+  private final Remembered remembered;
+  private final Path beside;
+
+  /** The workroom of whoever is logged in; new folders go where she is. */
+  public Workroom() {
+    this(Remembered.here(), Path.of(""));
+  }
+
+  /**
+   * A workroom.
+   *
+   * @param remembered what is known from before
+   * @param beside where new folders go, and where folders are looked for
+   */
+  public Workroom(Remembered remembered, Path beside) {
+    this.remembered = remembered;
+    this.beside = beside;
   }
 
   @Override
   public Opened open(Optional<Path> folder, int port, Consumer<String> log)
       throws IOException, Refused {
     System.setProperty("slf4j.internal.verbosity", "ERROR");
-    Path path = folder.isPresent() ? folder.get() : demo();
-    if (!Files.isDirectory(path)) {
-      throw new Refused(path + " is no folder; name the folder that holds pattern.hem");
+    House house = new House(beside, remembered, this::views, log);
+    if (folder.isPresent()) {
+      enter(house, folder.get());
     }
-    Optional<Keeper> keeper = Keeper.open(path);
-    if (keeper.isEmpty()) {
-      throw new Refused(
-          path + " is open in another workroom; go on in its window, or close it there first");
-    }
-    Room room = new Room(new DiskFolder(path), keeper.get(), views(), log);
     try {
-      return new Serving(room, LocalServer.start(room, port, log));
+      return new Serving(house, LocalServer.start(house, port, log));
     } catch (IOException taken) {
-      room.close();
+      house.close();
       throw new Refused(
           "port " + port + " cannot be had; leave --port out and any free one is taken");
     }
   }
 
-  /** The demo, copied to where its output goes, so that it can be changed. */
-  private static Path demo() throws IOException {
-    Path copy = Path.of("out").resolve(PackedFolder.DEMO.name());
-    for (String name : PackedFolder.DEMO.names()) {
-      if (!Files.exists(copy.resolve(name))
-          && PackedFolder.DEMO.file(name) instanceof FolderFile.Content content) {
-        new OutFolder(copy).replace(name, content.bytes());
-      }
+  private static void enter(House house, Path folder) throws IOException, Refused {
+    if (!Files.isDirectory(folder)) {
+      throw new Refused(folder + " is no folder; name the folder that holds pattern.hem");
     }
-    return copy;
+    switch (house.enter(folder)) {
+      case OPEN -> {}
+      case BUSY ->
+          throw new Refused(
+              folder
+                  + " is open in another workroom; go on in its window, or close it there first");
+      default -> throw new Refused(folder + " cannot be read and written; look at who may do so");
+    }
   }
 
-  private record Serving(Room room, LocalServer server) implements Opened {
+  private record Serving(House house, LocalServer server) implements Opened {
     @Override
     public String address() {
       return server.address();
@@ -97,7 +110,7 @@ public final class Workroom implements BrowserDoor {
     @Override
     public void close() {
       server.close();
-      room.close();
+      house.close();
     }
   }
 }

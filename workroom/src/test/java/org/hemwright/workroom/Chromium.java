@@ -59,6 +59,14 @@ final class Chromium implements AutoCloseable {
 
   /** A window of this size on a workroom, once the pieces lie on the table. */
   Table window(String address, int width, int height, boolean dark) {
+    Page page = page(address, width, height, dark);
+    page.waitForSelector(".tape-slide span");
+    page.waitForSelector(".cm-line");
+    return new Table(page);
+  }
+
+  /** A window of this size on a page. */
+  Page page(String address, int width, int height, boolean dark) {
     Page page =
         browser.newPage(
             new Browser.NewPageOptions()
@@ -73,9 +81,7 @@ final class Chromium implements AutoCloseable {
         });
     page.onPageError(complaints::add);
     page.navigate(address);
-    page.waitForSelector(".tape-slide span");
-    page.waitForSelector(".cm-line");
-    return new Table(page);
+    return page;
   }
 
   /** The usual window. */

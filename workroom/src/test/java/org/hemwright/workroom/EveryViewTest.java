@@ -8,6 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import org.hemwright.workbench.BrowserDoor;
+import org.hemwright.workroom.keep.Remembered;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -73,6 +76,43 @@ class EveryViewTest {
         }
         assertThat(chromium.complaints()).isEmpty();
       }
+    }
+  }
+
+  @Test
+  void norOnTheStartPageOrWhileShownRound() throws Exception {
+    Path pictures = Files.createDirectories(Path.of("target/views"));
+    String axe = axe();
+    try (OpenFolder before =
+            OpenFolder.example(Files.createDirectory(folder.resolve("tee")), "inlet-tee");
+        Chromium chromium = Chromium.start()) {
+      assertThat(before.log()).isEmpty();
+      for (boolean dark : List.of(false, true)) {
+        for (int width : List.of(1280, 820)) {
+          try (BrowserDoor.Opened opened =
+              new Workroom(Remembered.in(folder.resolve("new " + width + dark)), folder)
+                  .open(Optional.empty(), 0, sentence -> {})) {
+            Page page = chromium.page(opened.address(), width, width == 1280 ? 800 : 1180, dark);
+            page.waitForSelector(".start-cards img");
+            page.evaluate(axe);
+            page.locator(".start-card").last().scrollIntoViewIfNeeded();
+            page.waitForTimeout(2500);
+            page.evaluate("scrollTo(0, 0)");
+            look(page, pictures, "start", width, dark);
+            page.locator("button.start-card").first().click();
+            page.waitForSelector(".guide .chief");
+            page.evaluate(axe);
+            look(page, pictures, "offer", width, dark);
+            for (int station = 0; station < 7; station++) {
+              page.locator(".guide .chief").click();
+              page.waitForTimeout(200);
+              look(page, pictures, "round" + "abcdefg".charAt(station), width, dark);
+            }
+            page.close();
+          }
+        }
+      }
+      assertThat(chromium.complaints()).isEmpty();
     }
   }
 

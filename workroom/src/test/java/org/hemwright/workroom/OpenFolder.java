@@ -10,6 +10,7 @@ import java.util.function.BooleanSupplier;
 import org.hemwright.workbench.BrowserDoor;
 import org.hemwright.workbench.folder.FolderFile;
 import org.hemwright.workbench.folder.PackedFolder;
+import org.hemwright.workroom.keep.Remembered;
 
 /** A folder with a copy of an example, and the workroom that has it open. */
 final class OpenFolder implements AutoCloseable {
@@ -39,7 +40,9 @@ final class OpenFolder implements AutoCloseable {
   }
 
   private BrowserDoor.Opened open() throws IOException, BrowserDoor.Refused {
-    return new Workroom().open(Optional.of(folder), 0, log::add);
+    Remembered remembered = Remembered.in(folder.resolve(".hemwright/remembered.txt"));
+    remembered.showRound();
+    return new Workroom(remembered, folder).open(Optional.of(folder), 0, log::add);
   }
 
   /** Ends the workroom and opens the folder anew; its address is another. */

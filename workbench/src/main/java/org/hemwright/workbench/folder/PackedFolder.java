@@ -15,6 +15,15 @@ public record PackedFolder(String shelf, String name) implements PatternFolder {
   /** The pattern that every command takes when it is given no folder. */
   public static final PackedFolder DEMO = new PackedFolder("eddy-skirt");
 
+  /** Whole garments to look at, from the plainest to the richest. */
+  public static final List<PackedFolder> EXAMPLES =
+      List.of(
+          DEMO,
+          new PackedFolder("inlet-tee"),
+          new PackedFolder("marram-trousers"),
+          new PackedFolder("brackish-skirt"),
+          new PackedFolder("shingle-shirt"));
+
   /** One of the examples. */
   public PackedFolder(String name) {
     this("examples", name);

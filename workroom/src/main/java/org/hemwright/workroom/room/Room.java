@@ -26,6 +26,7 @@ import org.hemwright.workroom.history.Splice;
 import org.hemwright.workroom.history.UndoOrder;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.talk.Frame;
+import org.hemwright.workroom.talk.Host;
 import org.hemwright.workroom.talk.Question;
 import org.hemwright.workroom.talk.Window;
 
@@ -33,7 +34,7 @@ import org.hemwright.workroom.talk.Window;
  * One open folder. Its methods are called on its own thread, but for {@link #join}, {@link #leave},
  * {@link #ask} and {@link #close}, which any thread may call.
  */
-public final class Room implements AutoCloseable {
+public final class Room implements Host, AutoCloseable {
   /** A change is on its way to the disk after this long (ms); well within the second promised. */
   private static final int KEEP_AFTER = 400;
 
@@ -114,6 +115,7 @@ public final class Room implements AutoCloseable {
   // --- for any thread ---------------------------------------------------------------------------
 
   /** Lets a window in; everything it shows is sent to it. */
+  @Override
   public void join(Consumer<Frame> line, Consumer<Window> opened) {
     run(
         () -> {
@@ -126,6 +128,7 @@ public final class Room implements AutoCloseable {
   }
 
   /** Takes leave of a window. */
+  @Override
   public void leave(Window window) {
     run(
         () -> {
@@ -135,6 +138,7 @@ public final class Room implements AutoCloseable {
   }
 
   /** Answers what a window asks, in its turn. */
+  @Override
   public void ask(Window window, String text) {
     run(
         () -> {

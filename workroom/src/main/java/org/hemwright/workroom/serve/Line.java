@@ -5,26 +5,26 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.eclipse.jetty.websocket.api.Callback;
 import org.eclipse.jetty.websocket.api.Session;
-import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.talk.Frame;
+import org.hemwright.workroom.talk.Host;
 import org.hemwright.workroom.talk.Window;
 
 /** The line to one window. */
 public final class Line implements Session.Listener.AutoDemanding {
-  private final Room room;
+  private final Host host;
   private final Consumer<String> log;
 
-  /** The window, once the room has let it in: what is asked before that waits. */
+  /** The window, once its host has let it in: what is asked before that waits. */
   private final CompletableFuture<Window> window = new CompletableFuture<>();
 
-  Line(Room room, Consumer<String> log) {
-    this.room = room;
+  Line(Host host, Consumer<String> log) {
+    this.host = host;
     this.log = log;
   }
 
   @Override
   public void onWebSocketOpen(Session session) {
-    room.join(frame -> send(session, frame), window::complete);
+    host.join(frame -> send(session, frame), window::complete);
   }
 
   private static void send(Session session, Frame frame) {
@@ -35,7 +35,7 @@ public final class Line implements Session.Listener.AutoDemanding {
 
   @Override
   public void onWebSocketText(String text) {
-    var unused = window.thenAccept(known -> room.ask(known, text));
+    var unused = window.thenAccept(known -> host.ask(known, text));
   }
 
   @Override
@@ -51,7 +51,7 @@ public final class Line implements Session.Listener.AutoDemanding {
 
   @Override
   public void onWebSocketClose(int status, String reason, Callback callback) {
-    var unused = window.thenAccept(room::leave);
+    var unused = window.thenAccept(host::leave);
     callback.succeed();
   }
 }

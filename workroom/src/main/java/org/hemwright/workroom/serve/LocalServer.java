@@ -12,10 +12,9 @@ import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.eclipse.jetty.websocket.server.WebSocketUpgradeHandler;
-import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.talk.Question;
 
-/** Serves one room's page on the loopback address, until it is closed. */
+/** Serves one page on the loopback address, until it is closed. */
 public final class LocalServer implements AutoCloseable {
   private static final String HOST = "127.0.0.1";
   private static final int TOKEN_BYTES = 24;
@@ -37,7 +36,8 @@ public final class LocalServer implements AutoCloseable {
    * @param port 0 for any that is free
    * @throws IOException where the port cannot be had
    */
-  public static LocalServer start(Room room, int port, Consumer<String> log) throws IOException {
+  public static LocalServer start(Reception reception, int port, Consumer<String> log)
+      throws IOException {
     SecureRandom random = new SecureRandom();
     String token = word(random, TOKEN_BYTES);
     QueuedThreadPool threads = new QueuedThreadPool(12, 2);
@@ -52,7 +52,7 @@ public final class LocalServer implements AutoCloseable {
     server.addConnector(connector);
     connector.open();
     Gate gate = new Gate(connector.getLocalPort(), token);
-    PageHandler pages = new PageHandler(gate, () -> word(random, NONCE_BYTES), log);
+    PageHandler pages = new PageHandler(gate, () -> word(random, NONCE_BYTES), reception, log);
     server.setHandler(pages);
     pages.setHandler(
         WebSocketUpgradeHandler.from(
@@ -65,7 +65,7 @@ public final class LocalServer implements AutoCloseable {
                   "/" + token + "/line",
                   (request, response, callback) -> {
                     response.setExtensions(List.of());
-                    return new Line(room, log);
+                    return new Line(reception.host(), log);
                   });
             }));
     try {

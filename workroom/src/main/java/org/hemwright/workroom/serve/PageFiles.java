@@ -29,12 +29,16 @@ final class PageFiles {
   @SuppressWarnings("ArrayRecordComponent")
   record Sent(String type, byte[] bytes) {}
 
-  /** The page itself; its import map bears the nonce. */
-  static Sent page(String nonce) {
+  /**
+   * A page itself; its import map bears the nonce.
+   *
+   * @param name {@code index.html} or {@code start.html}
+   */
+  static Sent page(String name, String nonce) {
     ObjectNode imports = JsonNodeFactory.instance.objectNode();
-    Libraries.imports().forEach((name, path) -> imports.put(name, "./" + path));
+    Libraries.imports().forEach((module, path) -> imports.put(module, "./" + path));
     String html =
-        new String(resource("index.html").orElseThrow(), StandardCharsets.UTF_8)
+        new String(resource(name).orElseThrow(), StandardCharsets.UTF_8)
             .replace("{nonce}", nonce)
             .replace("{imports}", "{\"imports\":" + imports + "}");
     return new Sent("text/html; charset=utf-8", html.getBytes(StandardCharsets.UTF_8));

@@ -15,11 +15,13 @@ import org.eclipse.jetty.util.Callback;
 final class PageHandler extends Handler.Wrapper {
   private final Gate gate;
   private final Supplier<String> nonces;
+  private final Reception reception;
   private final Consumer<String> log;
 
-  PageHandler(Gate gate, Supplier<String> nonces, Consumer<String> log) {
+  PageHandler(Gate gate, Supplier<String> nonces, Reception reception, Consumer<String> log) {
     this.gate = gate;
     this.nonces = nonces;
+    this.reception = reception;
     this.log = log;
   }
 
@@ -48,7 +50,9 @@ final class PageHandler extends Handler.Wrapper {
     }
     String below = path.substring(gate.token().length() + 2);
     Optional<PageFiles.Sent> file =
-        below.isEmpty() ? Optional.of(PageFiles.page(nonce)) : PageFiles.file(below);
+        below.isEmpty()
+            ? Optional.of(PageFiles.page(reception.page(), nonce))
+            : PageFiles.file(below);
     if (file.isEmpty()) {
       log.accept("a request was refused: the page has no such file");
       return send(response, callback, 404, new PageFiles.Sent("text/plain", new byte[0]));

@@ -7,6 +7,7 @@ import { startTable } from './table/table.js';
 import { startTape } from './tape/tape.js';
 import { startLedger } from './ledger/ledger.js';
 import { startJobs } from './jobs/jobs.js';
+import { startGuide } from './guide/guide.js';
 
 const kept = document.getElementById('kept');
 const undo = document.getElementById('undo');
@@ -62,6 +63,7 @@ startTable();
 startTape();
 startLedger();
 startJobs();
+startGuide();
 open();
 // The editor is large: the pieces are drawn first.
 import('./text/editor.js').then((editor) => editor.startEditor());
