@@ -25,7 +25,7 @@ import org.hemwright.pattern.SizedPattern;
  */
 public final class YardageBench {
   private static final List<String> EXAMPLES =
-      List.of("eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt");
+      List.of("eddy-skirt", "inlet-tee", "marram-trousers", "brackish-skirt", "shingle-shirt");
   private static final int CORES = 2;
   private static final double NANOS = 1e9;
   private static final double CLOSE = 0.01;

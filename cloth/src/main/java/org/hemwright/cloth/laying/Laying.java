@@ -80,14 +80,23 @@ public final class Laying {
 
   /**
    * An accepted layout of this problem, tidied: copies are moved to the strip's edges and into line
-   * with one another where that costs no length. See {@link #tidiness}.
+   * with one another. See {@link #tidiness}.
+   *
+   * @param longest how long it may become; where that is less than the layout's own length, no
+   *     longer than it is
    */
-  public Layout tidied(Layout layout) {
+  public Layout tidied(Layout layout, double longest) {
     Places places = task.like(layout, task.columns());
-    Layout tidied = task.layout(Tidying.tidy(task, places));
+    double length = Math.max(places.length, Math.floor(grid(longest)));
+    Layout tidied = task.layout(Tidying.tidy(task, places, length));
     boolean holds =
-        tidied.length() <= layout.length() && new LayoutChecker(task.problem).accepts(tidied);
+        tidied.length() <= Math.max(layout.length(), longest)
+            && new LayoutChecker(task.problem).accepts(tidied);
     return holds ? tidied : layout;
+  }
+
+  private double grid(double length) {
+    return (double) task.grid.toGrid(length);
   }
 
   /**

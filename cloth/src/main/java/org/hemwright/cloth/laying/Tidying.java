@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Moves copies of a layout about without making it longer, so that a person can follow it: box
- * sides on the edges of the strip or of their lane, on its two ends, and in line with one another.
+ * Moves copies of a layout about within a length, so that a person can follow it: box sides on the
+ * edges of the strip or of their lane, on its two ends, and in line with one another.
  *
  * <p>Each copy has a place along the strip and one across it. A place counts 1 where the box stands
  * at an end of the strip or at an edge of its lane, so that nothing need be measured, {@link
@@ -30,25 +30,29 @@ final class Tidying {
   private final double[] y;
   private final double length;
 
-  private Tidying(LayTask task, Places layout) {
+  private Tidying(LayTask task, Places layout, double length) {
     this.task = task;
     table = new CuttingTable(task);
     cut = layout.cut;
     x = layout.x.clone();
     y = layout.y.clone();
-    length = layout.length;
+    this.length = length;
   }
 
-  /** The layout tidied; as long as it was. */
-  static Places tidy(LayTask task, Places layout) {
-    Tidying tidying = new Tidying(task, layout);
+  /**
+   * The layout tidied.
+   *
+   * @param length how long it may become, in grid steps; at least as long as it is
+   */
+  static Places tidy(LayTask task, Places layout, double length) {
+    Tidying tidying = new Tidying(task, layout, length);
     tidying.improve();
-    return new Places(layout.length, 0, layout.cut, tidying.x, tidying.y);
+    return new Places(length, 0, layout.cut, tidying.x, tidying.y);
   }
 
   /** How tidy a layout is, 0 to 1. */
   static double tidiness(LayTask task, Places layout) {
-    return new Tidying(task, layout).tidiness();
+    return new Tidying(task, layout, layout.length).tidiness();
   }
 
   private void improve() {

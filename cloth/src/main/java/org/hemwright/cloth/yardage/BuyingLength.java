@@ -28,6 +28,11 @@ public record BuyingLength(int tenths, int eighths) {
     return (int) Math.max(1, Math.ceil((mm - Tolerance.DRAWN_LENGTH) / step));
   }
 
+  /** The longest length that is bought as this in both units (mm). */
+  double longest() {
+    return Math.min(tenths * TENTH, eighths * EIGHTH);
+  }
+
   /** In metres. */
   public double metres() {
     return tenths / 10.0;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.hemwright.cloth.laying.NoFitStore;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothPiece;
@@ -54,6 +55,7 @@ final class ClothSeries {
   private final ClothSettings settings;
   private final long work;
   private final double onTable;
+  private final double shrink;
   private final List<Answer> answers;
   private final List<Optional<OfSize>> sizes;
 
@@ -69,6 +71,7 @@ final class ClothSeries {
     this.fold = fold;
     this.settings = request.settings();
     this.work = request.work();
+    this.shrink = request.shrinkAlong();
     this.onTable = width * (1 - request.shrinkAcross());
     int count = cloth.pieces().size();
     answers = new ArrayList<>(Collections.nCopies(count, Answer.NONE));
@@ -156,7 +159,8 @@ final class ClothSeries {
       List<Misfit> misfits = own.plans().isEmpty() ? List.of() : own.plans().get(0).misfits();
       answers.set(size, new Answer(Optional.empty(), misfits));
     } else {
-      answers.set(size, Answer.of(withNearSizes(size, own, store, shapes).laying()));
+      List<PlanSearch.Laid> found = withNearSizes(size, own, store, shapes);
+      answers.set(size, Answer.of(tidiest(found, own, store, shapes).laying()));
     }
   }
 
@@ -164,10 +168,11 @@ final class ClothSeries {
     return sizes.get(size).flatMap(OfSize::fromNothing);
   }
 
-  /** The shorter of a size's own laying and those that begin as near sizes are arranged. */
-  private PlanSearch.Laid withNearSizes(
+  /** A size's own laying, and those that begin as near sizes are arranged. */
+  private List<PlanSearch.Laid> withNearSizes(
       int size, OfSize own, LayingStore store, NoFitStore shapes) {
     PlanSearch.Laid best = own.fromNothing().orElseThrow();
+    List<PlanSearch.Laid> found = new ArrayList<>(List.of(best));
     for (int near : nearOf(size)) {
       Optional<PlanSearch.Laid> like = fromNothing(near);
       if (!best.isShortest()
@@ -175,10 +180,19 @@ final class ClothSeries {
           && like.get().laying().density() > best.laying().density() * (1 + DENSER)) {
         PlanSearch quick = new PlanSearch(Math.max(1, work / SHARE), 1, shapes);
         PlanSearch.Laid tried = keptOrLaid(own.plans(), own.rules(), quick, like, store);
+        found.add(tried);
         best = tried.laying().length() < best.laying().length() ? tried : best;
       }
     }
-    return best;
+    return found;
+  }
+
+  private PlanSearch.Laid tidiest(
+      List<PlanSearch.Laid> found, OfSize own, LayingStore store, NoFitStore shapes) {
+    PlanSearch search = new PlanSearch(work, 1, shapes);
+    List<String> texts = found.stream().map(KeptLayouts::layouts).toList();
+    String key = KeptLayouts.tidyKey(own.plans(), texts, shrink);
+    return kept(key, own.plans(), own.rules(), store, () -> search.tidiest(found, shrink));
   }
 
   private static PlanSearch.Laid keptOrLaid(
@@ -188,13 +202,22 @@ final class ClothSeries {
       Optional<PlanSearch.Laid> like,
       LayingStore store) {
     String key = KeptLayouts.key(plans, search, like.map(KeptLayouts::layouts).orElse(""));
+    return kept(key, plans, rules, store, () -> search.lay(plans, like).orElseThrow());
+  }
+
+  private static PlanSearch.Laid kept(
+      String key,
+      List<ClothPlan> plans,
+      LayingRules rules,
+      LayingStore store,
+      Supplier<PlanSearch.Laid> otherwise) {
     return store
         .get(key)
         .flatMap(line -> KeptLayouts.read(plans, line))
         .filter(kept -> rules.objections(kept.laying()).isEmpty())
         .orElseGet(
             () -> {
-              PlanSearch.Laid anew = search.lay(plans, like).orElseThrow();
+              PlanSearch.Laid anew = otherwise.get();
               List<String> objections = rules.objections(anew.laying());
               if (!objections.isEmpty()) {
                 throw new IllegalStateException("a laying breaks the rules: " + objections);

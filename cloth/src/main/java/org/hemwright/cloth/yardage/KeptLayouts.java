@@ -18,7 +18,7 @@ import org.hemwright.cloth.rule.Section;
 /** The key by which a laying is kept, and the line of text that it is kept as. */
 final class KeptLayouts {
   /** Layings kept by a search that worked otherwise are not taken for this one's. */
-  private static final String EDITION = "laying 1";
+  private static final String EDITION = "laying 2";
 
   private static final String PART = "\t";
 
@@ -30,9 +30,22 @@ final class KeptLayouts {
    * @param like the layouts that the search begins from, as text; empty where it begins from none
    */
   static String key(List<ClothPlan> plans, PlanSearch search, String like) {
+    return key(plans, String.join(PART, "" + search.work(), "" + search.seed(), like));
+  }
+
+  /**
+   * The key of the tidiest laying.
+   *
+   * @param layouts those to choose from, as text
+   * @param shrink by what share the cloth shrinks along, which says what is bought
+   */
+  static String tidyKey(List<ClothPlan> plans, List<String> layouts, double shrink) {
+    return key(plans, String.join(PART, "tidied", "" + shrink, String.join("\n", layouts)));
+  }
+
+  private static String key(List<ClothPlan> plans, String how) {
     StringBuilder text = new StringBuilder(EDITION);
-    text.append(PART).append(search.work()).append(PART).append(search.seed()).append(PART);
-    text.append(like);
+    text.append(PART).append(how);
     for (ClothPlan plan : plans) {
       text.append("\nplan ").append(plan.sheet());
       for (Section section : plan.sections()) {

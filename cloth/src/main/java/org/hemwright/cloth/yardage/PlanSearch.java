@@ -14,15 +14,21 @@ import org.hemwright.cloth.rule.ClothPlan;
 import org.hemwright.cloth.rule.Section;
 
 /**
- * Lays the sections of plans and keeps the shortest laying.
+ * Lays the sections of plans and keeps the shortest laying; then tidies that.
  *
- * @param work how many places are looked at for each section
+ * @param work how many places are looked at for each section, at most
  * @param seed where the random numbers start
  * @param shapes what is known of the pieces' shapes; changes nothing but the time
  */
 record PlanSearch(long work, long seed, NoFitStore shapes) {
   /** A section this near to the least length that it can have is as short as any (a share). */
   private static final double AS_SHORT = 1e-9;
+
+  /** By so much (a share) a laying may become longer for the sake of tidiness; no source. */
+  private static final double LONGER = 0.005;
+
+  /** What a length is rounded by on the way to a shop's unit (mm). */
+  private static final double ROUNDING = 0.1;
 
   /** A plan and the layouts of its sections. */
   record Laid(ClothPlan plan, List<Layout> layouts, ClothLaying laying) {
@@ -73,17 +79,70 @@ record PlanSearch(long work, long seed, NoFitStore shapes) {
   private Layout lay(Section section, Optional<Layout> like) {
     StripProblem problem = section.problem().orElseThrow();
     double least = section.leastLength() + 2 * section.gap();
-    LayWatcher enough =
-        progress ->
-            progress.length() > least * (1 + AS_SHORT)
-                ? LayWatcher.Wish.GO_ON
-                : LayWatcher.Wish.STOP;
     LayBudget budget = new LayBudget(work, seed);
     Laying laying = Laying.onOneThread(problem, shapes);
-    Layout found =
-        like.map(start -> laying.lay(budget, enough, start))
-            .orElseGet(() -> laying.lay(budget, enough))
-            .layout();
-    return laying.tidied(found);
+    LayWatcher enough = new Patience(problem, work, least * (1 + AS_SHORT));
+    return like.map(start -> laying.lay(budget, enough, start))
+        .orElseGet(() -> laying.lay(budget, enough))
+        .layout();
+  }
+
+  /**
+   * The laying to cut by, among several by plans of one fold: what buys least in both units of a
+   * shop, of these the tidiest, of equals the shortest. Each is tidied; none that is taken is
+   * longer than the shortest by more than half a percent.
+   *
+   * @param found at least one
+   * @param shrink by what share the cloth shrinks along before it is cut
+   */
+  Laid tidiest(List<Laid> found, double shrink) {
+    double shortest = found.stream().mapToDouble(laid -> laid.laying.length()).min().orElseThrow();
+    double longest =
+        shortest + Math.min(LONGER * shortest, Math.max(0, roomToBuy(shortest, shrink)));
+    Tidy best = null;
+    for (Laid laid : found) {
+      if (laid.laying.length() <= longest) {
+        Tidy tidy = tidied(laid, longest);
+        boolean better =
+            best == null
+                || tidy.tidiness > best.tidiness
+                || (tidy.tidiness == best.tidiness
+                    && tidy.laid.laying.length() < best.laid.laying.length());
+        best = better ? tidy : best;
+      }
+    }
+    return Optional.ofNullable(best).orElseThrow().laid;
+  }
+
+  private record Tidy(Laid laid, double tidiness) {}
+
+  /** A laying whose pieces are moved about up to a length (mm), where that makes it tidier. */
+  private Tidy tidied(Laid laid, double longest) {
+    List<Layout> layouts = new ArrayList<>(laid.layouts);
+    double room = longest - laid.laying.length();
+    double weighed = 0;
+    double lengths = 0;
+    for (int i = 0; i < layouts.size(); i++) {
+      Section section = laid.plan.sections().get(i);
+      Laying laying = Laying.onOneThread(section.problem().orElseThrow(), shapes);
+      Layout found = layouts.get(i);
+      int times = section.times(laid.plan.sheet());
+      Layout tidy = laying.tidied(found, found.length());
+      Layout longer = laying.tidied(found, found.length() + room / times);
+      if (laying.tidiness(longer) > laying.tidiness(tidy)) {
+        room = Math.max(0, room - times * Math.max(0, longer.length() - found.length()));
+        tidy = longer;
+      }
+      layouts.set(i, tidy);
+      weighed += laying.tidiness(tidy) * tidy.length();
+      lengths += tidy.length();
+    }
+    return new Tidy(Laid.of(laid.plan, layouts), weighed / lengths);
+  }
+
+  /** How much longer a laying may be that buys no more (mm on the table). */
+  private static double roomToBuy(double length, double shrink) {
+    double bought = length / (1 - shrink);
+    return (BuyingLength.of(bought).longest() - bought - ROUNDING) * (1 - shrink);
   }
 }

@@ -2,11 +2,13 @@ package org.hemwright.cloth.yardage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.assertj.core.data.Offset;
 import org.hemwright.cloth.CutPiece;
+import org.hemwright.cloth.laying.Laying;
 import org.hemwright.cloth.laying.NoFitStore;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothPiece;
@@ -189,6 +191,42 @@ class PlanSearchTest {
                         .isEmpty());
       }
     }
+  }
+
+  @Test
+  void ofLayingsThatBuyAsMuchTheTidiestIsTaken() {
+    SplittableRandom random = new SplittableRandom(5);
+    int notTheShortest = 0;
+    for (int round = 0; round < 10; round++) {
+      ClothPiece[] pieces = new ClothPiece[5];
+      for (int i = 0; i < pieces.length; i++) {
+        pieces[i] = randomPiece("p" + i, random).onCloth(0);
+      }
+      double shrink = round % 2 * 0.05;
+      List<ClothPlan> plans =
+          ClothPlan.of(List.of(pieces), Fold.SINGLE, 1150, ClothSettings.HANDBOOK, ONE_WAY);
+      List<PlanSearch.Laid> found = new ArrayList<>();
+      NoFitStore shapes = new NoFitStore();
+      for (int seed = 1; seed <= 4; seed++) {
+        found.add(new PlanSearch(4_000, seed, shapes).lay(plans, Optional.empty()).orElseThrow());
+      }
+      PlanSearch search = new PlanSearch(4_000, 1, shapes);
+      PlanSearch.Laid taken = search.tidiest(found, shrink);
+      double shortest = found.stream().mapToDouble(f -> f.laying().length()).min().orElseThrow();
+      BuyingLength least = BuyingLength.of(shortest / (1 - shrink));
+      assertThat(taken.laying().length()).isLessThanOrEqualTo(1.005 * shortest + 0.001);
+      assertThat(BuyingLength.of(taken.laying().length() / (1 - shrink))).isEqualTo(least);
+      assertThat(new LayingRules(List.of(pieces), ONE_WAY).objections(taken.laying())).isEmpty();
+      Laying laying = new Laying(plans.get(0).sections().get(0).problem().orElseThrow());
+      double tidiness = laying.tidiness(taken.layouts().get(0));
+      for (PlanSearch.Laid other : found) {
+        if (other.laying().length() <= shortest) {
+          assertThat(tidiness).isGreaterThanOrEqualTo(laying.tidiness(other.layouts().get(0)));
+        }
+      }
+      notTheShortest += taken.laying().length() > shortest + 0.001 ? 1 : 0;
+    }
+    assertThat(notTheShortest).as("tidier ones that are a little longer").isPositive();
   }
 
   private static CutPiece randomPiece(String name, SplittableRandom random) {
