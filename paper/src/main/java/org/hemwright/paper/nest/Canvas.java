@@ -28,6 +28,8 @@ final class Canvas {
   static final double POINTS = 9;
 
   private static final double STEP = 4;
+  private static final double ROW = 6;
+  private static final double NEAR = 12;
   private static final double BEND = 0.8;
   private static final double BESIDE_LINE = 1.75;
 
@@ -94,13 +96,17 @@ final class Canvas {
     return wideOnPages;
   }
 
-  /** Whether a low box lies across the line where two pages meet, or touches it. */
+  /** Whether a box lies across the line where two pages meet, or touches it. */
   boolean isAcrossPages(TurnedBox box) {
     int steps = 1 + (int) (box.width() / NARROW);
-    for (int i = 0; i <= steps; i++) {
-      Point middle = box.at(box.width() * i / steps, box.height() / 2);
-      if (seams.passes(middle, box.height() / 2 + NARROW)) {
-        return true;
+    int rows = 1 + (int) (box.height() / ROW);
+    double half = box.height() / rows / 2;
+    for (int row = 0; row < rows; row++) {
+      for (int i = 0; i <= steps; i++) {
+        Point middle = box.at(box.width() * i / steps, half * (2 * row + 1));
+        if (seams.passes(middle, half + NARROW)) {
+          return true;
+        }
       }
     }
     return false;
@@ -165,6 +171,33 @@ final class Canvas {
   boolean along(Path path, String text, Signs signs, double share) {
     return along(narrowOnPages, path, text, signs, share)
         || (narrowOnPages != narrow && along(narrow, path, text, signs, share));
+  }
+
+  /**
+   * Words beside a line, or fewer words where those find no room, or the fewest near its middle.
+   * Words for which there is no room at all are told of.
+   *
+   * @param texts the fullest first
+   */
+  void along(Path path, List<String> texts, Signs signs, double share) {
+    for (String text : texts) {
+      if (along(path, text, signs, share)) {
+        return;
+      }
+    }
+    String fewest = texts.get(texts.size() - 1);
+    SetLine line = Face.REGULAR.set(fewest, POINTS);
+    Point middle = path.at(path.length() * share).point();
+    double high = line.capitalHeight() + line.descent();
+    for (double angle : new double[] {0, Math.PI / 2}) {
+      Optional<TurnedBox> box = near(middle, angle, line.width(), high, NEAR + line.width() / 2);
+      if (box.isPresent()) {
+        Point foot = box.get().at(0, line.descent());
+        draw(List.of(signs.words(line, foot, angle)), box.get());
+        return;
+      }
+    }
+    leftOut(texts.get(0));
   }
 
   private boolean along(Room room, Path path, String text, Signs signs, double share) {

@@ -239,11 +239,9 @@ final class MarkDrawing {
                 common.line(first.start().minus(aside), first.end().minus(aside), Pens.LENGTHEN));
         canvas.draw(pair);
         wordsLater.add(
-            () -> {
-              if (!canvas.along(first, "Lengthen or shorten here", common, 0.4)) {
-                canvas.leftOut("Lengthen or shorten here");
-              }
-            });
+            () ->
+                canvas.along(
+                    first, List.of("Lengthen or shorten here", "Lengthen, shorten"), common, 0.4));
       }
     }
   }
@@ -265,12 +263,7 @@ final class MarkDrawing {
         Path.straight(from.plus(inward.times(BRACKET_DEPTH)), to.plus(inward.times(BRACKET_DEPTH)));
     String text = "Place on the fold of the " + speech.cloth();
     wordsLater.add(
-        0,
-        () -> {
-          if (!canvas.along(back, text, common, 0.5)) {
-            canvas.leftOut(text);
-          }
-        });
+        0, () -> canvas.along(back, List.of(text, "Place on the fold", "Fold"), common, 0.5));
   }
 
   private void labels() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.paper.label.Room;
@@ -25,12 +26,25 @@ import org.hemwright.pattern.piece.Piece;
  *
  * @param nest what is drawn
  * @param items in the order in which they are put down (mm; the stack point is the origin)
- * @param beside the label's box where it did not fit inside and stands beside the piece
+ * @param beside the label where it did not fit inside and stands beside the piece
  * @param findings words that found no room
  */
 public record PieceDrawing(
-    Nest nest, List<Inked> items, Optional<TurnedBox> beside, List<Finding> findings) {
+    Nest nest, List<Inked> items, Optional<Beside> beside, List<Finding> findings) {
+  /**
+   * A label beside its piece.
+   *
+   * @param kept the paper kept for it: over twice its length along the piece, so that it finds a
+   *     place there that no edge of a page crosses
+   * @param box where it stands
+   */
+  public record Beside(TurnedBox kept, TurnedBox box) {}
+
   private static final double BESIDE_GAP = 7;
+  private static final int BESIDE_STEPS = 20;
+  private static final double DOT = 3;
+  private static final double FAR_DOT = 60;
+  private static final double BEHIND_EDGE = 6;
 
   public PieceDrawing {
     items = List.copyOf(items);
@@ -65,7 +79,7 @@ public record PieceDrawing(
     lines.words();
     PieceWords words =
         PieceWords.of(run, nest.card(), nest.sizeNames(), allowances(speech, nest), nest.whole());
-    Optional<TurnedBox> beside = label(nest, canvas, words);
+    Optional<Beside> beside = label(nest, canvas, words);
     ArrowDrawing.draw(run, nest, canvas, speech);
     return new PieceDrawing(nest, canvas.items(), beside, canvas.findings());
   }
@@ -86,7 +100,7 @@ public record PieceDrawing(
   }
 
   /** Sets the piece's words inside it, or beside it with a leader. */
-  private static Optional<TurnedBox> label(Nest nest, Canvas canvas, PieceWords words) {
+  private static Optional<Beside> label(Nest nest, Canvas canvas, PieceWords words) {
     List<TextBlock> blocks = PieceLabel.blocks(words);
     List<TextBlock> small = blocks.subList(blocks.size() / 2, blocks.size());
     List<TextBlock> large = blocks.subList(0, blocks.size() / 2);
@@ -107,11 +121,12 @@ public record PieceDrawing(
     }
     canvas.beside(words.title());
     TextBlock block = small.get(0);
-    TurnedBox box = besideBox(nest.bounds(), block);
+    TurnedBox kept = besideBox(nest.bounds(), block);
+    TurnedBox box = clearOfPages(canvas, kept, block);
     List<Inked> items = new ArrayList<>(block.in(box, Layer.COMMON, canvas.subject()));
     items.addAll(leader(nest, canvas, box));
     canvas.overlay(items);
-    return Optional.of(box);
+    return Optional.of(new Beside(kept, box));
   }
 
   private static boolean put(
@@ -130,21 +145,48 @@ public record PieceDrawing(
   private static TurnedBox besideBox(Box piece, TextBlock block) {
     if (piece.height() >= piece.width()) {
       return new TurnedBox(
-          new Point(piece.maxX() + BESIDE_GAP, piece.centre().y() - block.height() / 2),
+          new Point(piece.maxX() + BESIDE_GAP, piece.centre().y() - twice(block.height()) / 2),
           0,
           block.width(),
-          block.height());
+          twice(block.height()));
     }
     return new TurnedBox(
-        new Point(piece.centre().x() - block.width() / 2, piece.maxY() + BESIDE_GAP),
+        new Point(piece.centre().x() - twice(block.width()) / 2, piece.maxY() + BESIDE_GAP),
         0,
-        block.width(),
+        twice(block.width()),
         block.height());
+  }
+
+  /** Room for a length on either side of a page's edge. */
+  private static double twice(double length) {
+    return 2 * (length + 2 * Canvas.NARROW);
+  }
+
+  /** The block's place in the paper kept for it: nearest to the middle, across no page's edge. */
+  private static TurnedBox clearOfPages(Canvas canvas, TurnedBox kept, TextBlock block) {
+    double acrossFree = (kept.width() - block.width()) / 2;
+    double upFree = (kept.height() - block.height()) / 2;
+    TurnedBox middle = block(kept, block, acrossFree, upFree);
+    for (int i = 0; i <= BESIDE_STEPS; i++) {
+      double share = (double) i / BESIDE_STEPS;
+      for (double way : new double[] {1 - share, 1 + share}) {
+        TurnedBox box = block(kept, block, acrossFree * way, upFree * way);
+        if (!canvas.isAcrossPages(box)) {
+          return box;
+        }
+      }
+    }
+    return middle;
+  }
+
+  private static TurnedBox block(TurnedBox kept, TextBlock block, double across, double up) {
+    return new TurnedBox(kept.at(across, up), 0, block.width(), block.height());
   }
 
   private static List<Inked> leader(Nest nest, Canvas canvas, TurnedBox box) {
     Signs signs = Signs.common(canvas.subject());
-    Point inside = insidePoint(nest, box.centre());
+    Point middle = insidePoint(nest, box.centre());
+    Point inside = canvas.near(middle, 0, DOT, DOT, FAR_DOT).map(TurnedBox::centre).orElse(middle);
     Path way = Path.straight(inside, box.centre());
     Point end = inside;
     for (double share = 0; share <= 1; share += 0.01) {
@@ -162,17 +204,13 @@ public record PieceDrawing(
     return end.isAt(inside) || way.length() == 0 ? List.of() : signs.leader(inside, end);
   }
 
-  /** A point well inside the smallest shape, toward another point. */
-  private static Point insidePoint(Nest nest, Point toward) {
-    Box box = nest.smallest().cut().bounds();
-    Point centre = box.centre();
-    if (nest.smallest().cut().contains(centre)) {
-      return centre;
-    }
-    Point edge = nest.smallest().cut().path().nearest(toward).point();
-    for (double share = 0.02; share < 1; share += 0.02) {
-      Point at = edge.toward(centre, share);
-      if (nest.smallest().cut().contains(at)) {
+  /** A point inside the smallest shape, a little behind its edge as seen from another point. */
+  private static Point insidePoint(Nest nest, Point from) {
+    Outline cut = nest.smallest().cut();
+    Point edge = cut.path().nearest(from).point();
+    for (double behind = BEHIND_EDGE; !edge.isAt(from) && behind >= 1; behind /= 2) {
+      Point at = edge.plus(edge.minus(from).unit().times(behind));
+      if (cut.contains(at)) {
         return at;
       }
     }

@@ -95,8 +95,16 @@ final class PieceLabel {
     rest.add(words.design());
     rest.addAll(words.facts());
     rest.add(words.foot());
-    List<String> firm = rest.stream().map(fact -> fact.replace(' ', '\u00a0')).toList();
-    strip.text(String.join(BETWEEN, firm), Face.REGULAR, SMALLEST, Inks.BLACK, 0, width);
-    return strip.build();
+    String run = rest.get(0);
+    for (String fact : rest.subList(1, rest.size())) {
+      String longer = run + BETWEEN + fact;
+      if (Face.REGULAR.set(longer, SMALLEST).width() > width) {
+        strip.text(run, Face.REGULAR, SMALLEST, Inks.BLACK, 0, width);
+        run = fact;
+      } else {
+        run = longer;
+      }
+    }
+    return strip.text(run, Face.REGULAR, SMALLEST, Inks.BLACK, 0, width).build();
   }
 }

@@ -102,9 +102,19 @@ public record GroupSheet(
       areas.add(shape.cut().path().flattened(ROUGH));
     }
     if (beside) {
-      group.piece(index, turn).beside().ifPresent(box -> areas.add(area(box)));
+      group.piece(index, turn).beside().ifPresent(label -> areas.add(area(label.kept())));
     }
     return new Footprint(areas);
+  }
+
+  /** The smallest box round a piece and the label that may stand beside it. */
+  private static Box needed(GroupDrawing group, int index, int turn) {
+    Box piece = group.nest(index, turn).bounds();
+    return group
+        .piece(index, turn)
+        .beside()
+        .map(label -> piece.union(Box.of(label.kept().corners())))
+        .orElse(piece);
   }
 
   private static List<Point> area(TurnedBox box) {
@@ -118,14 +128,13 @@ public record GroupSheet(
     List<LaidPiece> pieces = new ArrayList<>();
     for (int i = 0; i < group.nests().size(); i++) {
       Arrangement.Place place = arrangement.places().get(i);
-      List<Path> seams =
-          seams(group.nest(i, place.turn()).bounds(), place.move(), grid, arrangement);
+      List<Path> seams = seams(needed(group, i, place.turn()), place.move(), grid, arrangement);
       PieceDrawing drawing = group.piece(i, place.turn(), seams);
       Map<Size, List<List<Point>>> areas = new LinkedHashMap<>();
       for (PieceShape shape : drawing.nest().shapes()) {
         List<List<Point>> own = new ArrayList<>();
         own.add(moved(shape.cut().path().flattened(FLAT), place.move()));
-        drawing.beside().ifPresent(box -> own.add(moved(area(box), place.move())));
+        drawing.beside().ifPresent(label -> own.add(moved(area(label.box()), place.move())));
         areas.merge(
             shape.size(),
             own,

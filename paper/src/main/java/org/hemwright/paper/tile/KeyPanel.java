@@ -263,8 +263,7 @@ final class KeyPanel {
               "Lengthen or shorten here"));
     }
     if (facts.has(KeyFacts.Sign.SPLIT)) {
-      entries.add(
-          new Entry(line(Pens.SPLIT), "Cut apart here only where the piece's words say so"));
+      entries.add(new Entry(line(Pens.SPLIT), "Cut apart where the piece's words say so"));
     }
     if (facts.has(KeyFacts.Sign.PLACEMENT)) {
       entries.add(new Entry(line(Pens.PLACEMENT), "Another piece lies here"));

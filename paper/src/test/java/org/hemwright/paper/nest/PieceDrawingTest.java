@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.paper.SandlingSkirt;
@@ -206,5 +207,21 @@ class PieceDrawingTest {
         assertThat(nest.smallest().cut().contains(words.at())).isFalse();
       }
     }
+  }
+
+  @Test
+  void wordsBesideThePieceStandClearOfThePagesEdges() {
+    SizeRun run = SandlingSkirt.tiny();
+    Nest nest = Nest.of(run, run.pattern().chart().sizes(), false, true).get(0);
+    PieceDrawing.Beside alone = PieceDrawing.of(run, nest, false).beside().orElseThrow();
+    double y = alone.box().centre().y();
+    Path edge = Path.straight(new Point(-200, y), new Point(400, y));
+    PieceDrawing.Beside onPages =
+        PieceDrawing.of(run, nest, false, List.of(edge)).beside().orElseThrow();
+    assertThat(onPages.kept()).isEqualTo(alone.kept());
+    Box box = Box.of(onPages.box().corners());
+    assertThat(box.minY() > y || box.maxY() < y).isTrue();
+    Box kept = Box.of(onPages.kept().corners());
+    assertThat(kept.minY() - 1e-9 <= box.minY() && box.maxY() <= kept.maxY() + 1e-9).isTrue();
   }
 }
