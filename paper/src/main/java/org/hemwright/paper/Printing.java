@@ -20,6 +20,7 @@ import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.piece.AddedAllowance;
 import org.hemwright.pattern.piece.Piece;
@@ -173,7 +174,9 @@ public final class Printing {
         .toList();
   }
 
-  /** Words that found no room, pieces too wide for a paper or not drawable at all. */
+  /**
+   * Each cause once: words that found no room, pieces too wide for a paper or not drawable at all.
+   */
   public List<Finding> findings() {
     Set<Finding> findings = new LinkedHashSet<>();
     for (SizedPattern sized : run.sizes()) {
@@ -204,7 +207,8 @@ public final class Printing {
         }
       }
     }
-    return List.copyOf(findings);
+    return new FindingOrder(run.pattern().chart().sizes().stream().map(Size::name).toList())
+        .of(findings);
   }
 
   /** The papers that hold some group at least, in the order of their files. */
