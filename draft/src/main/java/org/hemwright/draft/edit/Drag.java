@@ -3,13 +3,16 @@ package org.hemwright.draft.edit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.hemwright.draft.plan.DialSettings;
 import org.hemwright.draft.plan.Evaluation;
 import org.hemwright.draft.plan.Plan;
+import org.hemwright.draft.plan.Trial;
 import org.hemwright.draft.syntax.DocumentReader;
 import org.hemwright.draft.syntax.Expression;
 import org.hemwright.draft.syntax.LiteralEdit;
@@ -45,6 +48,7 @@ public final class Drag {
   private final Grip grip;
   private final Held held;
   private final Evaluation one;
+  private final Trial trial;
   private final List<Variable> variables;
 
   /** Literals that change by the same amount. */
@@ -57,6 +61,10 @@ public final class Drag {
     this.held = held;
     this.one = one;
     this.variables = variables;
+    Set<Integer> literals = new LinkedHashSet<>();
+    variables.forEach(each -> literals.addAll(each.literals()));
+    String point = held instanceof Held.OfPoint named ? named.point() : "";
+    this.trial = Trial.of(one, literals, held.piece(), point);
   }
 
   /**
@@ -117,8 +125,9 @@ public final class Drag {
   /** Whether its numbers move the thing at all. */
   boolean moves() {
     double[] still = new double[variables.size()];
-    for (int i = 0; i < still.length; i++) {
-      if (effect(still, i).length() > NEAR) {
+    Optional<Point> now = at(still);
+    for (int i = 0; now.isPresent() && i < still.length; i++) {
+      if (effect(still, now.get(), i).length() > NEAR) {
         return true;
       }
     }
@@ -137,7 +146,7 @@ public final class Drag {
         values.put(literal, rounded(literal, one.literal(literal) + rounded));
       }
     }
-    Point place = HeldPlace.at(one.withLiterals(values), 0, held).orElse(start());
+    Point place = HeldPlace.at(trial.with(values), 0, held).orElse(start());
     return new Dragged(values, text(values), place);
   }
 
@@ -163,7 +172,7 @@ public final class Drag {
       if (best < NEAR) {
         return kept;
       }
-      change = stepped(change, rest);
+      change = stepped(change, now.get(), rest);
     }
     return kept;
   }
@@ -175,22 +184,18 @@ public final class Drag {
         values.put(literal, one.literal(literal) + change[i]);
       }
     }
-    return HeldPlace.at(one.withLiterals(values), 0, held);
+    return HeldPlace.at(trial.with(values), 0, held);
   }
 
   /** How far a number carries the thing for each unit of its own (mm). */
-  private Vector effect(double[] change, int variable) {
+  private Vector effect(double[] change, Point now, int variable) {
     double[] more = change.clone();
     more[variable] += TRIAL;
-    Optional<Point> before = at(change);
-    Optional<Point> after = at(more);
-    return before.isEmpty() || after.isEmpty()
-        ? new Vector(0, 0)
-        : after.get().minus(before.get()).times(1 / TRIAL);
+    return at(more).map(after -> after.minus(now).times(1 / TRIAL)).orElse(new Vector(0, 0));
   }
 
   /** The smallest change that brings the thing on its way, in the first order. */
-  private double[] stepped(double[] change, Vector rest) {
+  private double[] stepped(double[] change, Point now, Vector rest) {
     int count = change.length;
     double[] weights = new double[count];
     Vector[] effects = new Vector[count];
@@ -198,7 +203,7 @@ public final class Drag {
     double xy = 0;
     double yy = 0;
     for (int i = 0; i < count; i++) {
-      Vector effect = effect(change, i);
+      Vector effect = effect(change, now, i);
       double reach = effect.length();
       weights[i] = variables.get(i).isLength() || reach == 0 ? 1 : 1 / reach;
       effects[i] = effect.times(weights[i]);

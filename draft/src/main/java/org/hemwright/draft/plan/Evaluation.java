@@ -99,6 +99,11 @@ public final class Evaluation {
    * @throws IllegalArgumentException for a bare 0, which has no unit to be anything else in
    */
   public Evaluation withLiterals(Map<Integer, Double> others) {
+    return again(others, plan.program().affected(others.keySet()));
+  }
+
+  /** The same sizes with other values of some literals, some slots worked out again. */
+  Evaluation again(Map<Integer, Double> others, int[] slots) {
     Program program = plan.program();
     double[] changed = literals.clone();
     others.forEach(
@@ -109,14 +114,9 @@ public final class Evaluation {
           }
           changed[index] = value;
         });
-    int[] affected =
-        program.affected(
-            slot -> others.keySet().stream().anyMatch(index -> program.isLiteral(slot, index)));
     long share = Work.MOST / Math.max(1, values.size());
     List<Values> again =
-        values.parallelStream()
-            .map(size -> size.again(affected, changed, new Work(share)))
-            .toList();
+        values.parallelStream().map(size -> size.again(slots, changed, new Work(share))).toList();
     return new Evaluation(plan, changed, again, dialFindings);
   }
 

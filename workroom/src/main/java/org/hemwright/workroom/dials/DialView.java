@@ -121,7 +121,7 @@ public final class DialView implements View {
     double value =
         LiteralEdit.rounded(Source.of(values.plan().document()), literal.get().written(), wanted);
     Evaluation turned = values.withLiterals(Map.of(literal.get().index(), value));
-    table.show(room, window, turned);
+    table.show(room, window, turned, question.whole("size"));
     Hand hand = window.kept(Hand.class, Hand::new);
     hand.turning = literal;
     hand.value = value;
@@ -150,7 +150,7 @@ public final class DialView implements View {
     }
     window.forget(Hand.class);
     if (!changed) {
-      room.draft().evaluation().ifPresent(values -> table.show(room, window, values));
+      table.layBack(room, window);
     }
     return new Frame(Frame.answer().put("changed", changed));
   }

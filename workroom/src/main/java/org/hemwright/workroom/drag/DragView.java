@@ -11,6 +11,7 @@ import org.hemwright.draft.edit.Dragged;
 import org.hemwright.draft.edit.Grip;
 import org.hemwright.draft.edit.Grips;
 import org.hemwright.draft.edit.Held;
+import org.hemwright.draft.plan.DialSettings;
 import org.hemwright.draft.plan.Evaluation;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.geometry.Point;
@@ -45,6 +46,7 @@ public final class DragView implements View {
     List<Grip> grips = List.of();
     Optional<Drag> drag = Optional.empty();
     Optional<Evaluation> values = Optional.empty();
+    List<Size> shown = List.of();
     Optional<Dragged> last = Optional.empty();
 
     void open() {
@@ -52,6 +54,7 @@ public final class DragView implements View {
       grips = List.of();
       drag = Optional.empty();
       values = Optional.empty();
+      shown = List.of();
       last = Optional.empty();
     }
   }
@@ -120,7 +123,8 @@ public final class DragView implements View {
   }
 
   /**
-   * {@code {"ask": "drag", "way", "x", "y"}} (mm in the piece's plane): the table follows, and the
+   * {@code {"ask": "drag", "way", "x", "y", "size", "from", "to"}} (mm in the piece's plane; the
+   * size that is looked at and those that are shown): the table follows in those sizes, and the
    * answer tells where the thing is now and the line that will be written.
    */
   private Frame drag(Room room, Window window, Question question) throws Question.Unclear {
@@ -133,19 +137,23 @@ public final class DragView implements View {
     Grip grip = hand.grips.get(way);
     if (hand.drag.isEmpty() || !hand.drag.get().grip().equals(grip)) {
       hand.drag = Drag.begin(now.plan(), grip, hand.held.get(), hand.size.orElseThrow());
-      hand.values =
-          hand.drag.map(
-              begun ->
-                  begun.plan().document().text().equals(now.plan().document().text())
-                      ? now
-                      : begun.plan().evaluate());
+      hand.values = Optional.empty();
     }
-    if (hand.drag.isEmpty() || hand.values.isEmpty()) {
+    if (hand.drag.isEmpty()) {
       throw new Question.Unclear("it cannot be held so");
+    }
+    List<Size> shown = shown(now, question);
+    if (hand.values.isEmpty() || !hand.shown.equals(shown)) {
+      hand.shown = shown;
+      hand.values = Optional.of(hand.drag.get().plan().evaluate(shown, DialSettings.NONE));
     }
     Dragged dragged = hand.drag.get().to(new Point(question.number("x"), question.number("y")));
     hand.last = Optional.of(dragged);
-    table.show(room, window, hand.values.get().withLiterals(dragged.literals()));
+    table.show(
+        room,
+        window,
+        hand.values.orElseThrow().withLiterals(dragged.literals()),
+        question.body().path("size").asInt(hand.size.orElseThrow().position()));
     Source source = new Source(PatternFolder.DOCUMENT, dragged.text());
     ObjectNode head = Frame.answer();
     head.put("x", dragged.place().x()).put("y", dragged.place().y());
@@ -157,6 +165,14 @@ public final class DragView implements View {
             .substring(source.lineStart(grip.line()), source.lineEnd(grip.line()))
             .strip());
     return new Frame(head);
+  }
+
+  /** The sizes that the window shows, all of them where it does not say. */
+  private static List<Size> shown(Evaluation now, Question question) {
+    int last = now.sizes().size() - 1;
+    int from = Math.max(0, Math.min(last, question.body().path("from").asInt(0)));
+    int to = Math.max(from, Math.min(last, question.body().path("to").asInt(last)));
+    return now.sizes().subList(from, to + 1);
   }
 
   /** {@code {"ask": "drop", "keep"}}: writes what was dragged, or lays everything back. */
@@ -174,7 +190,7 @@ public final class DragView implements View {
               && room.change(List.of(splice), false, "drag").isPresent();
     }
     if (!changed) {
-      room.draft().evaluation().ifPresent(values -> table.show(room, window, values));
+      table.layBack(room, window);
     }
     return new Frame(Frame.answer().put("changed", changed));
   }

@@ -4,17 +4,21 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hemwright.draft.plan.Evaluation;
+import org.hemwright.draft.plan.Plan;
 import org.hemwright.draft.plan.PlannedThing;
 import org.hemwright.draft.plan.name.Drawn;
 import org.hemwright.geometry.Point;
 import org.hemwright.pattern.piece.Piece;
 
 /**
- * Every piece in every size, drawn; what is like before is not drawn again.
+ * Every piece in some sizes, drawn; what is like before is not drawn again.
  *
  * <p>Not for several threads at once.
  */
@@ -22,65 +26,67 @@ final class DrawnRun {
   /** A piece and the points named on it: what ink is a picture of. */
   private record Model(Piece piece, Map<String, Point> points) {}
 
+  /** What was drawn of a model: the whole of it, or its outline alone. */
+  private record Picture(Model model, Ink ink, boolean whole) {}
+
   /**
    * Where a drawing belongs.
    *
    * @param piece its name
-   * @param size its place among the sizes
+   * @param size its place in the chart
    */
   record Spot(String piece, int size) {}
 
-  private Map<Model, Ink> known = new ConcurrentHashMap<>();
+  private final Map<Spot, Picture> known = new ConcurrentHashMap<>();
+  private Optional<Plan> plan = Optional.empty();
+  private Map<String, List<PlannedThing>> points = Map.of();
 
   /**
    * The drawings of some values, in the order of the document and, for each piece, of the sizes.
+   *
+   * @param whole by a size's place in the chart: whether it is drawn with all that lies on a piece;
+   *     of others that changed the outline alone is drawn
    */
-  Map<Spot, Ink> of(Evaluation values) {
-    List<PlannedThing> points =
-        values.plan().things().stream().filter(t -> t.what() == Drawn.What.POINT).toList();
-    Map<Model, Ink> now = new ConcurrentHashMap<>();
-    List<Map<String, Ink>> sizes =
+  Map<Spot, Ink> of(Evaluation values, IntPredicate whole) {
+    if (plan.isEmpty() || plan.get() != values.plan()) {
+      plan = Optional.of(values.plan());
+      points =
+          values.plan().things().stream()
+              .filter(thing -> thing.what() == Drawn.What.POINT)
+              .collect(Collectors.groupingBy(PlannedThing::owner));
+    }
+    List<Map<Spot, Ink>> sizes =
         IntStream.range(0, values.sizes().size())
             .parallel()
-            .mapToObj(size -> drawn(values, size, points, now))
+            .mapToObj(size -> drawn(values, size, whole))
             .toList();
-    known = now;
-    Map<String, List<Spot>> byPiece = new LinkedHashMap<>();
-    for (int size = 0; size < sizes.size(); size++) {
-      for (String piece : sizes.get(size).keySet()) {
-        byPiece.computeIfAbsent(piece, p -> new ArrayList<>()).add(new Spot(piece, size));
+    Map<String, List<Map.Entry<Spot, Ink>>> byPiece = new LinkedHashMap<>();
+    for (Map<Spot, Ink> inks : sizes) {
+      for (Map.Entry<Spot, Ink> each : inks.entrySet()) {
+        byPiece.computeIfAbsent(each.getKey().piece(), p -> new ArrayList<>()).add(each);
       }
     }
     Map<Spot, Ink> all = new LinkedHashMap<>();
-    byPiece
-        .values()
-        .forEach(
-            spots ->
-                spots.forEach(
-                    spot -> {
-                      Ink ink = sizes.get(spot.size()).get(spot.piece());
-                      if (ink != null) {
-                        all.put(spot, ink);
-                      }
-                    }));
+    byPiece.values().forEach(inks -> inks.forEach(ink -> all.put(ink.getKey(), ink.getValue())));
     return all;
   }
 
-  private Map<String, Ink> drawn(
-      Evaluation values, int size, List<PlannedThing> points, Map<Model, Ink> now) {
-    Map<String, Ink> inks = new LinkedHashMap<>();
+  private Map<Spot, Ink> drawn(Evaluation values, int size, IntPredicate whole) {
+    Map<Spot, Ink> inks = new LinkedHashMap<>();
     for (Piece piece : values.pieces(size)) {
       Map<String, Point> named = new TreeMap<>();
-      for (PlannedThing thing : points) {
-        if (thing.owner().equals(piece.name())) {
-          values.point(size, thing).ifPresent(at -> named.put(thing.name(), at));
-        }
+      for (PlannedThing thing : points.getOrDefault(piece.name(), List.of())) {
+        values.point(size, thing).ifPresent(at -> named.put(thing.name(), at));
       }
       Model model = new Model(piece, named);
-      Ink before = known.get(model);
-      Ink ink = before == null ? Ink.of(piece, named) : before;
-      now.put(model, ink);
-      inks.put(piece.name(), ink);
+      Spot spot = new Spot(piece.name(), values.sizes().get(size).position());
+      boolean all = whole.test(spot.size());
+      Picture before = known.get(spot);
+      if (before == null || !before.model.equals(model) || (all && !before.whole)) {
+        before = new Picture(model, all ? Ink.of(piece, named) : Ink.outlineOf(piece), all);
+        known.put(spot, before);
+      }
+      inks.put(spot, before.ink);
     }
     return inks;
   }

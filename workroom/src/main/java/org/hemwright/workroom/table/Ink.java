@@ -38,14 +38,8 @@ record Ink(String structure, float[] numbers) {
   static Ink of(Piece piece, Map<String, Point> points) {
     Pen pen = new Pen();
     ObjectNode structure = JsonNodeFactory.instance.objectNode();
-    structure.put("piece", piece.name());
-    structure.put("title", piece.card().title());
-    structure.put("number", piece.card().number());
     ArrayNode parts = structure.putArray("parts");
-    pen.point(piece.stackPoint());
-    Optional<CutLine> cutLine = AddedAllowance.to(piece).cutLine();
-    pen.box(cutLine.map(line -> line.outline().bounds()).orElse(piece.stitchLine().bounds()));
-    cutLine.ifPresent(line -> path(parts, pen, "cut", "", line.outline().path()));
+    Optional<CutLine> cutLine = outline(piece, structure, parts, pen);
     for (Edge edge : piece.edges()) {
       path(parts, pen, "edge", edge.name(), edge.path()).put("fold", edge.onFold());
     }
@@ -65,6 +59,26 @@ record Ink(String structure, float[] numbers) {
           pen.point(at);
         });
     return new Ink(structure.toString(), pen.numbers());
+  }
+
+  /** Draws the outline of a piece alone: its cut line. */
+  static Ink outlineOf(Piece piece) {
+    Pen pen = new Pen();
+    ObjectNode structure = JsonNodeFactory.instance.objectNode();
+    outline(piece, structure, structure.putArray("parts"), pen);
+    return new Ink(structure.toString(), pen.numbers());
+  }
+
+  private static Optional<CutLine> outline(
+      Piece piece, ObjectNode structure, ArrayNode parts, Pen pen) {
+    structure.put("piece", piece.name());
+    structure.put("title", piece.card().title());
+    structure.put("number", piece.card().number());
+    pen.point(piece.stackPoint());
+    Optional<CutLine> cutLine = AddedAllowance.to(piece).cutLine();
+    pen.box(cutLine.map(line -> line.outline().bounds()).orElse(piece.stitchLine().bounds()));
+    cutLine.ifPresent(line -> path(parts, pen, "cut", "", line.outline().path()));
+    return cutLine;
   }
 
   private static void onTheCutLine(Piece piece, CutLine cutLine, ArrayNode parts, Pen pen) {
@@ -116,7 +130,8 @@ record Ink(String structure, float[] numbers) {
 
   /** Whether another drawing would look the same. */
   boolean isLike(Ink other) {
-    return structure.equals(other.structure) && Arrays.equals(numbers, other.numbers);
+    return numbers == other.numbers
+        || (structure.equals(other.structure) && Arrays.equals(numbers, other.numbers));
   }
 
   /** Collects numbers. */

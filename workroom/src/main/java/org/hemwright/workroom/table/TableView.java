@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import org.hemwright.draft.plan.Evaluation;
 import org.hemwright.paper.style.SizeStyles;
 import org.hemwright.pattern.body.Size;
@@ -48,7 +49,8 @@ public final class TableView implements View {
   }
 
   private void draw(Room room) {
-    drawn = room.draft().evaluation().map(drawing::of).orElse(Map.of());
+    drawn =
+        room.draft().evaluation().map(values -> drawing.of(values, size -> true)).orElse(Map.of());
   }
 
   /** How each size is drawn in a nest: as on paper. */
@@ -66,9 +68,29 @@ public final class TableView implements View {
             });
   }
 
-  /** Shows values that are not yet written, while something is dragged. */
-  public void show(Room room, Window window, Evaluation values) {
-    show(room, window, drawing.of(values));
+  /**
+   * Shows values that are not yet written, while something is dragged: of the sizes that they are
+   * of, what changed; other sizes lie as they were told last.
+   *
+   * @param looked the place in the chart of the size that is looked at; of the others only the
+   *     outlines are drawn
+   */
+  public void show(Room room, Window window, Evaluation values, int looked) {
+    show(room, window, values, size -> size == looked);
+  }
+
+  /** Lays everything back as it is written. */
+  public void layBack(Room room, Window window) {
+    room.draft().evaluation().ifPresent(values -> show(room, window, values, size -> true));
+  }
+
+  private void show(Room room, Window window, Evaluation values, IntPredicate whole) {
+    Map<DrawnRun.Spot, Ink> now = drawing.of(values, whole);
+    Set<Integer> sizes = new LinkedHashSet<>();
+    values.sizes().forEach(size -> sizes.add(size.position()));
+    Table table = window.kept(Table.class, Table::new);
+    ObjectNode head = Frame.tell("pieces").put("revision", room.revision());
+    window.send(new Frame(head, changes(table, now, sizes::contains, head)));
   }
 
   private static void show(Room room, Window window, Map<DrawnRun.Spot, Ink> now) {
@@ -92,6 +114,12 @@ public final class TableView implements View {
     names.retainAll(drawn);
     names.addAll(drawn);
     names.forEach(order::add);
+    window.send(new Frame(head, changes(table, now, size -> true, head)));
+  }
+
+  /** Writes into the head what is new to a table, and gives its numbers. */
+  private static float[] changes(
+      Table table, Map<DrawnRun.Spot, Ink> now, IntPredicate sizes, ObjectNode head) {
     ArrayNode structures = head.putArray("structures");
     ArrayNode drawings = head.putArray("drawings");
     int count = 0;
@@ -119,12 +147,12 @@ public final class TableView implements View {
     }
     ArrayNode gone = head.putArray("gone");
     for (DrawnRun.Spot spot : Set.copyOf(table.there.keySet())) {
-      if (!now.containsKey(spot)) {
+      if (sizes.test(spot.size()) && !now.containsKey(spot)) {
         gone.addArray().add(spot.piece()).add(spot.size());
         table.there.remove(spot);
       }
     }
     table.there.putAll(changed);
-    window.send(new Frame(head, numbers));
+    return numbers;
   }
 }

@@ -1,7 +1,12 @@
 package org.hemwright.draft.plan.node;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.IntPredicate;
 import org.hemwright.draft.syntax.Expression;
 import org.hemwright.draft.syntax.Span;
@@ -19,6 +24,7 @@ public final class Program {
   private final NodeList list;
   private final SizeChart chart;
   private final int[][] readers;
+  private final Map<Integer, List<Integer>> literalSlots = new HashMap<>();
 
   /**
    * The finished nodes.
@@ -40,6 +46,9 @@ public final class Program {
     for (int slot = 0; slot < count; slot++) {
       nodes[slot] = list.node(slot);
       inputs[slot] = nodes[slot].inputs();
+      if (nodes[slot] instanceof NumberNode.Literal literal) {
+        literalSlots.computeIfAbsent(literal.index(), index -> new ArrayList<>()).add(slot);
+      }
       firstSize[slot] = list.setting(slot).sizes().first().position();
       lastSize[slot] = list.setting(slot).sizes().last().position();
       for (int input : inputs[slot]) {
@@ -102,11 +111,6 @@ public final class Program {
     return firstSize[slot] <= position && position <= lastSize[slot];
   }
 
-  /** Whether a slot holds the literal of an index. */
-  public boolean isLiteral(int slot, int index) {
-    return nodes[slot] instanceof NumberNode.Literal literal && literal.index() == index;
-  }
-
   /** Every literal of the text, in the order in which the plan met them. */
   public List<Expression.Literal> literals() {
     return list.literals();
@@ -142,6 +146,36 @@ public final class Program {
       }
     }
     return Arrays.copyOf(found, count);
+  }
+
+  /**
+   * The slots that are, or read from, some literals, in order.
+   *
+   * @param changed by index
+   */
+  public int[] affected(Set<Integer> changed) {
+    BitSet first = new BitSet();
+    changed.forEach(index -> literalSlots.getOrDefault(index, List.of()).forEach(first::set));
+    return affected(first::get);
+  }
+
+  /**
+   * Of some slots, those that others need, in the order given.
+   *
+   * @param slots in the order in which they are worked out
+   * @param wanted what is to be known
+   */
+  public int[] needed(int[] slots, Set<Integer> wanted) {
+    BitSet needed = new BitSet();
+    wanted.forEach(needed::set);
+    for (int i = order.length - 1; i >= 0; i--) {
+      if (needed.get(order[i])) {
+        for (int input : inputs[order[i]]) {
+          needed.set(input);
+        }
+      }
+    }
+    return Arrays.stream(slots).filter(needed::get).toArray();
   }
 
   /** All slots, in order. */

@@ -10,7 +10,7 @@ import { snapped } from './snap.js';
 const FAR_ENOUGH = 4;
 
 /** Begins, moves and ends a drag; `move` and `end` say whether the pointer was theirs. */
-export function startDragging(view, repaint) {
+export function startDragging(view, repaint, paintNow) {
   let drag = null;
 
   function begin(thing, px, py) {
@@ -52,16 +52,20 @@ export function startDragging(view, repaint) {
     if (!drag?.ways?.length || drag.asking || !drag.goal) return;
     const mine = drag;
     const goal = mine.goal;
+    const since = mine.since;
     mine.goal = null;
+    mine.since = 0;
     mine.asking = true;
-    ask('drag', { way: mine.way, x: goal[0], y: goal[1] }).then((answer) => {
+    const [from, to] = [view.sizes[0], view.sizes[view.sizes.length - 1]];
+    ask('drag', { way: mine.way, x: goal[0], y: goal[1], size: view.size, from, to }).then((answer) => {
       mine.asking = false;
       if (drag !== mine) return;
       mine.moved = true;
       const off = Math.max(Math.abs(answer.x - goal[0]), Math.abs(answer.y - goal[1]));
       view.guides = off * view.camera.scale < 3 ? mine.guides : [];
       tellSentence(answer.text);
-      repaint();
+      paintNow();
+      view.followed?.(since);
       follow();
     }, () => { mine.asking = false; });
   }
@@ -79,6 +83,7 @@ export function startDragging(view, repaint) {
     const snap = snapped(goal, drag, view, event?.altKey);
     drag.guides = snap.guides.map((guide) => ({ ...guide, place: drag.place }));
     drag.goal = snap.goal;
+    drag.since ||= event?.timeStamp ?? 0;
     drag.lastGoal = snap.goal;
     follow();
     return true;
@@ -115,12 +120,18 @@ export function startDragging(view, repaint) {
 
   function tellSentence(text) {
     const place = document.getElementById('sentence');
-    place.hidden = false;
-    const ways = drag.ways.length < 2 ? null : make('div', { class: 'ways', role: 'radiogroup', 'aria-label': DRAG.ways },
-        ...drag.ways.map((way, index) => make('button', {
-          type: 'button', role: 'radio', 'aria-checked': index === drag.way ? 'true' : 'false',
-        }, `${index + 1}  ${DRAG.way(way)}`)));
-    fill(place, make('p', { class: 'sentence-line' }, text), ways);
+    const mine = drag;
+    if (mine.told !== mine.way) {
+      mine.told = mine.way;
+      mine.line = make('p', { class: 'sentence-line' });
+      const ways = mine.ways.length < 2 ? null : make('div', { class: 'ways', role: 'radiogroup', 'aria-label': DRAG.ways },
+          ...mine.ways.map((way, index) => make('button', {
+            type: 'button', role: 'radio', 'aria-checked': index === mine.way ? 'true' : 'false',
+          }, `${index + 1}  ${DRAG.way(way)}`)));
+      fill(place, mine.line, ways);
+      place.hidden = false;
+    }
+    if (mine.line.textContent !== text) mine.line.textContent = text;
   }
 
   function tellNone() {

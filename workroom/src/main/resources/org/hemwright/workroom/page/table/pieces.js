@@ -58,10 +58,12 @@ hear('pieces', (head) => {
     pieces.get(shape.piece)[size] = new Drawing(shape, size, head.numbers.subarray(at, at + length));
     at += length;
   }
-  order = head.order;
-  for (const name of [...pieces.keys()]) if (!order.includes(name)) pieces.delete(name);
   const news = { pieces: head.revision };
-  if (head.sizes.join('\n') !== get('sizes').join('\n')) {
+  if (head.order) {
+    order = head.order;
+    for (const name of [...pieces.keys()]) if (!order.includes(name)) pieces.delete(name);
+  }
+  if (head.sizes && head.sizes.join('\n') !== get('sizes').join('\n')) {
     const base = Math.max(0, head.base ?? 0);
     Object.assign(news, { sizes: head.sizes, base, size: base, from: base, to: base, styles: head.styles });
   }

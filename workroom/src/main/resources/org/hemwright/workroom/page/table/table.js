@@ -21,7 +21,7 @@ const view = {
 };
 let box = [0, 0, 1, 1];
 let touched = false;
-let asked = false;
+let asked = 0;
 let pieceNames = '';
 
 /** Has something of its own painted on the table, over the pieces: (context, view, inks) => …; call it to take it away. */
@@ -38,16 +38,13 @@ export function looked() {
 
 /** Paints with the next frame. */
 export function repaint() {
-  if (asked) return;
-  asked = true;
-  requestAnimationFrame(() => {
-    asked = false;
-    paintNow();
-  });
+  if (!asked) asked = requestAnimationFrame(paintNow);
 }
 
-/** Paints at once. */
+/** Paints at once, in place of what was to be painted with the next frame. */
 export function paintNow() {
+  cancelAnimationFrame(asked);
+  asked = 0;
   if (view.width > 0) paint(context, view);
 }
 
@@ -136,7 +133,7 @@ function pointing() {
   const fingers = new Map();
   let panning = null;
   let pinch = 0;
-  const dragging = startDragging(view, repaint);
+  const dragging = startDragging(view, repaint, paintNow);
   canvas.addEventListener('pointerdown', (event) => {
     canvas.focus({ preventScroll: true });
     canvas.setPointerCapture(event.pointerId);
