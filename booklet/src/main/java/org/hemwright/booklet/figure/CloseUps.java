@@ -20,6 +20,7 @@ import org.hemwright.pattern.make.Stitch;
 import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.piece.Allowance;
 import org.hemwright.pattern.piece.Edge;
+import org.hemwright.pattern.piece.Intake;
 import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Elastic;
@@ -45,6 +46,9 @@ final class CloseUps {
   static List<CloseUp> of(Telling telling, Step step) {
     List<CloseUp> all = new ArrayList<>();
     new CloseUps(telling, step).act().ifPresent(all::add);
+    if (step.act() instanceof Act.Close) {
+      new CloseUps(telling, step).closed().ifPresent(all::add);
+    }
     if (!(step.act() instanceof Act.Press) && pressesSeam(step)) {
       new CloseUps(telling, step).press().ifPresent(all::add);
     }
@@ -61,7 +65,9 @@ final class CloseUps {
     Act act = step.act();
     if (act instanceof Act.Press) {
       return step.work(Work.OfSeam.class).isEmpty() ? pressedEdge() : press();
-    } else if (act instanceof Act.Sew || act instanceof Act.SetIn || act instanceof Act.HandSew) {
+    } else if (act instanceof Act.HandSew) {
+      return handSewn();
+    } else if (act instanceof Act.Sew || act instanceof Act.SetIn) {
       return seamed(true);
     } else if (act instanceof Act.Attach) {
       return seamed(true);
@@ -76,7 +82,7 @@ final class CloseUps {
     } else if (act instanceof Act.Close) {
       return step.work().stream().allMatch(Work.OfOpening.class::isInstance)
           ? casing(false, true)
-          : Optional.empty();
+          : intake().flatMap(intake -> intake instanceof Intake.Pleat ? pleat() : dart());
     } else if (act instanceof Act.JoinEnds join) {
       return joined(join);
     } else if (act instanceof Act.Apply) {
@@ -168,6 +174,18 @@ final class CloseUps {
     String upper = number(join.layers().get(0).run().get(0).piece());
     String lower = number(join.layers().get(join.layers().size() - 1).run().get(0).piece());
     near.cloth(-BEYOND, -BEYOND, WIDE + BEYOND, edge, false);
+    Optional<Seam.Layer> between = between(join);
+    if (between.isPresent()) {
+      near.cloth(11, -BEYOND, WIDE + BEYOND, edge, true).cutShort(11, -BEYOND, edge);
+      near.cloth(27, -BEYOND, WIDE + BEYOND, edge, true).cutShort(27, -BEYOND, edge);
+      near.edge(edge);
+      rows(line, scale, 11, WIDE + BEYOND);
+      near.pin(44, line);
+      near.measure(34, line, edge, text(from, LengthKind.ALLOWANCE));
+      String outside = lower;
+      near.tag(outside, 5, 8).tag(number(piece(between.get())), 19, 8).tag(outside, 46, 8);
+      return done("between");
+    }
     near.cloth(17, -BEYOND, WIDE + BEYOND, edge, true);
     near.edge(edge).cutShort(17, -BEYOND, edge);
     near.line(52, edge, 52, edge - 3, Draw.EDGE);
@@ -178,6 +196,20 @@ final class CloseUps {
     near.measure(24, line, edge, text(from, LengthKind.ALLOWANCE));
     near.tag(lower, 8, 8).tag(upper, 42, 8);
     return done("seam");
+  }
+
+  private static String piece(Seam.Layer layer) {
+    return layer.run().get(0).piece();
+  }
+
+  /** The layer that lies between two copies of another piece, where there is one. */
+  static Optional<Seam.Layer> between(Seam.Join join) {
+    List<Seam.Layer> layers = join.layers();
+    String outside = piece(layers.get(layers.size() - 1));
+    long copies = layers.stream().filter(layer -> piece(layer).equals(outside)).count();
+    return layers.size() > 2 && copies == 2
+        ? layers.stream().filter(layer -> !piece(layer).equals(outside)).findFirst()
+        : Optional.empty();
   }
 
   /** The rows of stitching, the first on the line, others towards the cut edge. */
@@ -288,6 +320,99 @@ final class CloseUps {
             work -> telling.drawn().piece(work.piece()).flatMap(piece -> piece.edge(work.edge())));
   }
 
+  // --- darts and pleats -----------------------------------------------------------------------
+
+  private Optional<Intake> intake() {
+    return step.work(Work.OfIntake.class).stream().findFirst().flatMap(telling::intake);
+  }
+
+  /** A dart folded along its middle and sewn from the edge to its point. */
+  private Optional<CloseUp> dart() {
+    double fold = 32;
+    double edge = 8;
+    double tip = 50;
+    double deep = 16;
+    near.cloth(edge, -BEYOND, WIDE + BEYOND, fold, true);
+    near.line(edge, -BEYOND, edge, fold, Draw.EDGE);
+    near.line(edge, fold, WIDE + BEYOND, fold, Draw.FOLD);
+    near.line(edge, fold - deep, tip, fold, Draw.STITCH);
+    // The threads are left long at the point and tied.
+    near.line(tip, fold, tip + 5, fold + 3, Pen.solid(0.4, Inks.CHALK));
+    near.line(tip, fold, tip + 5, fold + 1, Pen.solid(0.4, Inks.CHALK));
+    near.ring(tip, fold, 0.8);
+    near.pin(20, fold - deep + (20 - edge) / (tip - edge) * deep);
+    near.pin(34, fold - deep + (34 - edge) / (tip - edge) * deep);
+    near.arrow(edge + 3, fold - deep - 5, tip - 14, fold - 11);
+    return done("dart");
+  }
+
+  /** A pleat's three lines and where its outer fold goes. */
+  private Optional<CloseUp> pleat() {
+    double edge = 32;
+    near.cloth(-BEYOND, -BEYOND, WIDE + BEYOND, edge, false).edge(edge);
+    near.line(14, -BEYOND, 14, edge, Draw.FOLD);
+    near.line(31, -BEYOND, 31, edge, Draw.HIDDEN);
+    near.line(48, -BEYOND, 48, edge, Draw.STITCH);
+    near.items()
+        .addAll(
+            Draw.arrow(
+                Path.of(
+                    new Cubic(
+                        new Point(14, edge + 2),
+                        new Point(20, edge + 13),
+                        new Point(40, edge + 13),
+                        new Point(47.5, edge + 2)))));
+    return done("pleat");
+  }
+
+  /** What is closed as it then lies: a pleat held at the top, a dart pressed to one side. */
+  private Optional<CloseUp> closed() {
+    Optional<Intake> intake = intake();
+    double edge = 36;
+    if (intake.isEmpty()) {
+      return Optional.empty();
+    }
+    if (intake.get() instanceof Intake.Pleat) {
+      near.cloth(-BEYOND, -BEYOND, WIDE + BEYOND, edge, false).edge(edge);
+      near.line(40, -BEYOND, 40, edge, Draw.EDGE);
+      near.line(23, -BEYOND, 23, edge, Draw.HIDDEN);
+      near.stitch(Stitch.Kind.BASTING, 14, 49, edge - 5, 1);
+      return done("pleat-closed");
+    }
+    near.cloth(-BEYOND, -BEYOND, WIDE + BEYOND, edge, true).edge(edge);
+    near.put(
+        Path.polyline(
+            List.of(
+                new Point(31, edge), new Point(31, 8), new Point(45, edge), new Point(31, edge))),
+        Draw.EDGE);
+    near.line(31, edge, 31, 8, Draw.STITCH);
+    near.arrow(22, 22, 36, 22);
+    return done("dart-pressed");
+  }
+
+  /** Two folds drawn together by hand, the thread within them. */
+  private Optional<CloseUp> handSewn() {
+    double low = 21;
+    double high = 25;
+    near.cloth(-BEYOND, -BEYOND, WIDE + BEYOND, low, false).edge(low);
+    near.cloth(-BEYOND, high, WIDE + BEYOND, HIGH + BEYOND, false).edge(high);
+    boolean up = false;
+    for (double x = 4; x < 40; x += 6) {
+      double from = up ? high : low;
+      double to = up ? low : high;
+      near.line(x, from, x, to, Pen.solid(0.45, Inks.CHALK));
+      double within = up ? low - 1 : high + 1;
+      near.line(x, within, x + 6, within, Draw.STITCH);
+      up = !up;
+    }
+    near.put(
+        Path.polyline(
+            List.of(new Point(40, low - 1), new Point(57, low + 2), new Point(40, low - 2.2))),
+        Pen.solid(0.35, Inks.BLACK));
+    near.arrow(44, 12, 56, 12);
+    return done("hand");
+  }
+
   // --- edges ----------------------------------------------------------------------------------
 
   private Optional<CloseUp> hemmed() {
@@ -365,7 +490,15 @@ final class CloseUps {
             Draw.FINE);
       }
     }
-    rows(y, scale, -BEYOND, WIDE + BEYOND);
+    if (line == Act.Line.GATHER) {
+      // Rows that will be drawn up lie side by side within the cloth.
+      double apart = Math.max(1.2, mm(step.sewing().apart()).orElse(2) * scale);
+      for (int i = 0; i < step.sewing().rows(); i++) {
+        near.stitch(stitch(), -BEYOND, WIDE + BEYOND, y - i * apart, amplitude(scale));
+      }
+    } else {
+      rows(y, scale, -BEYOND, WIDE + BEYOND);
+    }
     near.measure(14, y, at, text(from, LengthKind.ALLOWANCE));
     return done("line");
   }
@@ -524,8 +657,18 @@ final class CloseUps {
     near.cloth(-BEYOND, -BEYOND, WIDE + BEYOND, HIGH + BEYOND, false);
     switch (fasten.kind()) {
       case BUTTONHOLE -> {
-        near.put(Draw.box(31 - half, 21, 31 + half, 25).path(), Draw.STITCH);
-        near.line(31 - half + 1, 23, 31 + half - 1, 23, Draw.EDGE);
+        double wide = 2.2;
+        near.stitch(Stitch.Kind.ZIGZAG, 31 - half, 31 + half, 23 + wide, wide);
+        near.stitch(Stitch.Kind.ZIGZAG, 31 - half, 31 + half, 23 - wide, wide);
+        for (double end : new double[] {31 - half, 31 + half}) {
+          for (double x = -0.6; x <= 0.6; x += 0.6) {
+            near.line(end + x, 19.6, end + x, 26.4, Pen.solid(0.45, Inks.CHALK));
+          }
+        }
+        near.line(31 - half + 1.2, 23, 31 + half - 1.2, 23, Draw.EDGE);
+        near.pin(31 + half - 1.6, 23);
+        near.measureAcross(31 - half, 31 + half, 33, text(size, LengthKind.NOTION));
+        return done("buttonhole");
       }
       case BUTTON -> {
         near.ring(31, 23, half).ring(29, 23, 0.7).ring(33, 23, 0.7);

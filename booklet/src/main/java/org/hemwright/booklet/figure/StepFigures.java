@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.words.Slots;
@@ -15,7 +17,6 @@ import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Cubic;
 import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Path;
-import org.hemwright.geometry.PathPlace;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
 import org.hemwright.paper.sheet.Clip;
@@ -30,6 +31,7 @@ import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Intake;
+import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.seam.Elastic;
 import org.hemwright.pattern.seam.Seam;
@@ -43,12 +45,29 @@ public final class StepFigures {
   private static final double WIDEST_SCENE = 102;
   private static final double SMALL_SCENE = 52;
   private static final double BETWEEN = 2;
+
+  /** A scene this much higher than wide is turned on its side. */
+  private static final double TALL = 2.3;
+
+  /** A piece this much longer than wide lies lengthwise. */
+  private static final double NARROW = 3.5;
+
+  /** More pieces than this along one layer are shown unrolled. */
+  private static final int MOST_LAID = 3;
+
+  /** Pieces in one row (mm of table); more go on below. */
+  private static final double ROW = 2300;
+
+  /** How high a drawing of several rows may be on paper (mm). */
+  private static final double ROWS_HIGH = 76;
+
   private static final Pen WINDOW = Pen.solid(0.2, Inks.QUIET);
 
   private final Telling telling;
   private final Step step;
   private final Scene scene = new Scene();
   private final Set<String> shown = new LinkedHashSet<>();
+  private boolean rows;
 
   private StepFigures(Telling telling, Step step) {
     this.telling = telling;
@@ -79,7 +98,11 @@ public final class StepFigures {
     double left = 0;
     double high = CloseUp.HIGH;
     if (!scene.isEmpty()) {
-      Box paper = scene.paper(below ? SMALL_SCENE : sceneWide, CloseUp.HIGH);
+      boolean several = rows && close.isEmpty();
+      Box paper =
+          scene.paper(
+              below ? SMALL_SCENE : several ? WIDE * 0.8 : sceneWide,
+              several ? ROWS_HIGH : CloseUp.HIGH);
       if (!close.isEmpty()) {
         double down = (CloseUp.HIGH - paper.height()) / 2;
         paper = new Box(0, down, paper.width(), down + paper.height());
@@ -148,7 +171,24 @@ public final class StepFigures {
     if (first.isEmpty() || second.isEmpty()) {
       return;
     }
-    if (isSame(first.get(), second.get())) {
+    Optional<Seam.Layer> between = CloseUps.between(join);
+    List<Seam.Layer> outside =
+        join.layers().stream()
+            .filter(
+                layer -> piece(layer).equals(piece(join.layers().get(join.layers().size() - 1))))
+            .toList();
+    // Of two copies that something lies between, it meets the first one's right side.
+    Optional<LaidLayer> inner = between.flatMap(layer -> LaidLayer.of(layer, telling.drawn()));
+    Optional<LaidLayer> outer =
+        inner.flatMap(layer -> LaidLayer.of(outside.get(0), telling.drawn()));
+    if (step.act() instanceof Act.Stitching stitching
+        && (stitching.line() == Act.Line.TOPSTITCH || stitching.line() == Act.Line.UNDERSTITCH)
+        && !isPlaced(join)
+        && !isRound(first.get(), second.get())) {
+      opened(inner.orElse(first.get()), outer.orElse(second.get()));
+    } else if (inner.isPresent() && outer.isPresent()) {
+      laid(second.get(), outer.get(), inner);
+    } else if (isSame(first.get(), second.get())) {
       folded(first.get(), second.get());
     } else if (isPlaced(join)) {
       boolean onSecond =
@@ -159,8 +199,12 @@ public final class StepFigures {
         || isRound(first.get(), second.get())) {
       unrolled(seam, join);
     } else {
-      laid(first.get(), second.get());
+      laid(first.get(), second.get(), Optional.empty());
     }
+  }
+
+  private static String piece(Seam.Layer layer) {
+    return layer.run().get(0).piece();
   }
 
   private static boolean isSame(LaidLayer first, LaidLayer second) {
@@ -175,8 +219,8 @@ public final class StepFigures {
     boolean straight = first.start().distanceTo(first.end()) > 0.98 * first.length();
     boolean bent = second.start().distanceTo(second.end()) < 0.9 * second.length();
     return (straight && bent && second.flats().size() > 1)
-        || second.flats().size() > 2
-        || first.flats().size() > 2;
+        || second.flats().size() > MOST_LAID
+        || first.flats().size() > MOST_LAID;
   }
 
   private boolean isPlaced(Seam.Join join) {
@@ -199,24 +243,126 @@ public final class StepFigures {
   }
 
   private void show(Flat flat) {
-    shown.add(flat.piece());
-    Point centre = flat.outline().bounds().centre();
-    scene.words(Integer.toString(flat.number()), centre);
+    show(flat, List.of());
   }
 
-  /** Right sides together: the lower layer whole, the upper one cut away some way off the seam. */
-  private void laid(LaidLayer top, LaidLayer lying) {
-    LaidLayer bottom = lying.flats().size() > 1 ? level(lying) : lying;
-    LaidLayer upper = top.on(bottom, true);
-    bottom.flats().forEach(scene::piece);
-    Vector chord = chord(bottom);
+  /** Names a piece where no line is in the way. */
+  private void show(Flat flat, List<Path> lines) {
+    shown.add(flat.piece());
+    label(new Labels(flat.outline().bounds()).avoid(lines), flat, point -> true);
+  }
+
+  /**
+   * Right sides together: the lower layer whole, the upper one cut away some way off the seam, and
+   * between them another one, if there is one.
+   */
+  private void laid(LaidLayer top, LaidLayer lying, Optional<LaidLayer> middle) {
+    LaidLayer level = lying.flats().size() > 1 ? level(lying) : lying;
+    LaidLayer over = top.on(level, true);
+    Box both = bounds(level).union(bounds(over));
+    Motion turn =
+        both.height() > TALL * both.width()
+            ? Motion.turn(both.centre(), -Math.PI / 2)
+            : Motion.identity();
+    LaidLayer ground = level.then(turn);
+    LaidLayer upper = over.then(turn);
+    ground.flats().forEach(scene::piece);
+    Optional<LaidLayer> inner = middle.map(layer -> layer.on(ground, true));
+    inner.ifPresent(layer -> layer.flats().forEach(scene::piece));
+    Vector chord = chord(ground);
+    List<Scene.Side> sides = new ArrayList<>();
     for (Flat flat : upper.flats()) {
-      scene.piece(flat, kept(flat, upper, chord), false);
+      Scene.Side side = kept(flat, upper, chord);
+      sides.add(side);
+      scene.piece(flat, side, false);
     }
+    Box focus = focus(ground, upper);
+    boolean twins =
+        ground.flats().size() == 1
+            && upper.flats().size() == 1
+            && ground.flats().get(0).piece().equals(upper.flats().get(0).piece());
+    stitched(upper, twins);
+    Labels labels = new Labels(focus).avoid(upper.seam());
+    for (int i = 0; i < upper.flats().size(); i++) {
+      Flat flat = upper.flats().get(i);
+      Scene.Side side = sides.get(i);
+      shown.add(flat.piece());
+      label(labels, flat, point -> side.depth(point) > 0);
+    }
+    List<Flat> beneath = new ArrayList<>(ground.flats());
+    inner.ifPresent(layer -> beneath.addAll(0, layer.flats()));
+    for (Flat flat : beneath) {
+      shown.add(flat.piece());
+      if (!twins || inner.isPresent()) {
+        label(
+            labels,
+            flat,
+            point -> {
+              for (int i = 0; i < sides.size(); i++) {
+                if (sides.get(i).depth(point) > 0
+                    && upper.flats().get(i).outline().contains(point)) {
+                  return false;
+                }
+              }
+              return ground.flats().stream().noneMatch(flat::equals)
+                  || inner.isEmpty()
+                  || inner.get().flats().stream()
+                      .noneMatch(cover -> cover.outline().contains(point));
+            });
+      }
+    }
+  }
+
+  private void label(Labels labels, Flat flat, Predicate<Point> seen) {
+    labels
+        .on(flat.outline(), seen)
+        .ifPresent(at -> scene.words(Integer.toString(flat.number()), at));
+  }
+
+  private static Box bounds(LaidLayer layer) {
+    Box all = layer.flats().get(0).outline().bounds();
+    for (Flat flat : layer.flats()) {
+      all = all.union(flat.outline().bounds());
+    }
+    return all;
+  }
+
+  /** Right sides up, opened out from their seam; one that was turned out lies by itself. */
+  private void opened(LaidLayer top, LaidLayer lying) {
+    boolean twins = piece(top).equals(piece(lying));
+    LaidLayer bottom = lying.flats().size() > 1 ? level(lying) : lying;
+    if (twins) {
+      Flat flat = bottom.flats().get(0);
+      scene.shape(
+          flat.opened().stitchLine().path().moved(flat.motion()),
+          flat.wrongSide(),
+          Subject.piece(flat.piece()));
+      stitched(new LaidLayer(List.of(flat), bottom.seam()), true);
+      show(flat);
+      return;
+    }
+    LaidLayer upper = top.on(bottom, false);
+    for (LaidLayer layer : List.of(bottom, upper)) {
+      for (Flat flat : layer.flats()) {
+        scene.shape(
+            flat.opened().stitchLine().path().moved(flat.motion()),
+            flat.wrongSide(),
+            Subject.piece(flat.piece()));
+      }
+    }
+    stitched(upper, false);
     Box focus = focus(bottom, upper);
-    bottom.flats().forEach(flat -> showWithin(flat, focus, 0.5));
-    upper.flats().forEach(flat -> showNear(flat, upper, focus));
-    stitched(upper);
+    Labels labels = new Labels(focus).avoid(upper.seam());
+    for (LaidLayer layer : List.of(bottom, upper)) {
+      for (Flat flat : layer.flats()) {
+        shown.add(flat.piece());
+        label(labels, flat, point -> true);
+      }
+    }
+  }
+
+  private static String piece(LaidLayer layer) {
+    return layer.flats().get(0).piece();
   }
 
   /** Turned so that its seam runs level, the pieces below it. */
@@ -267,37 +413,47 @@ public final class StepFigures {
         : new Scene.Side(middle.plus(along.right().times(far)), along);
   }
 
-  private void showWithin(Flat flat, Box focus, double share) {
-    shown.add(flat.piece());
-    Box box = flat.outline().bounds();
-    Point centre = box.centre();
-    double margin = 0.12 * Math.min(focus.width(), focus.height());
-    Point at =
-        new Point(
-            within(centre.x(), focus.minX() + margin, focus.maxX() - margin),
-            within(
-                box.minY() + share * box.height(), focus.minY() + margin, focus.maxY() - margin));
-    scene.words(Integer.toString(flat.number()), at);
-  }
-
-  private static double within(double value, double least, double most) {
-    return Math.max(least, Math.min(most, value));
-  }
-
-  private void showNear(Flat flat, LaidLayer layer, Box focus) {
-    shown.add(flat.piece());
-    PathPlace place = layer.at(layer.length() * 0.35);
-    Vector inward = flat.outline().bounds().centre().minus(place.point());
-    double reach = Math.min(0.16 * Math.max(focus.width(), focus.height()), inward.length() * 0.4);
-    scene.words(Integer.toString(flat.number()), place.point().plus(inward.unit().times(reach)));
-  }
-
-  private void stitched(LaidLayer layer) {
-    boolean pins = step.act() instanceof Act.Handle || sews();
-    layer.seam().forEach(path -> scene.line(path, sews() ? Draw.STITCH : Draw.ACTION));
-    if (pins) {
+  /**
+   * The lines of stitching, also of the step's other seams that lie on the same piece.
+   *
+   * @param halves whether a piece that was cut on the fold is sewn on both halves
+   */
+  private void stitched(LaidLayer layer, boolean halves) {
+    List<Path> lines = new ArrayList<>(layer.seam());
+    for (Work.OfSeam work : step.work(Work.OfSeam.class)) {
+      telling.seam(work.seam()).stream()
+          .flatMap(seam -> seam.joins().stream())
+          .flatMap(join -> join.layers().get(0).run().stream())
+          .forEach(
+              place ->
+                  layer.flats().stream()
+                      .filter(flat -> flat.holds(place))
+                      .forEach(flat -> flat.path(place).ifPresent(lines::add)));
+    }
+    if (halves) {
+      Flat flat = layer.flats().get(0);
+      flat.opened()
+          .drawn()
+          .foldEdge()
+          .map(fold -> fold.path().moved(flat.motion()))
+          .ifPresent(
+              fold -> {
+                Motion mirror = Motion.mirror(fold.start(), fold.end());
+                List.copyOf(lines).forEach(path -> lines.add(path.moved(mirror)));
+              });
+    }
+    List<Path> once = new ArrayList<>();
+    for (Path path : lines) {
+      Point middle = path.at(path.length() / 2).point();
+      if (once.stream()
+          .noneMatch(known -> known.at(known.length() / 2).point().distanceTo(middle) < 1)) {
+        once.add(path);
+      }
+    }
+    once.forEach(path -> scene.line(path, sews() ? Draw.STITCH : Draw.ACTION));
+    if (step.act() instanceof Act.Handle || (sews() && !(step.act() instanceof Act.Stitching))) {
       double each = 90;
-      for (Path path : layer.seam()) {
+      for (Path path : once) {
         scene.pins(path, Math.max(2, Math.min(6, (int) (path.length() / each) + 1)));
       }
     }
@@ -331,7 +487,7 @@ public final class StepFigures {
     scene.piece(flat, side, true);
     scene.piece(turned, side, true);
     shown.add(flat.piece());
-    stitched(upper);
+    stitched(upper, false);
     scene.words(Integer.toString(flat.number()), axis.toward(there, 0.5));
   }
 
@@ -345,9 +501,19 @@ public final class StepFigures {
       Path all = flat.opened().stitchLine().path().moved(flat.motion());
       scene.shape(all, flat.wrongSide(), Subject.piece(flat.piece()));
     }
-    ground.flats().forEach(this::show);
-    laid.flats().forEach(this::show);
     laid.seam().forEach(path -> scene.line(path, Draw.STITCH));
+    Labels labels = new Labels(scene.bounds()).avoid(laid.seam());
+    for (Flat flat : laid.flats()) {
+      shown.add(flat.piece());
+      label(labels, flat, point -> true);
+    }
+    for (Flat flat : ground.flats()) {
+      shown.add(flat.piece());
+      label(
+          labels,
+          flat,
+          point -> laid.flats().stream().noneMatch(on -> on.outline().contains(point)));
+    }
   }
 
   /** A band along an opening, both unrolled: their marks stand over each other. */
@@ -398,7 +564,7 @@ public final class StepFigures {
   /** A turn that lays a long narrow piece level. */
   private static Motion lengthwise(Flat flat) {
     Box box = flat.outline().bounds();
-    return box.height() > 2.5 * box.width()
+    return box.height() > NARROW * box.width()
         ? Motion.turn(box.centre(), -Math.PI / 2)
         : Motion.identity();
   }
@@ -415,6 +581,8 @@ public final class StepFigures {
             || step.act() instanceof Act.Fuse
             || step.act() instanceof Act.FormCasing;
     double x = 0;
+    double row = 0;
+    double high = 0;
     for (Map.Entry<String, List<Work>> entry : byPiece.entrySet()) {
       Optional<Flat> found = Flat.of(telling.drawn(), entry.getKey());
       if (found.isEmpty()) {
@@ -423,12 +591,20 @@ public final class StepFigures {
       Flat side = wrong ? found.get().turnedOver() : found.get();
       Flat flat = side.then(lengthwise(side));
       Box box = flat.outline().bounds();
-      Flat lying = flat.then(Motion.move(new Vector(x - box.minX(), -box.minY())));
+      if (x > 0 && x + box.width() > ROW) {
+        row -= high + 60;
+        x = 0;
+        high = 0;
+      }
+      high = Math.max(high, box.height());
+      Flat lying = flat.then(Motion.move(new Vector(x - box.minX(), row - box.maxY())));
       x += box.width() + Math.max(30, box.width() * 0.12);
       scene.piece(lying);
-      show(lying);
-      entry.getValue().forEach(work -> emphasise(lying, work));
+      List<Path> lines = new ArrayList<>();
+      entry.getValue().forEach(work -> lines.addAll(emphasise(lying, work)));
+      show(lying, lines);
     }
+    rows = row < 0;
   }
 
   private List<Work> works() {
@@ -484,21 +660,41 @@ public final class StepFigures {
         .findFirst();
   }
 
-  private void emphasise(Flat flat, Work work) {
+  /** Draws what is worked on; the lines are given back. */
+  private List<Path> emphasise(Flat flat, Work work) {
+    List<Path> lines = new ArrayList<>();
     if (work instanceof Work.OfEdge edge) {
-      flat.edge(edge.edge()).forEach(path -> scene.line(path, Draw.ACTION));
-      flat.edge(edge.edge()).stream()
-          .findFirst()
-          .ifPresent(path -> scene.dot(path.at(path.length() / 2).point()));
+      lines.addAll(flat.edge(edge.edge()));
+      lines.forEach(path -> scene.line(path, Draw.ACTION));
     } else if (work instanceof Work.OfMark mark) {
-      flat.mark(mark.mark()).forEach(path -> scene.line(path, Draw.ACTION));
+      lines.addAll(flat.mark(mark.mark()));
+      lines.forEach(path -> scene.line(path, Draw.ACTION));
     } else if (work instanceof Work.OfIntake intake) {
-      intake(flat, intake.intake());
+      lines.addAll(intake(flat, intake.intake()));
+    } else if (work instanceof Work.OfPiece && step.act() instanceof Act.Fasten fasten) {
+      for (Point at : fastened(flat, fasten)) {
+        scene.dot(at);
+        lines.add(Path.straight(at, at.plus(new Vector(1, 0))));
+      }
     }
+    return lines;
   }
 
-  private void intake(Flat flat, String name) {
+  /** Where the pattern marks buttons, buttonholes or the like on a piece. */
+  private static List<Point> fastened(Flat flat, Act.Fasten fasten) {
+    String kind = fasten.kind().name().toLowerCase(Locale.ROOT).replace("_", "");
+    List<Mark.Drill> drills = flat.opened().drawn().marks(Mark.Drill.class);
+    List<Mark.Drill> named =
+        drills.stream()
+            .filter(drill -> drill.name().replaceAll("[_0-9]+$", "").replace("_", "").equals(kind))
+            .toList();
+    List<Mark.Drill> meant = named.isEmpty() && drills.size() == fasten.count() ? drills : named;
+    return meant.stream().map(drill -> flat.motion().apply(drill.at())).toList();
+  }
+
+  private List<Path> intake(Flat flat, String name) {
     Piece piece = flat.opened().drawn();
+    List<Path> lines = new ArrayList<>();
     for (Intake intake : piece.intakes()) {
       Optional<Edge> edge = piece.edge(intake.edge());
       if (!intake.name().equals(name) || edge.isEmpty()) {
@@ -508,12 +704,21 @@ public final class StepFigures {
       if (intake instanceof Intake.Dart dart) {
         Point a = path.at(dart.from()).point();
         Point b = path.at(dart.to()).point();
-        scene.line(Path.polyline(List.of(a, dart.tip(), b)).moved(flat.motion()), Draw.STITCH);
+        lines.add(Path.polyline(List.of(a, dart.tip(), b)));
       } else if (intake instanceof Intake.Pleat pleat) {
-        pleat.lines().forEach(line -> scene.line(line.moved(flat.motion()), Draw.STITCH));
+        lines.addAll(pleat.lines());
       } else {
-        scene.line(path.part(intake.from(), intake.to()).moved(flat.motion()), Draw.ACTION);
+        lines.add(path.part(intake.from(), intake.to()));
       }
     }
+    List<Path> lying = new ArrayList<>();
+    for (Path line : lines) {
+      lying.add(line.moved(flat.motion()));
+      flat.opened()
+          .mirror()
+          .ifPresent(mirror -> lying.add(line.moved(mirror).moved(flat.motion())));
+    }
+    lying.forEach(line -> scene.line(line, Draw.STITCH));
+    return lying;
   }
 }

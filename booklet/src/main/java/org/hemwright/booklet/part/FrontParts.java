@@ -263,23 +263,49 @@ public final class FrontParts {
   }
 
   /** What steps fasten, bind, fuse and close with. */
-  private List<List<Inline>> bought() {
-    List<List<Inline>> items = new ArrayList<>();
+  /** Buttons and eyelets, those of one size together. */
+  private List<List<Inline>> fasteners() {
+    Map<String, Fasteners> all = new LinkedHashMap<>();
     for (Step step : telling.run().pattern().making().steps()) {
       if (step.act() instanceof Act.Fasten fasten
           && (fasten.kind() == Act.Fastening.BUTTON || fasten.kind() == Act.Fastening.EYELET)) {
-        items.add(
-            given.say(
-                "supplies." + fasten.kind().name().toLowerCase(Locale.ROOT),
-                Slots.of(
-                        "count",
-                        new Inline.Value(
-                            Integer.toString(fasten.count()),
-                            Provenance.of(Source.STEP, step.id(), "count")))
-                    .and(
-                        "size",
-                        telling.amount(fasten.size(), LengthKind.NOTION, step.id(), "size"))));
-      } else if (step.act() instanceof Act.Bind bind && bind.tape().isPresent()) {
+        List<Inline> size = telling.amount(fasten.size(), LengthKind.NOTION, step.id(), "size");
+        String key = "supplies." + fasten.kind().name().toLowerCase(Locale.ROOT);
+        all.merge(
+            key + Inline.plain(size),
+            new Fasteners(key, fasten.count(), List.of(step.id()), size),
+            Fasteners::and);
+      }
+    }
+    List<List<Inline>> items = new ArrayList<>();
+    for (Fasteners each : all.values()) {
+      List<String> keys = new ArrayList<>(each.steps());
+      keys.add("count");
+      items.add(
+          given.say(
+              each.count() == 1 ? each.key() + ".one" : each.key(),
+              Slots.of(
+                      "count",
+                      new Inline.Value(
+                          Integer.toString(each.count()), new Provenance(Source.STEP, keys)))
+                  .and("size", each.size())));
+    }
+    return items;
+  }
+
+  /** So many fasteners of one size, from these steps. */
+  private record Fasteners(String key, int count, List<String> steps, List<Inline> size) {
+    Fasteners and(Fasteners more) {
+      List<String> both = new ArrayList<>(steps);
+      both.addAll(more.steps);
+      return new Fasteners(key, count + more.count, both, size);
+    }
+  }
+
+  private List<List<Inline>> bought() {
+    List<List<Inline>> items = new ArrayList<>(fasteners());
+    for (Step step : telling.run().pattern().making().steps()) {
+      if (step.act() instanceof Act.Bind bind && bind.tape().isPresent()) {
         items.add(
             given.say(
                 "supplies.tape",

@@ -15,6 +15,7 @@ import org.hemwright.booklet.leaf.Section;
 import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.pattern.View;
+import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.PieceCard;
 
@@ -38,7 +39,15 @@ final class PieceParts {
     }
     List<List<Inline>> head = new ArrayList<>();
     head.add(given.say("pieces.piece"));
-    head.add(given.say("pieces.cut"));
+    List<Fabric> fabrics =
+        telling.run().pattern().fabrics().stream()
+            .filter(
+                fabric ->
+                    cards.stream()
+                        .flatMap(card -> card.cuts().stream())
+                        .anyMatch(cut -> cut.fabric().equals(fabric.name())))
+            .toList();
+    fabrics.forEach(fabric -> head.add(List.of(telling.fabric(fabric.name()))));
     if (telling.severalViews()) {
       head.add(given.say("pieces.views"));
     }
@@ -47,7 +56,7 @@ final class PieceParts {
     for (PieceCard card : cards) {
       List<List<Inline>> row = new ArrayList<>();
       row.add(telling.piece(card.name()));
-      row.add(cuts(card));
+      fabrics.forEach(fabric -> row.add(cuts(card, fabric)));
       if (telling.severalViews()) {
         List<List<Inline>> views =
             telling.run().pattern().views().stream()
@@ -69,20 +78,19 @@ final class PieceParts {
     return new Section("pieces", given.say("part.pieces"), true, blocks);
   }
 
-  private List<Inline> cuts(PieceCard card) {
+  /** How often a piece is cut of a fabric, and how. */
+  private List<Inline> cuts(PieceCard card, Fabric fabric) {
     List<List<Inline>> all = new ArrayList<>();
     int number = 0;
     for (Cut cut : card.cuts()) {
-      Slots slots =
-          Slots.of(
-                  "count",
-                  new Inline.Value(
-                      Integer.toString(cut.count()),
-                      Provenance.of(Source.PIECE, card.name(), "cut", Integer.toString(number++))))
-              .and("fabric", telling.fabric(cut.fabric()))
-              .and("mirrored", cut.mirrored() ? given.say("pieces.mirrored") : List.of());
-      all.add(given.say(cut.onFold() ? "pieces.cut-on-fold" : "pieces.cut-of", slots));
+      Provenance from = Provenance.of(Source.PIECE, card.name(), "cut", Integer.toString(number++));
+      if (cut.fabric().equals(fabric.name())) {
+        Slots slots =
+            Slots.of("count", new Inline.Value(Integer.toString(cut.count()), from))
+                .and("mirrored", cut.mirrored() ? given.say("pieces.mirrored") : List.of());
+        all.add(given.say(cut.onFold() ? "pieces.cut-on-fold" : "pieces.cut-of", slots));
+      }
     }
-    return telling.words().listed(all);
+    return all.isEmpty() ? given.say("table.none") : telling.words().listed(all);
   }
 }

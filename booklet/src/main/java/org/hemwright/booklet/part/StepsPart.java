@@ -72,7 +72,7 @@ public final class StepsPart {
   private static Block.Step block(Given given, Step step, int number, List<Step> before) {
     Telling telling = given.telling();
     StepWords words = StepWords.of(telling, step, before);
-    List<Inline> title = words.title();
+    List<Inline> title = given.prose().title(step.id()).orElseGet(words::title);
     List<Inline> numbered =
         telling.say(
             "step.title",

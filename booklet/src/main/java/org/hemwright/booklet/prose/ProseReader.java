@@ -35,8 +35,9 @@ import org.hemwright.pattern.finding.Origin;
  * Reads {@code booklet.md}.
  *
  * <p>A heading of the first level names a part of the booklet; under {@code # Steps} one of the
- * second level names a step, and under that {@code ### Posts} stands what is for the posts alone.
- * Places in braces are read by {@link InlineReader}.
+ * second level names a step, with a title for it after a colon if she has one, and under that
+ * {@code ### Posts} stands what is for the posts alone. Places in braces are read by {@link
+ * InlineReader}.
  */
 public final class ProseReader {
   private static final Parser PARSER =
@@ -97,6 +98,7 @@ public final class ProseReader {
 
   private Prose read(String text) {
     Map<String, List<Block>> parts = new LinkedHashMap<>();
+    Map<String, List<Inline>> titles = new LinkedHashMap<>();
     Map<String, List<Block>> steps = new LinkedHashMap<>();
     Map<String, List<Block>> posts = new LinkedHashMap<>();
     List<Block> into = parts.computeIfAbsent("cover", k -> new ArrayList<>());
@@ -110,6 +112,10 @@ public final class ProseReader {
         into = parts.computeIfAbsent(part, k -> new ArrayList<>());
       } else if (node instanceof Heading heading && inSteps && heading.getLevel() == 2) {
         step = step(heading);
+        String title = title(heading);
+        if (!title.isEmpty()) {
+          titles.put(step, List.of(new Inline.Own(title)));
+        }
         into = steps.computeIfAbsent(step, k -> new ArrayList<>());
       } else if (node instanceof Heading heading
           && !step.isEmpty()
@@ -119,7 +125,7 @@ public final class ProseReader {
         into.addAll(block(node));
       }
     }
-    return new Prose(parts, steps, posts);
+    return new Prose(parts, titles, steps, posts);
   }
 
   private String plain(Node node) {
@@ -135,12 +141,21 @@ public final class ProseReader {
     return id;
   }
 
+  /** What stands after the step's name and a colon, as the step's title. */
+  private String title(Heading heading) {
+    String said = plain(heading);
+    int colon = said.indexOf(':');
+    return colon < 0 ? "" : said.substring(colon + 1).strip();
+  }
+
   private String step(Heading heading) {
-    String id = plain(heading).replace(' ', '_');
+    String said = plain(heading);
+    int colon = said.indexOf(':');
+    String id = (colon < 0 ? said : said.substring(0, colon)).strip().replace(' ', '_');
     List<String> ids =
         telling.run().pattern().making().steps().stream().map(each -> each.id()).toList();
     if (!ids.contains(id)) {
-      unknown("prose-step", plain(heading), ids, heading);
+      unknown("prose-step", id, ids, heading);
     }
     return id;
   }

@@ -27,6 +27,7 @@ import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.measure.SeamWalk;
 import org.hemwright.pattern.piece.Allowance;
 import org.hemwright.pattern.piece.Edge;
+import org.hemwright.pattern.piece.Intake;
 import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Elastic;
@@ -82,7 +83,32 @@ public final class StepWords {
           ? telling.say("title.do.plain")
           : telling.words().capital(listed(dealt()));
     }
-    return telling.words().capital(telling.say("title." + key(), slots));
+    Slots named = Slots.of("work", named());
+    String one = step.act() instanceof Act.Fasten fasten && fasten.count() == 1 ? ".one" : "";
+    String key = "title." + key();
+    return telling
+        .words()
+        .capital(telling.say(telling.words().has(key + one) ? key + one : key, named));
+  }
+
+  /**
+   * What the title names: of a hem the pieces alone, where the edges are called by nothing else.
+   */
+  private List<Inline> named() {
+    List<Work.OfEdge> edges = step.work(Work.OfEdge.class);
+    boolean hems =
+        step.act() instanceof Act.Hem
+            && edges.size() == step.work().size()
+            && edges.stream().allMatch(edge -> edge.edge().contains("hem"));
+    return hems
+        ? telling
+            .words()
+            .listed(
+                edges.stream()
+                    .map(edge -> telling.piece(edge.piece(), edge.copy()))
+                    .distinct()
+                    .toList())
+        : work();
   }
 
   /** All that is said of it: who it is for, what to do, how to press, what to look at, tips. */
@@ -93,7 +119,13 @@ public final class StepWords {
     add(text, laying());
     add(text, act());
     if (handled()) {
-      add(text, List.of(new Inline.Own(sentence(step.words().notes().get(0)))));
+      String how = step.words().notes().get(0).strip();
+      if (goesOn(how)) {
+        withoutStop(text);
+        text.add(new Inline.Own(" " + (how.endsWith(".") ? how : how + ".")));
+      } else {
+        add(text, List.of(new Inline.Own(sentence(how))));
+      }
     }
     add(text, raw());
     add(text, leaving());
@@ -119,6 +151,23 @@ public final class StepWords {
   /** Whether the designer's first words say how a thing is handled, rather than give a tip. */
   private boolean handled() {
     return step.act() instanceof Act.Handle && !step.words().notes().isEmpty();
+  }
+
+  /** Whether her words go on with the sentence before them: they begin with a small letter. */
+  private static boolean goesOn(String words) {
+    return !words.isEmpty() && Character.isLowerCase(words.codePointAt(0));
+  }
+
+  /** Takes the full stop off the last sentence, so that it can go on. */
+  private static void withoutStop(List<Inline> text) {
+    int last = text.size() - 1;
+    if (last >= 0 && text.get(last) instanceof Inline.Text end && end.text().endsWith(".")) {
+      String without = end.text().substring(0, end.text().length() - 1);
+      text.remove(last);
+      if (!without.isEmpty()) {
+        text.add(new Inline.Text(without));
+      }
+    }
   }
 
   private static void add(List<Inline> text, List<Inline> sentence) {
@@ -176,23 +225,43 @@ public final class StepWords {
   }
 
   private List<Inline> listed(List<Work> works) {
-    List<List<Inline>> items = new ArrayList<>();
-    Map<String, List<String>> edges = new LinkedHashMap<>();
+    Map<Owner, List<String>> edges = new LinkedHashMap<>();
     for (Work work : works) {
       if (work instanceof Work.OfEdge edge) {
-        edges
-            .computeIfAbsent(
-                edge.piece() + edge.copy().map(c -> "." + c).orElse(""), k -> new ArrayList<>())
-            .add(edge.edge());
+        edges.computeIfAbsent(Owner.of(edge), k -> new ArrayList<>()).add(edge.edge());
       }
     }
-    Set<String> told = new LinkedHashSet<>();
+    List<List<Inline>> items = new ArrayList<>();
+    Set<List<String>> told = new LinkedHashSet<>();
+    Set<String> taken = new LinkedHashSet<>();
     for (Work work : works) {
       if (work instanceof Work.OfEdge edge) {
-        String owner = edge.piece() + edge.copy().map(c -> "." + c).orElse("");
-        if (told.add(owner)) {
-          List<String> names = edges.get(owner);
-          items.add(edges(edge, names == null ? List.of() : names));
+        List<String> names = edges.getOrDefault(Owner.of(edge), List.of());
+        if (told.add(names)) {
+          items.add(
+              edges(
+                  edges.entrySet().stream()
+                      .filter(entry -> entry.getValue().equals(names))
+                      .map(Map.Entry::getKey)
+                      .toList(),
+                  names));
+        }
+      } else if (work instanceof Work.OfIntake intake) {
+        List<Inline> names =
+            telling
+                .words()
+                .listed(
+                    works.stream()
+                        .filter(Work.OfIntake.class::isInstance)
+                        .map(Work.OfIntake.class::cast)
+                        .filter(other -> other.piece().equals(intake.piece()))
+                        .map(other -> List.<Inline>of(Telling.name(other.intake())))
+                        .toList());
+        if (taken.add(intake.piece())) {
+          items.add(
+              telling.say(
+                  "work.intake",
+                  Slots.of("intake", names).and("piece", telling.piece(intake.piece()))));
         }
       } else {
         items.add(thing(work));
@@ -201,12 +270,40 @@ public final class StepWords {
     return telling.words().listed(items);
   }
 
-  private List<Inline> edges(Work.OfEdge edge, List<String> names) {
+  /** A piece, or one copy of it. */
+  private record Owner(String piece, Optional<String> copy) {
+    static Owner of(Work.OfEdge edge) {
+      return new Owner(edge.piece(), edge.copy());
+    }
+  }
+
+  /** Edges of the same names on one piece or several: "the neck edges of front and back". */
+  private List<Inline> edges(List<Owner> owners, List<String> names) {
+    List<Inline> pieces =
+        telling
+            .words()
+            .listed(owners.stream().map(own -> telling.piece(own.piece(), own.copy())).toList());
+    Optional<String> other = owners.size() == 1 ? only(owners.get(0), names) : Optional.empty();
+    if (other.isPresent()) {
+      return telling.say(
+          "work.edges.but", Slots.of("edge", edgeName(other.get())).and("piece", pieces));
+    }
     List<List<Inline>> all = names.stream().map(n -> List.<Inline>of(edgeName(n))).toList();
     return telling.say(
-        all.size() == 1 ? "work.edge" : "work.edges",
-        Slots.of("edges", telling.words().listed(all))
-            .and("piece", telling.piece(edge.piece(), edge.copy())));
+        all.size() * owners.size() == 1 ? "work.edge" : "work.edges",
+        Slots.of("edges", telling.words().listed(all)).and("piece", pieces));
+  }
+
+  /** The one edge of a piece that is left where most of them are named. */
+  private Optional<String> only(Owner owner, List<String> names) {
+    List<String> others =
+        telling.drawn().piece(owner.piece()).stream()
+            .flatMap(piece -> piece.edges().stream())
+            .map(Edge::name)
+            .distinct()
+            .filter(name -> !names.contains(name))
+            .toList();
+    return names.size() > 2 && others.size() == 1 ? Optional.of(others.get(0)) : Optional.empty();
   }
 
   private static Inline.Value edgeName(String edge) {
@@ -236,7 +333,7 @@ public final class StepWords {
       return telling.say("work.opening", Slots.of("opening", Telling.name(opening.opening())));
     }
     Work.OfEdge edge = (Work.OfEdge) work;
-    return edges(edge, List.of(edge.edge()));
+    return edges(List.of(Owner.of(edge)), List.of(edge.edge()));
   }
 
   // --- how the layers are laid ----------------------------------------------------------------
@@ -252,63 +349,102 @@ public final class StepWords {
     if (!joins()) {
       return List.of();
     }
-    List<Inline> all = new ArrayList<>();
+    List<Laying> all = new ArrayList<>();
     for (Work.OfSeam work : step.work(Work.OfSeam.class)) {
       if (!pinned.contains(work.seam())) {
-        telling.seam(work.seam()).ifPresent(seam -> add(all, laid(seam)));
+        telling.seam(work.seam()).flatMap(this::laid).ifPresent(laid -> Laying.add(all, laid));
       }
     }
-    return all;
+    List<Inline> text = new ArrayList<>();
+    all.forEach(laid -> add(text, told(laid)));
+    return text;
   }
 
-  private List<Inline> laid(Seam seam) {
+  /** Whether it has been told how the layers of every seam are laid. */
+  private boolean isLaid() {
+    List<Work.OfSeam> seams = step.work(Work.OfSeam.class);
+    return joins()
+        && seams.size() == step.work().size()
+        && seams.stream()
+            .allMatch(
+                work ->
+                    !pinned.contains(work.seam())
+                        && telling.seam(work.seam()).flatMap(this::laid).isPresent());
+  }
+
+  /** How the layers of a seam are laid; nothing where a fold has laid them already. */
+  private Optional<Laying> laid(Seam seam) {
     Seam.Join join = seam.joins().get(0);
     Seam.Layer first = join.layers().get(0);
     Seam.Layer second = join.layers().get(join.layers().size() - 1);
     Set<String> here = pieces(first);
     Set<String> there = pieces(second);
-    boolean placed = isPlaced(second) || isPlaced(first);
+    Optional<Seam.Layer> between = between(join);
+    if (between.isPresent()) {
+      Seam.Layer outside = join.layers().get(join.layers().size() - 1);
+      return Optional.of(
+          Laying.of("lay.between", pieces(between.get()), pieces(outside))
+              .side(edgesOf(between.get()), edgesOf(outside)));
+    }
     if (here.equals(there)) {
       if (!Collections.disjoint(here, folded)) {
-        return List.of();
+        return Optional.empty();
       }
       boolean oneCopy = copies(first).equals(copies(second));
-      String key = oneCopy ? "lay.self" : "lay.twins";
-      return telling.say(
-          key,
-          Slots.of("piece", listedPieces(here))
-              .and("first", edgesOf(first))
-              .and("second", edgesOf(second)));
+      return Optional.of(
+          Laying.of(oneCopy ? "lay.self" : "lay.twins", here, there)
+              .side(edgesOf(first), edgesOf(second)));
     }
-    if (placed) {
+    if (isPlaced(second) || isPlaced(first)) {
       boolean onSecond = isPlaced(second);
       Seam.Layer on = onSecond ? second : first;
       Seam.Layer laid = onSecond ? first : second;
-      return telling.say(
-          "lay.placed",
-          Slots.of("first", listedPieces(pieces(laid)))
-              .and("second", listedPieces(pieces(on)))
-              .and("line", edgesOf(on)));
+      return Optional.of(
+          Laying.of("lay.placed", pieces(laid), pieces(on)).side(edgesOf(laid), edgesOf(on)));
     }
     boolean band = step.act() instanceof Act.Attach;
     boolean sleeve = step.act() instanceof Act.SetIn;
-    String key = band ? "lay.band" : sleeve ? "lay.sleeve" : "lay.pair";
-    List<Inline> all = new ArrayList<>();
-    add(
-        all,
-        telling.say(
-            key,
-            Slots.of("first", listedPieces(here))
-                .and("second", listedPieces(there))
-                .and("edge", edgesOf(first))
-                .and("onto", edgesOf(second))));
-    if (!band && !sleeve && seam.ease().most() > 0) {
-      add(all, telling.say("lay.ease", Slots.of("first", listedPieces(here))));
+    Laying laying =
+        Laying.of(band ? "lay.band" : sleeve ? "lay.sleeve" : "lay.pair", here, there)
+            .side(edgesOf(first), edgesOf(second));
+    boolean eased = !band && !sleeve && seam.ease().most() > 0;
+    boolean stretched = !band && seam.ease().most() < 0;
+    return Optional.of(
+        eased ? laying.then("lay.ease") : stretched ? laying.then("lay.stretch") : laying);
+  }
+
+  /** The layer that lies between two copies of another piece, where there is one. */
+  private static Optional<Seam.Layer> between(Seam.Join join) {
+    List<Seam.Layer> layers = join.layers();
+    if (layers.size() < 3) {
+      return Optional.empty();
     }
-    if (!band && seam.ease().most() < 0) {
-      add(all, telling.say("lay.stretch", Slots.of("first", listedPieces(here))));
+    Set<String> outside = pieces(layers.get(layers.size() - 1));
+    long copies = layers.stream().filter(layer -> pieces(layer).equals(outside)).count();
+    return copies == 2
+        ? layers.stream().filter(layer -> !pieces(layer).equals(outside)).findFirst()
+        : Optional.empty();
+  }
+
+  private List<Inline> told(Laying laid) {
+    List<List<Inline>> sides = new ArrayList<>();
+    for (Laying.Side side : laid.sides()) {
+      sides.add(telling.say("lay.side", Slots.of("edge", side.edge()).and("onto", side.onto())));
     }
-    return all;
+    Laying.Side first = laid.sides().get(0);
+    List<Inline> text =
+        new ArrayList<>(
+            telling.say(
+                laid.key(),
+                Slots.of("first", listedPieces(laid.first()))
+                    .and("second", listedPieces(laid.second()))
+                    .and("sides", telling.words().listed(sides))
+                    .and("edge", first.edge())
+                    .and("onto", first.onto())));
+    laid.after()
+        .ifPresent(
+            key -> add(text, telling.say(key, Slots.of("first", listedPieces(laid.first())))));
+    return text;
   }
 
   private boolean isPlaced(Seam.Layer layer) {
@@ -352,6 +488,14 @@ public final class StepWords {
 
   private List<Inline> act() {
     Act act = step.act();
+    if (isLaid() && (act instanceof Act.Sew || act instanceof Act.SetIn)) {
+      int passes =
+          step.work(Work.OfSeam.class).stream()
+              .flatMap(work -> telling.seam(work.seam()).stream())
+              .mapToInt(seam -> seam.joins().size())
+              .sum();
+      return telling.say(passes == 1 ? "act.sew.this" : "act.sew.these", slots);
+    }
     if (act instanceof Act.Attach attach) {
       slots.and("parts", parts(attach.parts()));
       boolean laid =
@@ -407,8 +551,13 @@ public final class StepWords {
       String what =
           step.work().stream().allMatch(Work.OfOpening.class::isInstance)
               ? "act.close"
-              : "act.close.dart";
+              : isPleat() ? "act.close.pleat" : "act.close.dart";
       return telling.say(what, slots);
+    } else if (act instanceof Act.Handle handle
+        && handle.kind() == Act.Handling.TURN_OUT
+        && handled()
+        && goesOn(step.words().notes().get(0).strip())) {
+      return telling.say("act.turn-out.how", slots);
     } else if (act instanceof Act.Press) {
       return step.press().isPresent() ? List.of() : telling.say("act.press", slots);
     } else if (act instanceof Act.Fold fold) {
@@ -448,6 +597,15 @@ public final class StepWords {
           : telling.say("act." + key(), slots);
     }
     return telling.say("act." + key(), slots);
+  }
+
+  /** Whether what is closed is a pleat, which is folded and held, not sewn to a point. */
+  private boolean isPleat() {
+    return step.work(Work.OfIntake.class).stream()
+        .findFirst()
+        .flatMap(work -> telling.intake(work))
+        .filter(Intake.Pleat.class::isInstance)
+        .isPresent();
   }
 
   /** Whether the first layer of its first seam is shorter than what it is sewn to. */
@@ -739,7 +897,8 @@ public final class StepWords {
                 ? "up"
                 : press instanceof PressDirection.Down ? "down" : "flat";
     boolean seam = !itself && !step.work(Work.OfSeam.class).isEmpty();
-    String key = what + way + (seam ? ".seam" : "");
+    boolean edges = itself && step.work().stream().allMatch(Work.OfEdge.class::isInstance);
+    String key = what + way + (seam ? ".seam" : edges ? ".edges" : "");
     return telling.say(telling.words().has(key) ? key : what + way, slots);
   }
 }

@@ -17,7 +17,9 @@ import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.make.Amount;
+import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.pattern.piece.Intake;
 import org.hemwright.pattern.piece.PieceCard;
 import org.hemwright.pattern.quantity.DecimalText;
 import org.hemwright.pattern.quantity.LengthKind;
@@ -270,6 +272,14 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
 
   private static Optional<Seam> seam(SizedPattern sized, String name) {
     return sized.seams().stream().filter(seam -> seam.name().equals(name)).findFirst();
+  }
+
+  /** The dart, pleat or stretch of gathers that a step names, in the drawn size. */
+  public Optional<Intake> intake(Work.OfIntake work) {
+    return drawn.piece(work.piece()).stream()
+        .flatMap(piece -> piece.intakes().stream())
+        .filter(intake -> intake.name().equals(work.intake()))
+        .findFirst();
   }
 
   /** Whether several views are told. */

@@ -3,6 +3,8 @@ package org.hemwright.booklet.write;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
@@ -14,6 +16,8 @@ final class BlockWriter {
 
   /** A wider figure stands in a row of its own (mm). */
   private static final double WIDE_FIGURE = 84;
+
+  private static final Pattern FRACTION = Pattern.compile("(\\d+)\u2044(\\d+)");
 
   private final Markup out;
   private final Pictures pictures;
@@ -221,8 +225,22 @@ final class BlockWriter {
       out.open("span", "class", "v", "data-from", value.from().toString());
       out.text(value.text()).close("span");
     } else {
-      out.text(value.text());
+      fractions(value.text());
     }
+  }
+
+  /** Text for paper, its fractions that are no character of their own set as fractions. */
+  private void fractions(String text) {
+    Matcher fraction = FRACTION.matcher(text);
+    int told = 0;
+    while (fraction.find()) {
+      out.text(text.substring(told, fraction.start()));
+      out.open("span", "class", "over").text(fraction.group(1)).close("span");
+      out.text("\u2044");
+      out.open("span", "class", "under").text(fraction.group(2)).close("span");
+      told = fraction.end();
+    }
+    out.text(text.substring(told));
   }
 
   private void term(Inline.Term term) {
