@@ -18,6 +18,9 @@ import org.hemwright.pattern.finding.Messages;
  * shorter still. They go on in legs of equal work; after each the shorter layout is handed to the
  * other. The result is the same whether the legs run side by side or one after the other.
  *
+ * <p>Few simple shapes come out exactly right: each layout of them is made as tight as its shapes'
+ * order allows by a linear program.
+ *
  * <p>Sources: Egeblad, Nielsen and Odgaard 2007; Umetani et al. 2009; Gardeyn, Vanden Berghe and
  * Wauters 2025 for the search; Imamichi, Yagiura and Nagamochi 2009 for the depth of an overlap.
  */
@@ -221,10 +224,15 @@ public final class Laying {
     return shortest;
   }
 
-  /** The first of these layouts that the checker accepts: settled, as found, or the plain one. */
+  /**
+   * The first of these layouts that the checker accepts: tightened, settled, as found, the plain
+   * one.
+   */
   private Layout accepted(Places found, Places plain) {
     LayoutChecker checker = new LayoutChecker(task.problem);
-    for (Places places : List.of(new Settling(task).settle(found), found, plain)) {
+    Places settled = new Settling(task).settle(found);
+    Places tightened = new Tightening(task).tighten(settled);
+    for (Places places : List.of(tightened, settled, found, plain)) {
       Layout layout = task.layout(places);
       if (checker.accepts(layout)) {
         return layout;

@@ -21,7 +21,8 @@ public final class NoFitStore {
     return new NoFitRegion(fixed, parts(fixed), moving, parts(moving));
   }
 
-  private List<ConvexPart> parts(GridOutline outline) {
+  /** The convex parts of a standing outline. */
+  List<ConvexPart> parts(GridOutline outline) {
     return parts.computeIfAbsent(outline, ConvexParts::of);
   }
 

@@ -35,6 +35,12 @@ final class Searcher {
    */
   private static final int SETTLED_AT_ONCE = 12;
 
+  /**
+   * How much shorter the strip becomes at least where layouts are tightened: any layout that is
+   * shorter at all then lies otherwise, and is soon as short as that way of lying can be.
+   */
+  private static final double SLIGHT_SHRINK = 1e-6;
+
   private final LayTask task;
   private final SearchRules rules;
   private final Chance chance;
@@ -43,9 +49,11 @@ final class Searcher {
   private final Shrinkage shrinkage;
   private final Disruption disruption;
   private final Settling settling;
+  private final Tightening tightening;
   private final List<Places> pool = new ArrayList<>();
   private Places best;
   private boolean found;
+  private final double leastShrink;
   private double shrink;
   private boolean squeezing;
 
@@ -64,8 +72,11 @@ final class Searcher {
     shrinkage = new Shrinkage(crowd, task.room, chance);
     disruption = new Disruption(crowd, task.room, chance, task.areaOfShape);
     settling = new Settling(task);
+    tightening = new Tightening(task);
     best = fallback;
-    shrink = rules.shrink();
+    leastShrink =
+        crowd.size <= SETTLED_AT_ONCE && tightening.applies() ? SLIGHT_SHRINK : rules.shrink();
+    shrink = leastShrink;
   }
 
   Places best() {
@@ -138,7 +149,7 @@ final class Searcher {
           shortenFrom(best.length);
         }
         case GIVEN_UP -> {
-          shrink = rules.shrink();
+          shrink = leastShrink;
           if (found) {
             disruptFromPool();
           } else {
@@ -152,7 +163,7 @@ final class Searcher {
 
   private void remember() {
     Places layout = Places.of(crowd, 0);
-    best = crowd.size <= SETTLED_AT_ONCE ? settling.settle(layout) : layout;
+    best = crowd.size <= SETTLED_AT_ONCE ? tightening.tighten(settling.settle(layout)) : layout;
     found = true;
     pool.clear();
   }
@@ -161,7 +172,7 @@ final class Searcher {
     if (separation.sweeps() < EASY) {
       shrink = Math.min(FASTEST_SHRINK, shrink * 2);
     } else if (separation.sweeps() > HARD) {
-      shrink = Math.max(rules.shrink(), shrink / 2);
+      shrink = Math.max(leastShrink, shrink / 2);
     }
   }
 
