@@ -14,6 +14,7 @@ import org.hemwright.workroom.drag.DragView;
 import org.hemwright.workroom.keep.Remembered;
 import org.hemwright.workroom.ledger.LedgerView;
 import org.hemwright.workroom.making.MakingView;
+import org.hemwright.workroom.numbers.NumbersView;
 import org.hemwright.workroom.proof.ProofView;
 import org.hemwright.workroom.release.ReleaseView;
 import org.hemwright.workroom.room.View;
@@ -37,6 +38,7 @@ public final class Workroom implements BrowserDoor {
         table,
         new DragView(table),
         new DialView(table),
+        new NumbersView(table),
         new LedgerView(),
         new BodiesView(),
         new ProofView(),

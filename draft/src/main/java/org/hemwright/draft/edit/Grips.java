@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.hemwright.draft.plan.Evaluation;
 import org.hemwright.draft.plan.Plan;
 import org.hemwright.draft.syntax.Document;
@@ -37,8 +35,6 @@ public final class Grips {
 
   /** A number that moves the thing by less than this share of its own change does not move it. */
   private static final double STILL = 1e-6;
-
-  private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\p{N}_]*");
 
   private final Evaluation one;
   private final Plan plan;
@@ -87,7 +83,7 @@ public final class Grips {
     if (!own.isEmpty()) {
       grips.add(new Grip(Grip.Kind.OWN, "", Optional.empty(), document.text(), own, line));
     }
-    for (Statement number : named(statement)) {
+    for (Statement number : NamedNumbers.in(document, statement)) {
       number(number);
     }
     leg(statement, line);
@@ -146,36 +142,6 @@ public final class Grips {
     return before.isPresent()
         && after.isPresent()
         && before.get().distanceTo(after.get()) > STILL * TRIAL;
-  }
-
-  /** The dials and {@code let}s that a statement names, in the order in which it names them. */
-  private List<Statement> named(Statement statement) {
-    Set<String> words = new LinkedHashSet<>();
-    Matcher matcher = WORD.matcher(source.text(statement.span()));
-    while (matcher.find()) {
-      words.add(matcher.group());
-    }
-    Map<String, Statement> numbers = new LinkedHashMap<>();
-    for (Statement each : document.statements()) {
-      collect(each, numbers);
-      if (each instanceof Statement.Section section
-          && section.span().start() <= statement.span().start()) {
-        boolean around =
-            section.body().stream().anyMatch(line -> line.span().equals(statement.span()));
-        if (around) {
-          section.body().forEach(line -> collect(line, numbers));
-        }
-      }
-    }
-    return words.stream().filter(numbers::containsKey).map(numbers::get).toList();
-  }
-
-  private static void collect(Statement statement, Map<String, Statement> numbers) {
-    if (statement instanceof Statement.Dial dial) {
-      numbers.put(dial.name().text(), dial);
-    } else if (statement instanceof Statement.Let let) {
-      numbers.put(let.name().text(), let);
-    }
   }
 
   private void number(Statement statement) {

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
  * text (design, "Edits").
  */
 class DragTest {
-  private static final SizeChart CHART =
+  static final SizeChart CHART =
       Charts.of(
           """
           size,waist (cm),hip (cm)

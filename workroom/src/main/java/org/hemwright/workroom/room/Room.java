@@ -269,6 +269,13 @@ public final class Room implements Host, AutoCloseable {
     return new EditedFolder(folder, texts);
   }
 
+  /** What the texts would come to with another text in the place of one; nothing is changed. */
+  public LiveDraft tried(String file, String text) {
+    SortedMap<String, String> others = new TreeMap<>(texts);
+    others.put(file, text);
+    return Workbench.draft(new EditedFolder(folder, others));
+  }
+
   /** The window whose question is being answered; absent where nobody asked. */
   public Optional<Window> asking() {
     return asking;

@@ -5,6 +5,7 @@ import { get, put, select, watch } from '../state.js';
 import { drawing, names, nearestDrawing } from '../table/pieces.js';
 import { LEDGER } from '../words/ledger.js';
 import { dials } from './dials.js';
+import { saidLines } from './lines.js';
 import { sizePlot } from './plot.js';
 
 let page = null;
@@ -45,7 +46,7 @@ async function tell() {
   shownOf = key;
   put({ lit: answer.mates ?? [] });
   fill(page, path(thing), make('h2', {}, set(answer.title)), ...answer.words.map((each) => make('p', { class: 'soft' }, set(each))),
-      ...answer.rows.map(row), members(thing));
+      saidLines(thing), ...answer.rows.map(row), members(thing));
 }
 
 /** The way back from a thing to its piece and to all. */
