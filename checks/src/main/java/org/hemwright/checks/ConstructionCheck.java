@@ -1,9 +1,10 @@
 package org.hemwright.checks;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.pattern.Check;
 import org.hemwright.pattern.Pattern;
+import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.construction.Assembly;
 import org.hemwright.pattern.construction.Strip;
@@ -23,8 +24,10 @@ import org.hemwright.pattern.seam.Seam;
  * section 7, "Step record"). Silent where the document does not say how it is made.
  *
  * @param question which
+ * @param followed the views of each size as they are put together, for all the questions
  */
-record ConstructionCheck(Trouble.Question question) implements EachSizeCheck {
+record ConstructionCheck(Trouble.Question question, OncePerRun<List<Assembly>> followed)
+    implements Check {
   @Override
   public boolean asksOfParts() {
     return false;
@@ -36,16 +39,15 @@ record ConstructionCheck(Trouble.Question question) implements EachSizeCheck {
   }
 
   @Override
-  public List<Finding> check(SizedPattern sized, Pattern pattern) {
-    List<Finding> findings = new ArrayList<>();
-    for (Assembly assembly : Assembly.all(pattern, sized)) {
-      for (Trouble trouble : assembly.troubles()) {
-        if (trouble.kind().question() == question) {
-          findings.add(told(trouble, sized, pattern));
-        }
-      }
-    }
-    return findings;
+  public List<Finding> check(SizeRun run) {
+    List<List<Assembly>> assemblies = followed.of(run);
+    return BySize.findings(
+        run,
+        index ->
+            assemblies.get(index).stream()
+                .flatMap(assembly -> assembly.troubles(question).stream())
+                .map(trouble -> told(trouble, run.sizes().get(index), run.pattern()))
+                .toList());
   }
 
   private static Finding told(Trouble trouble, SizedPattern sized, Pattern pattern) {

@@ -1,6 +1,5 @@
 package org.hemwright.checks;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,9 +7,7 @@ import org.hemwright.pattern.Check;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
-import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.finding.Finding;
-import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.piece.AddedAllowance;
 import org.hemwright.pattern.piece.CutLine;
 import org.hemwright.pattern.piece.Piece;
@@ -40,14 +37,7 @@ interface CutLineCheck extends Check {
   @Override
   default List<Finding> check(SizeRun run) {
     List<Map<String, AddedAllowance>> drawn = cutLines().of(run);
-    List<Finding> all = new ArrayList<>();
-    for (int i = 0; i < drawn.size(); i++) {
-      SizedPattern sized = run.sizes().get(i);
-      List<String> size = List.of(sized.size().name());
-      check(sized, run.pattern(), new Drawn(drawn.get(i)))
-          .forEach(finding -> all.add(finding.in(size)));
-    }
-    List<String> chart = run.pattern().chart().sizes().stream().map(Size::name).toList();
-    return new FindingOrder(chart).of(all);
+    return BySize.findings(
+        run, index -> check(run.sizes().get(index), run.pattern(), new Drawn(drawn.get(index))));
   }
 }

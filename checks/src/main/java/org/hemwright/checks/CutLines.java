@@ -1,6 +1,5 @@
 package org.hemwright.checks;
 
-import java.lang.ref.WeakReference;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,21 +7,14 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.piece.AddedAllowance;
 
-/**
- * The cut lines of a run, drawn once for all the checks that look at them. Only the last run that
- * was asked for is kept, and it is not kept alive.
- */
+/** The cut lines of a run, drawn once for all the checks that look at them. */
 final class CutLines {
-  private WeakReference<SizeRun> run = new WeakReference<>(null);
-  private List<Map<String, AddedAllowance>> drawn = List.of();
+  private final OncePerRun<Map<String, AddedAllowance>> drawn =
+      new OncePerRun<>((pattern, sized) -> of(sized));
 
   /** The allowances of every piece, by its name, one map for each size of the run. */
-  synchronized List<Map<String, AddedAllowance>> of(SizeRun asked) {
-    if (!run.refersTo(asked)) {
-      drawn = asked.sizes().parallelStream().map(CutLines::of).toList();
-      run = new WeakReference<>(asked);
-    }
-    return drawn;
+  List<Map<String, AddedAllowance>> of(SizeRun run) {
+    return drawn.of(run);
   }
 
   private static Map<String, AddedAllowance> of(SizedPattern sized) {

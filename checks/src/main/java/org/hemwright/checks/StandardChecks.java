@@ -2,6 +2,7 @@ package org.hemwright.checks;
 
 import java.util.List;
 import org.hemwright.pattern.Check;
+import org.hemwright.pattern.construction.Assembly;
 import org.hemwright.pattern.construction.Trouble.Question;
 import org.hemwright.pattern.finding.Messages;
 
@@ -12,6 +13,7 @@ public final class StandardChecks {
   /** Every check, held to these settings. */
   public static List<Check> with(CheckSettings settings) {
     CutLines cutLines = new CutLines();
+    OncePerRun<List<Assembly>> followed = new OncePerRun<>(Assembly::all);
     return List.of(
         new OutlineCheck(),
         new AllowanceDrawnCheck(cutLines),
@@ -48,12 +50,12 @@ public final class StandardChecks {
         new StretchArrowCheck(settings),
         new LengthenCheck(settings),
         new ClothWidthCheck(cutLines, settings),
-        new ConstructionCheck(Question.EDGES),
-        new ConstructionCheck(Question.ORDER),
-        new ConstructionCheck(Question.OPENINGS),
-        new ConstructionCheck(Question.PRESSING),
-        new ConstructionCheck(Question.STITCHES),
-        new ConstructionCheck(Question.MARKS),
+        new ConstructionCheck(Question.EDGES, followed),
+        new ConstructionCheck(Question.ORDER, followed),
+        new ConstructionCheck(Question.OPENINGS, followed),
+        new ConstructionCheck(Question.PRESSING, followed),
+        new ConstructionCheck(Question.STITCHES, followed),
+        new ConstructionCheck(Question.MARKS, followed),
         new ChildCordCheck(ChildLimits.HANDBOOK),
         new ChildSmallPartsCheck(ChildLimits.HANDBOOK),
         new ChildSleepwearCheck(ChildLimits.HANDBOOK));

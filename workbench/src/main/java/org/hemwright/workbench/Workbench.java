@@ -223,26 +223,38 @@ public final class Workbench {
    */
   public static List<CheckAnswer> check(SizeRun run) {
     FindingOrder order = new FindingOrder(sizeNames(run));
-    List<SizeRun> cutApart = new ArrayList<>();
-    for (SplitChoice choice : SplitChoice.declared(run)) {
-      cutApart.add(SplitRun.of(run, List.of(choice)));
-    }
     Acceptances accepted = Acceptances.of(run);
+    Map<String, Set<Finding>> asked = new LinkedHashMap<>();
+    for (Check check : CHECKS) {
+      ask(check, run, accepted, asked);
+    }
+    for (SplitChoice choice : SplitChoice.declared(run)) {
+      SizeRun parts = SplitRun.of(run, List.of(choice));
+      Acceptances judged = Acceptances.of(parts);
+      for (Check check : CHECKS) {
+        if (check.asksOfParts()) {
+          ask(check, parts, judged, asked);
+        }
+      }
+    }
     List<CheckAnswer> answers = new ArrayList<>();
     Map<String, List<Finding>> found = new LinkedHashMap<>();
-    for (Check check : CHECKS) {
-      Set<Finding> all = new LinkedHashSet<>(accepted.judged(check.id(), check.check(run)));
-      for (SizeRun parts : check.asksOfParts() ? cutApart : List.<SizeRun>of()) {
-        all.addAll(Acceptances.of(parts).judged(check.id(), check.check(parts)));
-      }
-      List<Finding> judged = List.copyOf(all);
-      found.put(check.id(), judged);
-      answers.add(new CheckAnswer(check.id(), order.of(judged)));
-    }
+    asked.forEach(
+        (id, findings) -> {
+          found.put(id, List.copyOf(findings));
+          answers.add(new CheckAnswer(id, order.of(found.get(id))));
+        });
     if (!run.pattern().acceptances().isEmpty()) {
       answers.add(new CheckAnswer(Acceptances.ID, order.of(accepted.idle(found))));
     }
     return List.copyOf(answers);
+  }
+
+  private static void ask(
+      Check check, SizeRun run, Acceptances accepted, Map<String, Set<Finding>> asked) {
+    asked
+        .computeIfAbsent(check.id(), id -> new LinkedHashSet<>())
+        .addAll(accepted.judged(check.id(), check.check(run)));
   }
 
   /**

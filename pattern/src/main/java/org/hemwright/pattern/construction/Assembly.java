@@ -47,6 +47,11 @@ public record Assembly(String view, List<Done> steps, List<Trouble> troubles) {
     return all;
   }
 
+  /** Of the troubles, those that answer one question, in order. */
+  public List<Trouble> troubles(Trouble.Question question) {
+    return troubles.stream().filter(trouble -> trouble.kind().question() == question).toList();
+  }
+
   /** What the step of that id did; nothing where this view has no such step. */
   public Optional<Done> step(String id) {
     return steps.stream().filter(done -> done.step().id().equals(id)).findFirst();

@@ -51,7 +51,7 @@ final class Crossings {
       layers.add(crossings);
       crossings.forEach(crossing -> passOver(crossing.crossed(), step, pass.seam().name()));
     }
-    double length = LayerWalk.of(pass.join().layers().get(0), table.cloth.sized()).length();
+    double length = LayerWalk.length(pass.join().layers().get(0), table.cloth.sized());
     for (int i = 0; i < layers.size(); i++) {
       for (int j = i + 1; j < layers.size(); j++) {
         for (Crossing one : layers.get(i)) {
@@ -101,11 +101,11 @@ final class Crossings {
     List<Crossing> found = new ArrayList<>();
     List<EdgePlace> run = layer.run();
     boolean round = table.cloth.round(layer, table.corners).orElse(false);
-    double length = LayerWalk.of(layer, table.cloth.sized()).length();
+    double length = LayerWalk.length(layer, table.cloth.sized());
     double walked = 0;
     for (int i = 0; i < run.size(); i++) {
       EdgePlace place = run.get(i);
-      walked += LayerWalk.of(new Seam.Layer(List.of(place)), table.cloth.sized()).length();
+      walked += LayerWalk.length(new Seam.Layer(List.of(place)), table.cloth.sized());
       boolean last = i + 1 == run.size();
       if (last && !round) {
         add(found, pass, place, false, 1, Optional.empty());

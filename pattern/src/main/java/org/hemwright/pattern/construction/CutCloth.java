@@ -1,11 +1,14 @@
 package org.hemwright.pattern.construction;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hemwright.geometry.Motion;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.PathPlace;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.Pattern;
@@ -26,34 +29,53 @@ final class CutCloth {
   private final Pattern pattern;
   private final SizedPattern sized;
   private final Map<String, Piece> pieces = new LinkedHashMap<>();
+  private final Map<String, Map<String, Edge>> edges = new HashMap<>();
   private final List<Strip> strips = new ArrayList<>();
-  private final Map<String, List<Pass>> passes = new LinkedHashMap<>();
-  private final Map<Strip, List<Pass>> passesOf = new LinkedHashMap<>();
+  private final Map<Part, List<Strip>> stripsOf = new HashMap<>();
+  private final List<Pass> passes = new ArrayList<>();
+  private final Map<String, List<Pass>> passesOfSeam = new HashMap<>();
+  private final Map<Strip, List<Pass>> passesAlong = new HashMap<>();
+  private final Map<Part, List<Pass>> passesOn = new HashMap<>();
+  private final Map<Strip, PathPlace> middles = new HashMap<>();
 
   CutCloth(Pattern pattern, View view, SizedPattern sized) {
     this.pattern = pattern;
     this.sized = sized;
     for (Piece piece : sized.pieces()) {
       if (view.pieces().contains(piece.name())) {
-        pieces.put(piece.name(), piece);
-        strips.addAll(strips(piece));
+        add(piece);
       }
     }
     for (Seam seam : sized.seams()) {
-      List<Pass> own = new ArrayList<>();
       for (int i = 0; i < seam.joins().size(); i++) {
         Pass pass = new Pass(seam, i);
         if (pass.parts().stream().allMatch(part -> pieces.containsKey(part.piece()))) {
-          own.add(pass);
-          pass.strips()
-              .forEach(
-                  strip -> passesOf.computeIfAbsent(strip, each -> new ArrayList<>()).add(pass));
+          add(pass);
         }
       }
-      if (!own.isEmpty()) {
-        passes.put(seam.name(), own);
-      }
     }
+  }
+
+  private void add(Piece piece) {
+    pieces.put(piece.name(), piece);
+    Map<String, Edge> named = new HashMap<>();
+    piece.edges().forEach(edge -> named.putIfAbsent(edge.name(), edge));
+    edges.put(piece.name(), named);
+    for (Strip strip : strips(piece)) {
+      strips.add(strip);
+      put(stripsOf, strip.part(), strip);
+    }
+  }
+
+  private void add(Pass pass) {
+    passes.add(pass);
+    put(passesOfSeam, pass.seam().name(), pass);
+    pass.strips().forEach(strip -> put(passesAlong, strip, pass));
+    pass.parts().forEach(part -> put(passesOn, part, pass));
+  }
+
+  private static <K, V> void put(Map<K, List<V>> lists, K key, V value) {
+    lists.computeIfAbsent(key, each -> new ArrayList<>()).add(value);
   }
 
   private static List<Strip> strips(Piece piece) {
@@ -98,15 +120,20 @@ final class CutCloth {
 
   /** Every pass of every seam that this view sews. */
   List<Pass> passes() {
-    return passes.values().stream().flatMap(List::stream).toList();
+    return passes;
   }
 
   List<Pass> passes(String seam) {
-    return passes.getOrDefault(seam, List.of());
+    return passesOfSeam.getOrDefault(seam, List.of());
   }
 
   List<Pass> passesOf(Strip strip) {
-    return passesOf.getOrDefault(strip, List.of());
+    return passesAlong.getOrDefault(strip, List.of());
+  }
+
+  /** The passes that take a part, in order. */
+  List<Pass> passesOn(Part part) {
+    return passesOn.getOrDefault(part, List.of());
   }
 
   List<Part> parts(Work.OfPiece work) {
@@ -125,11 +152,11 @@ final class CutCloth {
   }
 
   List<Strip> strips(Part part) {
-    return strips.stream().filter(strip -> strip.part().equals(part)).toList();
+    return stripsOf.getOrDefault(part, List.of());
   }
 
   Optional<Edge> edge(Strip strip) {
-    return piece(strip.piece()).flatMap(piece -> piece.edge(strip.edge()));
+    return Optional.ofNullable(edges.getOrDefault(strip.piece(), Map.of()).get(strip.edge()));
   }
 
   /** Whether it is a line on a piece, not an edge. */
@@ -264,16 +291,23 @@ final class CutCloth {
 
   /** Away from the cloth, at the middle of a strip, as its half lies when the piece is opened. */
   Vector outward(Strip strip) {
-    Edge edge = edge(strip).orElseThrow();
-    Vector out = edge.path().at(edge.path().length() / 2).tangent().right();
+    Vector out = drawnMiddle(strip).tangent().right();
     return mirror(strip).map(out::moved).orElse(out);
   }
 
   /** The middle of a strip, as its half lies when the piece is opened. */
   Point middle(Strip strip) {
-    Edge edge = edge(strip).orElseThrow();
-    Point middle = edge.path().at(edge.path().length() / 2).point();
+    Point middle = drawnMiddle(strip).point();
     return mirror(strip).map(motion -> motion.apply(middle)).orElse(middle);
+  }
+
+  private PathPlace drawnMiddle(Strip strip) {
+    return middles.computeIfAbsent(
+        strip,
+        each -> {
+          Path path = edge(each).orElseThrow().path();
+          return path.at(path.length() / 2);
+        });
   }
 
   private Optional<Motion> mirror(Strip strip) {

@@ -11,21 +11,11 @@ import org.hemwright.pattern.make.Work;
  * @param work what of its work this view has
  * @param sewn the passes that it sewed, in order
  * @param strips the edges that it dealt with: sewn, hemmed, finished, bound, pressed, left raw
- * @param together the cut copies that hang together with those strips once it is done
- * @param round the strips that close to a round when it is done, of those that it dealt with
  */
-public record Done(
-    Step step,
-    List<Work> work,
-    List<Pass> sewn,
-    List<Strip> strips,
-    List<Part> together,
-    List<Strip> round) {
+public record Done(Step step, List<Work> work, List<Pass> sewn, List<Strip> strips) {
   public Done {
     work = List.copyOf(work);
     sewn = List.copyOf(sewn);
     strips = List.copyOf(strips);
-    together = List.copyOf(together);
-    round = List.copyOf(round);
   }
 }

@@ -80,17 +80,7 @@ final class Follower {
     }
 
     Done done() {
-      List<Strip> all = List.copyOf(strips);
-      return new Done(
-          step,
-          work,
-          sewn,
-          all,
-          table.together(all.stream().map(Strip::part).distinct().toList()),
-          all.stream()
-              .filter(strip -> !table.cloth.isLine(strip))
-              .filter(strip -> stitches.isRound(strip, table.corners))
-              .toList());
+      return new Done(step, work, sewn, List.copyOf(strips));
     }
 
     private List<Pass> passes() {

@@ -3,14 +3,41 @@ package org.hemwright.pattern.construction;
 import java.util.List;
 import java.util.stream.Stream;
 import org.hemwright.pattern.seam.Seam;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One pass of a seam: its left, say, or its right.
  *
- * @param seam the seam
- * @param index which of its joins, from 0
+ * <p>What it takes is told once and kept, since every step of a making asks for it; two passes are
+ * equal that are the same join of equal seams.
  */
-public record Pass(Seam seam, int index) {
+public final class Pass {
+  private final Seam seam;
+  private final int index;
+  private final List<Strip> strips;
+  private final List<Part> parts;
+
+  Pass(Seam seam, int index) {
+    this.seam = seam;
+    this.index = index;
+    strips = strips(seam.joins().get(index)).toList();
+    parts = strips.stream().map(Strip::part).distinct().toList();
+  }
+
+  private static Stream<Strip> strips(Seam.Join join) {
+    return join.layers().stream().flatMap(layer -> layer.run().stream()).map(Strip::of);
+  }
+
+  /** The seam. */
+  public Seam seam() {
+    return seam;
+  }
+
+  /** Which of its joins, from 0. */
+  public int index() {
+    return index;
+  }
+
   /** The layers that it brings together. */
   public Seam.Join join() {
     return seam.joins().get(index);
@@ -18,20 +45,32 @@ public record Pass(Seam seam, int index) {
 
   /** The strips of all its layers, in their order. */
   public List<Strip> strips() {
-    return stream().toList();
-  }
-
-  private Stream<Strip> stream() {
-    return join().layers().stream().flatMap(layer -> layer.run().stream()).map(Strip::of);
+    return strips;
   }
 
   /** The cut copies that it takes, each once. */
   public List<Part> parts() {
-    return stream().map(Strip::part).distinct().toList();
+    return parts;
   }
 
   /** Whether both its layers lie on one cut copy, as those of a band folded in half do. */
   public boolean isWithinOnePart() {
-    return parts().size() == 1;
+    return parts.size() == 1;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Pass pass && index == pass.index && seam.equals(pass.seam));
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * seam.name().hashCode() + index;
+  }
+
+  @Override
+  public String toString() {
+    return "Pass[" + seam.name() + ", " + index + "]";
   }
 }

@@ -376,13 +376,7 @@ final class Sewer {
   }
 
   private List<Pass> passesOn(Part part) {
-    List<Pass> passes = new ArrayList<>();
-    for (Pass pass : table.cloth.passes()) {
-      if (table.isSewn(pass) && pass.parts().contains(part)) {
-        passes.add(pass);
-      }
-    }
-    return passes;
+    return table.cloth.passesOn(part).stream().filter(table::isSewn).toList();
   }
 
   void enclose(Strip strip, Step step) {

@@ -76,13 +76,12 @@ final class StitchWork {
     return seam.ease().share() && (seam.ease().least() != 0 || seam.ease().most() != 0);
   }
 
-  /** Whether an edge is part of a round when all is sewn. */
-  boolean isRound(Strip strip) {
-    return isRound(strip, table.finished);
-  }
-
-  /** Whether an edge, with those that go on from it under the same name, closes to a round. */
-  boolean isRound(Strip strip, Corners corners) {
+  /**
+   * Whether an edge, with those that go on from it under the same name, closes to a round when all
+   * is sewn.
+   */
+  private boolean isRound(Strip strip) {
+    Corners corners = table.finished;
     List<Strip> alike =
         table.cloth.strips().stream().filter(each -> each.edge().equals(strip.edge())).toList();
     List<Strip> walked = new ArrayList<>(List.of(strip));

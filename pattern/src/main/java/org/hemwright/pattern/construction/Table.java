@@ -1,6 +1,5 @@
 package org.hemwright.pattern.construction;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -144,20 +143,5 @@ final class Table {
 
   OptionalDouble mm(Amount amount) {
     return amount.in(cloth.sized().numbers());
-  }
-
-  /** The parts that hang together by what is sewn so far, from these on. */
-  List<Part> together(List<Part> from) {
-    Set<Part> reached = new LinkedHashSet<>(from);
-    List<Part> left = new ArrayList<>(from);
-    while (!left.isEmpty()) {
-      Part part = left.remove(left.size() - 1);
-      for (Pass pass : cloth.passes()) {
-        if (isSewn(pass) && pass.parts().contains(part)) {
-          pass.parts().stream().filter(reached::add).forEach(left::add);
-        }
-      }
-    }
-    return cloth.strips().stream().map(Strip::part).distinct().filter(reached::contains).toList();
   }
 }

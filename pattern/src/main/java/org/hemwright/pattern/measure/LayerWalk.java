@@ -85,7 +85,7 @@ public record LayerWalk(double length, List<Stop> stops) {
             new Stop(
                 walked, joint(before.get(), place), Optional.empty(), place, stretch.point(0)));
       }
-      for (Notch notch : stretch.notches) {
+      for (Notch notch : stretch.notches()) {
         double on = NotchPlace.along(stretch.edge.orElseThrow(), notch);
         double at = stretch.walkedTo(on);
         if (at > Tolerance.DRAWN_LENGTH && at < stretch.length() - Tolerance.DRAWN_LENGTH) {
@@ -98,6 +98,15 @@ public record LayerWalk(double length, List<Stop> stops) {
     }
     stops.sort(Comparator.comparingDouble(Stop::distance));
     return new LayerWalk(walked, stops);
+  }
+
+  /** The whole length of a layer in one size (mm), where what is passed on the way is not asked. */
+  public static double length(Seam.Layer layer, SizedPattern sized) {
+    double walked = 0;
+    for (EdgePlace place : layer.run()) {
+      walked += Stretch.of(place, sized).map(Stretch::length).orElse(0.0);
+    }
+    return walked;
   }
 
   /** Where a length along a layer (mm, kept within it) falls; absent where no piece is drawn. */
@@ -140,7 +149,7 @@ public record LayerWalk(double length, List<Stop> stops) {
       double to,
       boolean against,
       Optional<Edge> edge,
-      List<Notch> notches) {
+      Piece piece) {
     static Optional<Stretch> of(EdgePlace place, SizedPattern sized) {
       return sized.piece(place.piece()).flatMap(piece -> of(place, piece));
     }
@@ -162,7 +171,7 @@ public record LayerWalk(double length, List<Stop> stops) {
                         line.length(),
                         place.reversed(),
                         Optional.empty(),
-                        List.of()));
+                        piece));
       }
       Edge found = edge.get();
       double length = found.path().length();
@@ -180,10 +189,20 @@ public record LayerWalk(double length, List<Stop> stops) {
               sewn.sewnAt(to),
               place.reversed(),
               edge,
-              piece.notches().stream()
-                  .filter(n -> n.edge().equals(place.edge()))
-                  .filter(n -> !sewn.isFolded(NotchPlace.along(found, n), Tolerance.DRAWN_LENGTH))
-                  .toList()));
+              piece));
+    }
+
+    /** The notches of the edge that no closed dart or pleat hides. */
+    List<Notch> notches() {
+      return edge.stream()
+          .flatMap(
+              on ->
+                  piece.notches().stream()
+                      .filter(notch -> notch.edge().equals(on.name()))
+                      .filter(
+                          notch ->
+                              !sewn.isFolded(NotchPlace.along(on, notch), Tolerance.DRAWN_LENGTH)))
+          .toList();
     }
 
     double length() {
