@@ -226,6 +226,11 @@ public final class Printing {
     return pages(nests.get(0), format);
   }
 
+  /** The pages of a file for one size alone, drawn now. */
+  public PatternPages pages(PageFormat format, Size size) {
+    return pages(Edition.of(run, nests.get(0).view(), List.of(List.of(size)), options), format);
+  }
+
   private String fileName(Edition edition, PageFormat format) {
     return names.file(edition.view(), format.fileName(), "pdf");
   }

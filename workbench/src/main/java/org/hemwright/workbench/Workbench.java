@@ -323,6 +323,11 @@ public final class Workbench {
             CheckSettings.HANDBOOK.sewing().seamFail()));
   }
 
+  /** The printable files with the house's logo, not made yet: their pages can be looked at. */
+  public static Printing printing(Evaluated evaluated, SizeRun run, PaperOptions options) {
+    return Printing.of(run, options.withLogo(Branding.logo(evaluated)));
+  }
+
   /** Makes the printable files with the house's logo; one step of progress for each file. */
   public static PrintedPattern print(
       Evaluated evaluated, SizeRun run, PaperOptions options, Progress progress) {

@@ -15,6 +15,7 @@ import org.hemwright.workroom.keep.Remembered;
 import org.hemwright.workroom.ledger.LedgerView;
 import org.hemwright.workroom.making.MakingView;
 import org.hemwright.workroom.numbers.NumbersView;
+import org.hemwright.workroom.paper.PaperView;
 import org.hemwright.workroom.proof.ProofView;
 import org.hemwright.workroom.release.ReleaseView;
 import org.hemwright.workroom.room.View;
@@ -43,6 +44,7 @@ public final class Workroom implements BrowserDoor {
         new BodiesView(),
         new ProofView(),
         new ClothView(),
+        new PaperView(),
         new MakingView(),
         new ReleaseView(),
         new GuideView(remembered, opener));

@@ -72,7 +72,7 @@ final class Chromium implements AutoCloseable {
             new Browser.NewPageOptions()
                 .setViewportSize(width, height)
                 .setColorScheme(dark ? ColorScheme.DARK : ColorScheme.LIGHT));
-    page.setDefaultTimeout(20_000);
+    page.setDefaultTimeout(60_000);
     page.onConsoleMessage(
         message -> {
           if (message.type().equals("error") || message.type().equals("warning")) {

@@ -38,10 +38,17 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
   /**
    * The pages with pieces of one group, and those of them that each of its sizes needs, for all
    * pieces and for each view that a maker may choose.
+   *
+   * @param sizes the names of the group's sizes
+   * @param pages how many pages hold its pieces
+   * @param tilesOfSize by the size's name, the names of the pages that it needs
+   * @param pagesOfSize how many those are
+   * @param pagesOfView the same for each view
    */
   public record GroupCount(
       List<String> sizes,
       int pages,
+      Map<String, List<String>> tilesOfSize,
       Map<String, Integer> pagesOfSize,
       Map<String, Map<String, Integer>> pagesOfView) {}
 
@@ -235,8 +242,10 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
 
   private static GroupCount count(GroupSheet sheet) {
     Map<String, Integer> pages = new LinkedHashMap<>();
+    Map<String, List<String>> names = new LinkedHashMap<>();
     for (Size size : sheet.group().sizes()) {
       List<Tile> tiles = sheet.tiles(size);
+      names.put(size.name(), tiles.stream().map(Tile::name).toList());
       pages.put(size.name(), tiles.size());
     }
     Map<String, Map<String, Integer>> ofViews = new LinkedHashMap<>();
@@ -247,7 +256,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
       }
       ofViews.put(view.name(), ofView);
     }
-    return new GroupCount(sheet.group().sizeNames(), sheet.tiles().size(), pages, ofViews);
+    return new GroupCount(sheet.group().sizeNames(), sheet.tiles().size(), names, pages, ofViews);
   }
 
   private static List<String> sizes(Content content) {

@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.leaf.Section;
 import org.hemwright.pattern.SizeRun;
-import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.talk.Frame;
@@ -27,12 +27,15 @@ public final class MakingView implements View {
   /** {@code {"ask": "booklet"}}: told by and by as {@code booklet}. */
   private static Frame booklet(Room room, Window window, Question question)
       throws Question.Unclear {
-    Evaluated evaluated = room.draft().evaluated();
     SizeRun run =
-        evaluated.run().orElseThrow(() -> new Question.Unclear("there is nothing to make yet"));
+        room.draft()
+            .evaluated()
+            .run()
+            .orElseThrow(() -> new Question.Unclear("there is nothing to make yet"));
+    PatternFolder folder = room.edited();
     int revision = room.revision();
     room.atLength(
-        () -> Workbench.booklet(evaluated, run, Optional.empty(), List.of(), ""),
+        () -> Workbench.booklet(Workbench.evaluate(folder), run, Optional.empty(), List.of(), ""),
         made -> window.send(told(room, run, revision, made)));
     return new Frame(Frame.answer());
   }

@@ -18,6 +18,7 @@ import org.hemwright.workbench.Progress;
 import org.hemwright.workbench.Publication;
 import org.hemwright.workbench.PublishOrder;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.release.ReleaseShelf;
@@ -59,14 +60,14 @@ public final class ReleaseView implements View {
    * to.
    */
   private Frame publish(Room room, Window window, Question question) throws Question.Unclear {
-    Evaluated evaluated = room.draft().evaluated();
     if (publishing) {
       throw new Question.Unclear("a publication is being made already");
     }
-    if (!evaluated.sound() || room.place().isEmpty()) {
+    if (!room.draft().evaluated().sound() || room.place().isEmpty()) {
       throw new Question.Unclear("the document has slips to be mended first");
     }
     publishing = true;
+    PatternFolder folder = room.edited();
     boolean proof = question.body().path("proof").asBoolean();
     boolean release = !proof && question.body().path("release").asBoolean();
     int revision = room.revision();
@@ -82,7 +83,7 @@ public final class ReleaseView implements View {
                                 .put("done", done)
                                 .put("of", of))));
     room.atLength(
-        () -> published(room, evaluated, place, proof, release, progress),
+        () -> published(room, Workbench.evaluate(folder), place, proof, release, progress),
         told -> {
           publishing = false;
           told.put("revision", revision);

@@ -55,6 +55,8 @@ public final class Room implements Host, AutoCloseable {
       Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "room"));
   private final ExecutorService beside =
       Executors.newSingleThreadExecutor(work -> daemon(work, "room-beside"));
+  private final ExecutorService promptly =
+      Executors.newSingleThreadExecutor(work -> daemon(work, "room-promptly"));
   private final ExecutorService atLength =
       Executors.newSingleThreadExecutor(work -> daemon(work, "room-at-length"));
   private LiveDraft draft;
@@ -176,6 +178,7 @@ public final class Room implements Host, AutoCloseable {
     thread.execute(this::keep);
     thread.shutdown();
     beside.shutdownNow();
+    promptly.shutdownNow();
     atLength.shutdownNow();
     try {
       if (!thread.awaitTermination(5, TimeUnit.SECONDS)) {
@@ -209,6 +212,11 @@ public final class Room implements Host, AutoCloseable {
   /** Works something out beside the room's thread, one after another, and goes on with it there. */
   public <T> void beside(java.util.function.Supplier<T> work, Consumer<T> then) {
     on(beside, work, then);
+  }
+
+  /** The same for what she waits for and what is soon done, so that it need not wait for checks. */
+  public <T> void promptly(java.util.function.Supplier<T> work, Consumer<T> then) {
+    on(promptly, work, then);
   }
 
   /** The same for what takes seconds, so that what takes less need not wait for it. */

@@ -13,6 +13,7 @@ const MODULES = {
   draft: () => import('./draft.js'),
   proof: () => import('./proof.js'),
   cloth: () => import('./cloth.js'),
+  paper: () => import('./paper.js'),
   making: () => import('./making.js'),
   release: () => import('./release.js'),
 };
