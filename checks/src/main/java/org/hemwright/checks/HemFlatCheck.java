@@ -54,15 +54,18 @@ record HemFlatCheck(CheckSettings settings) implements EachSizeCheck {
     if (mirrored || beside.onFold() || off <= settings.sewing().hemOff()) {
       return;
     }
-    findings.add(
+    Finding.Builder finding =
         Finding.fail(id(), tip.text())
             .with("piece", tip.piece().name())
             .with("edge", edge.name())
             .with("beside", beside.name())
             .with("by", Argument.mm(off))
             .values(off, 0, "mm")
-            .at(Place.on(edge.origin(), tip.piece().name(), tip.point()))
-            .build()
-            .as(off > settings.sewing().seamFail() ? Status.FAIL : Status.WARN));
+            .at(Place.on(edge.origin(), tip.piece().name(), tip.point()));
+    if (beside.allowance() instanceof Allowance.TurnedBack) {
+      finding.with("other", beside.name());
+    }
+    findings.add(
+        finding.build().as(off > settings.sewing().seamFail() ? Status.FAIL : Status.WARN));
   }
 }

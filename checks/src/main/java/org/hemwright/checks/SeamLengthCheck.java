@@ -19,6 +19,9 @@ import org.hemwright.pattern.seam.Seam;
  * whole and differ between notches have a notch out of place, which is another check's to tell.
  */
 record SeamLengthCheck(CheckSettings settings) implements EachSizeCheck {
+  /** A share this near to one half is taken for a half forgotten, which changes the words only. */
+  private static final double ABOUT_HALF = 0.02;
+
   @Override
   public String id() {
     return "seam-length";
@@ -99,17 +102,21 @@ record SeamLengthCheck(CheckSettings settings) implements EachSizeCheck {
       String second = join.layers().get(layer).text();
       boolean eased = !seam.ease().equals(Seam.Ease.NONE);
       String code = (eased ? "seam-ease" : "seam-length") + (index < 0 ? "" : "-part");
+      String shorter = beyond > 0 ? second : first;
       Finding.Builder finding =
           Finding.fail(code, "seam " + seam.name())
               .with("seam", seam.name())
               .with("first", first)
               .with("second", second)
               .with("longer", beyond > 0 ? first : second)
-              .with("shorter", beyond > 0 ? second : first)
+              .with("shorter", shorter)
               .with("by", Argument.mm(Math.abs(beyond)))
               .with("first_length", Argument.mm(part.first()))
               .with("second_length", Argument.mm(part.second()))
               .values(part.first(), part.first() - beyond, "mm");
+      if (index < 0 && !eased && isHalf(part) && !shorter.startsWith("every ")) {
+        finding.with("half", shorter);
+      }
       if (index >= 0) {
         finding.with("from", end(index)).with("to", end(index + 1));
       }
@@ -119,6 +126,12 @@ record SeamLengthCheck(CheckSettings settings) implements EachSizeCheck {
               spot -> finding.at(Place.on(seam.origin(), spot.place().piece(), spot.point())),
               () -> finding.at(seam.origin()));
       return finding.build().as(judged(beyond));
+    }
+
+    /** Whether one layer is half of the other, as where both halves of a folded piece are meant. */
+    private boolean isHalf(SeamWalk.Interval part) {
+      double share = Math.min(part.first(), part.second()) / Math.max(part.first(), part.second());
+      return Math.abs(share - 0.5) <= ABOUT_HALF;
     }
 
     /** What stands at the start of an interval: the layer's start, a notch, its end. */

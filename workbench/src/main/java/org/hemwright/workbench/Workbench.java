@@ -47,6 +47,7 @@ import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.PrintedPattern;
 import org.hemwright.paper.Printing;
 import org.hemwright.pattern.Check;
+import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Coverage;
 import org.hemwright.pattern.body.Size;
@@ -60,6 +61,7 @@ import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.notion.NotionSettings;
 import org.hemwright.pattern.notion.Notions;
+import org.hemwright.pattern.quantity.LengthFormat;
 import org.hemwright.pattern.sample.SampleAnswer;
 import org.hemwright.pattern.sample.SampleAnswers;
 import org.hemwright.pattern.sample.SampleLog;
@@ -393,7 +395,7 @@ public final class Workbench {
         BookletSources.input(evaluated.sources(), run, yardage, printed), language);
   }
 
-  /** Makes sentences of every finding that any stage may give. */
+  /** Makes sentences of every finding that any stage may give, in the document's units. */
   public static Wording wording(Optional<SizeRun> run) {
     Wording wording =
         Wording.of(
@@ -415,7 +417,16 @@ public final class Workbench {
             ReleaseShelf.messages(),
             Advising.messages(),
             Messages.beside(Workbench.class, "workbench.properties"));
-    return run.map(known -> wording.overSizes(sizeNames(known))).orElse(wording);
+    return run.map(known -> wording.overSizes(sizeNames(known)).showing(lengths(known)))
+        .orElse(wording);
+  }
+
+  /** Inches stand first where the document does so, and millimetres beside them. */
+  private static LengthFormat lengths(SizeRun run) {
+    return LengthFormat.of(
+        run.pattern().details().units() == Details.Units.INCHES
+            ? LengthFormat.Edition.INCHES_FIRST
+            : LengthFormat.Edition.METRIC_ONLY);
   }
 
   /** Makes sentences of what changed between two versions, over the sizes of the new. */

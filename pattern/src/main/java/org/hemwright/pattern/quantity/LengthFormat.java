@@ -34,7 +34,10 @@ public record LengthFormat(Edition edition, boolean typographic, LengthRounding 
     return new LengthFormat(edition, true, rounding);
   }
 
-  /** The text of a length (mm). */
+  /**
+   * The text of a length (mm). What is too small for the parts of an inch that are shown, stands in
+   * millimetres alone.
+   */
   public String text(double mm, LengthKind kind) {
     StringBuilder text = new StringBuilder();
     for (LengthPart part : parts(mm, kind)) {
@@ -56,7 +59,9 @@ public record LengthFormat(Edition edition, boolean typographic, LengthRounding 
     double metric = pair.map(LengthRounding.Partners::mm).map(size -> sign * size).orElse(mm);
     double inches = pair.map(LengthRounding.Partners::inchesInMm).map(s -> sign * s).orElse(mm);
     List<LengthPart> parts = new ArrayList<>();
-    switch (edition) {
+    boolean tooSmall = mm != 0 && inchCount(inches, kind) == 0;
+    Edition shown = tooSmall && edition != Edition.INCHES_ONLY ? Edition.METRIC_ONLY : edition;
+    switch (shown) {
       case METRIC_ONLY -> addMetric(parts, metric, kind);
       case INCHES_ONLY -> addInches(parts, inches, kind);
       case METRIC_FIRST -> {
@@ -82,9 +87,13 @@ public record LengthFormat(Edition edition, boolean typographic, LengthRounding 
             small ? DecimalText.of(rounded, 3) + " mm" : DecimalText.of(rounded / 10, 4) + " cm"));
   }
 
+  private long inchCount(double mm, LengthKind kind) {
+    return Math.round(Math.abs(mm) / LengthUnit.INCHES.mm() * rounding.step(kind).inchParts());
+  }
+
   private void addInches(List<LengthPart> parts, double mm, LengthKind kind) {
     int divisions = rounding.step(kind).inchParts();
-    long count = Math.round(Math.abs(mm) / LengthUnit.INCHES.mm() * divisions);
+    long count = inchCount(mm, kind);
     long whole = count / divisions;
     int rest = (int) (count % divisions);
     String sign = mm < 0 && count > 0 ? "\u2212" : "";
