@@ -97,6 +97,13 @@ final class ClothQuestions {
   private Optional<String> stretchAlong = Optional.empty();
 
   @Option(
+      names = "--repeat",
+      paramLabel = "LENGTH",
+      description =
+          "About how much more a stripe or plaid takes that repeats so far along: --repeat 10cm.")
+  private Optional<String> repeat = Optional.empty();
+
+  @Option(
       names = "--price",
       split = ",",
       paramLabel = "PRICE",
@@ -120,6 +127,9 @@ final class ClothQuestions {
             .orElse(OptionalDouble.empty()),
         stretched("--stretch", stretch, told),
         stretched("--stretch-along", stretchAlong, told),
+        repeat
+            .map(text -> OptionalDouble.of(length("--repeat", text, told)))
+            .orElse(OptionalDouble.empty()),
         prices(run, told));
   }
 
@@ -168,6 +178,7 @@ final class ClothQuestions {
     List<Double> asked = new ArrayList<>();
     widths.forEach(text -> asked.add(length("--width", text, problems)));
     fitIn.ifPresent(text -> length("--fit-in", text, problems));
+    repeat.ifPresent(text -> length("--repeat", text, problems));
     double apart = length("--gap", gap, problems);
     double along = share("--shrink", shrink, problems);
     double across = share("--shrink-across", shrinkAcross, problems);

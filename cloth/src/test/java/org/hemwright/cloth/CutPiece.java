@@ -16,6 +16,7 @@ import org.hemwright.pattern.piece.CornerFinish;
 import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Grain;
+import org.hemwright.pattern.piece.Notch;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.piece.PieceCard;
 
@@ -25,6 +26,7 @@ public final class CutPiece {
 
   private final String name;
   private final List<Path> paths;
+  private final List<Notch> notches = new ArrayList<>();
   private int count = 1;
   private boolean mirrored;
   private boolean onFold;
@@ -78,6 +80,12 @@ public final class CutPiece {
     return this;
   }
 
+  /** With a notch on an edge, so far from its start, counter-clockwise (mm). */
+  public CutPiece notch(String notch, int edge, double distance) {
+    notches.add(new Notch("e" + edge, distance, Notch.Kind.SINGLE, Optional.of(notch), ORIGIN));
+    return this;
+  }
+
   /** Its grain runs from the origin to a point. */
   public CutPiece grainTo(double x, double y) {
     grainTo = new Point(x, y);
@@ -107,7 +115,7 @@ public final class CutPiece {
         Outline.of(round),
         edges,
         corners,
-        List.of(),
+        notches,
         Optional.of(new Grain(Point.ORIGIN, grainTo, ORIGIN)),
         List.of(),
         List.of(),

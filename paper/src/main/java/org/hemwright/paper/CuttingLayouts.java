@@ -76,7 +76,7 @@ public final class CuttingLayouts {
   }
 
   private static String fabric(YardageRow row) {
-    boolean other = row.nap() != row.fabric().nap();
+    boolean other = row.nap() != row.fabric().laidWith();
     String name = row.fabric().name().toLowerCase(Locale.ROOT);
     return other ? name + "-with-nap" : name;
   }

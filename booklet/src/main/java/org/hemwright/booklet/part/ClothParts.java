@@ -145,7 +145,8 @@ public final class ClothParts {
                                 share,
                                 Provenance.of(Source.FABRIC, fabric.name(), "stretch-along"))))));
     text.addAll(
-        telling.say(fabric.nap() == Fabric.Nap.ONE_WAY ? "cloth.one-way" : "cloth.either-way"));
+        telling.say(
+            fabric.laidWith() == Fabric.Nap.ONE_WAY ? "cloth.one-way" : "cloth.either-way"));
     return text;
   }
 

@@ -92,6 +92,10 @@ final class CuttingTable {
       double low = (double) lane.low();
       double high = (double) lane.high();
       gather(moved, low, high, farthest);
+      if (task.room.onBars(moved)) {
+        addOnBars(moved, low, high, farthest);
+        continue;
+      }
       add(0, low, low, high, farthest);
       add(0, high, low, high, farthest);
       for (int e = 0; e < edgeCount; e++) {
@@ -142,6 +146,26 @@ final class CuttingTable {
         edges[at + 2] = bx;
         edges[at + 3] = by;
         edgeCount++;
+      }
+    }
+  }
+
+  /** On each bar the lane's edges, and where it crosses what may be touched. */
+  private void addOnBars(int moved, double low, double high, double farthest) {
+    double step = task.room.repeat(moved);
+    for (double bar = task.room.nextX(moved, 0);
+        bar <= farthest;
+        bar = task.room.nextX(moved, bar + step / 2)) {
+      add(bar, low, low, high, farthest);
+      add(bar, high, low, high, farthest);
+      for (int e = 0; e < edgeCount * S; e += S) {
+        double along = edges[e + 2] - edges[e];
+        double share = (bar - edges[e]) / along;
+        if (along == 0 ? Math.abs(bar - edges[e]) < 1 : share >= 0 && share <= 1) {
+          double reached = along == 0 ? 0 : share;
+          add(bar, edges[e + 1] + reached * (edges[e + 3] - edges[e + 1]), low, high, farthest);
+          add(bar, edges[e + 3], low, high, along == 0 ? farthest : -1);
+        }
       }
     }
   }
@@ -252,6 +276,9 @@ final class CuttingTable {
    * that it has.
    */
   double farthestLeft(int moved, double px, double py) {
+    if (task.room.onBars(moved)) {
+      return barFarthestLeft(moved, px, py);
+    }
     found = 0;
     gather(moved, py, py, px);
     add(0, py, py, py, px);
@@ -270,5 +297,18 @@ final class CuttingTable {
     }
     double[] first = leftmost(moved, 1);
     return first.length > 0 ? Math.min(px, first[0]) : px;
+  }
+
+  private double barFarthestLeft(int moved, double px, double py) {
+    double step = task.room.repeat(moved);
+    double reached = px;
+    for (double next = px - step; next > -step / 2; next -= step) {
+      double bar = task.room.nextX(moved, next - step / 2);
+      if (bar >= reached || !clear(moved, bar, py)) {
+        break;
+      }
+      reached = bar;
+    }
+    return reached;
   }
 }

@@ -44,7 +44,7 @@ final class LayTask {
     forms = new Forms(problem, grid);
     table = new NoFitTable(forms, store);
     int shapes = problem.shapes().size();
-    room = new Room(forms, shapes);
+    room = new Room(this, shapes);
     List<Integer> copies = new ArrayList<>();
     areaOfShape = new double[shapes];
     double area = 0;
@@ -52,13 +52,11 @@ final class LayTask {
     for (int shape = 0; shape < shapes; shape++) {
       Cut first = forms.cutsOf(shape).get(0);
       areaOfShape[shape] = forms.outline(first.form()).area();
-      longest =
-          Math.max(
-              longest,
-              forms.cutsOf(shape).stream()
-                  .mapToDouble(c -> (double) c.width())
-                  .min()
-                  .orElseThrow());
+      double shortest = Double.POSITIVE_INFINITY;
+      for (int cut : room.cutsOf(shape)) {
+        shortest = Math.min(shortest, room.nextX(cut, 0) + (double) forms.cuts().get(cut).width());
+      }
+      longest = Math.max(longest, shortest);
       for (int copy = 0; copy < problem.shapes().get(shape).demand(); copy++) {
         copies.add(shape);
         area += areaOfShape[shape];
@@ -94,10 +92,10 @@ final class LayTask {
         start = end;
         across = own.lanes().get(0).low();
       }
-      x[copy] = start;
+      x[copy] = room.nextX(cut[copy], start);
       y[copy] = across;
       top = across + own.height();
-      end = Math.max(end, start + own.width());
+      end = Math.max(end, x[copy] + own.width());
     }
     return new Places(end, 0, cut, x, y);
   }
@@ -135,11 +133,16 @@ final class LayTask {
         x[copy] = (double) (grid.toGrid(placement.x()) - chosen.originX());
         y[copy] = (double) (grid.toGrid(placement.y()) - chosen.originY());
       }
-      x[copy] = Math.max(0, x[copy]);
+      x[copy] = onBar(cut[copy], Math.max(0, x[copy]));
       y[copy] = room.nearestY(cut[copy], y[copy]);
       length = Math.max(length, x[copy] + (double) forms.cuts().get(cut[copy]).width());
     }
     return new Places(length, 0, cut, x, y);
+  }
+
+  private double onBar(int cut, double x) {
+    double far = x + (double) forms.cuts().get(cut).width() + 2 * room.repeat(cut);
+    return room.nearestX(cut, far, x);
   }
 
   private int cutInTurn(int shape, Turn turn, int otherwise) {

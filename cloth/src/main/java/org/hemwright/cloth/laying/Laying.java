@@ -1,6 +1,7 @@
 package org.hemwright.cloth.laying;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
@@ -225,14 +226,16 @@ public final class Laying {
   }
 
   /**
-   * The first of these layouts that the checker accepts: tightened, settled, as found, the plain
-   * one.
+   * The shortest of these layouts that the checker accepts: tightened, settled, as found, or the
+   * plain one.
    */
   private Layout accepted(Places found, Places plain) {
     LayoutChecker checker = new LayoutChecker(task.problem);
     Places settled = new Settling(task).settle(found);
     Places tightened = new Tightening(task).tighten(settled);
-    for (Places places : List.of(tightened, settled, found, plain)) {
+    List<Places> all = new ArrayList<>(List.of(tightened, settled, found, plain));
+    all.sort(Comparator.comparingDouble(places -> places.length));
+    for (Places places : all) {
       Layout layout = task.layout(places);
       if (checker.accepts(layout)) {
         return layout;

@@ -77,6 +77,7 @@ public final class LayoutChecker {
             new Objection(at, about("lay-outside", placement).with("depth", depth).build()));
       }
     }
+    addOffBars(layout, shapes, objections);
     addOverlaps(placed, objections);
     objections.sort(Comparator.comparingInt(Objection::placement));
     for (LooseShape shape : problem.shapes()) {
@@ -93,6 +94,21 @@ public final class LayoutChecker {
 
   /** A placed outline and its place in the layout's list. */
   private record Laid(int at, PlacedOutline outline) {}
+
+  private void addOffBars(
+      Layout layout, Map<String, LooseShape> shapes, List<Objection> objections) {
+    for (int at = 0; at < layout.placements().size(); at++) {
+      Placement placement = layout.placements().get(at);
+      LooseShape shape = shapes.get(placement.id());
+      double apart =
+          shape == null ? 0 : shape.bars().map(bars -> bars.apart(placement.x())).orElse(0.0);
+      if (apart > TOUCH * problem.stripWidth()) {
+        objections.add(
+            new Objection(
+                at, about("lay-off-bar", placement).with("apart", Double.toString(apart)).build()));
+      }
+    }
+  }
 
   private void addOverlaps(List<Laid> placed, List<Objection> objections) {
     List<Laid> byX = new ArrayList<>(placed);

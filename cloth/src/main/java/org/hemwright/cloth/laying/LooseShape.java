@@ -1,6 +1,7 @@
 package org.hemwright.cloth.laying;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One kind of shape to be laid, as often as it is demanded.
@@ -10,9 +11,15 @@ import java.util.List;
  * @param turns the ways it may lie, at least one, none twice
  * @param outline its corners in order, either way round, the first not repeated; a simple polygon
  * @param lanes the parts of the strip's width it is held to; empty: anywhere
+ * @param bars the places along the strip that its origin is held to; absent: any
  */
 public record LooseShape(
-    String id, int demand, List<Turn> turns, List<Spot> outline, List<Lane> lanes) {
+    String id,
+    int demand,
+    List<Turn> turns,
+    List<Spot> outline,
+    List<Lane> lanes,
+    Optional<Bars> bars) {
 
   public LooseShape {
     turns = List.copyOf(turns);
@@ -37,6 +44,11 @@ public record LooseShape(
   /** A shape that may lie anywhere on the strip. */
   public LooseShape(String id, int demand, List<Turn> turns, List<Spot> outline) {
     this(id, demand, turns, outline, List.of());
+  }
+
+  /** A shape that may lie anywhere along its lanes. */
+  public LooseShape(String id, int demand, List<Turn> turns, List<Spot> outline, List<Lane> lanes) {
+    this(id, demand, turns, outline, lanes, Optional.empty());
   }
 
   /** The area of one copy, in the problem's unit squared; positive. */

@@ -153,8 +153,9 @@ final class PlaceSearch {
     }
   }
 
-  private boolean step(double dx, double dy) {
+  private boolean step(double stepX, double dy) {
     double length = crowd.length();
+    double dx = stepX > 0 ? Math.max(stepX, room.repeat(cut)) : 0;
     double aheadX = room.nearestX(cut, length, x + dx);
     double aheadY = room.nearestY(cut, y + dy);
     double backX = room.nearestX(cut, length, x - dx);

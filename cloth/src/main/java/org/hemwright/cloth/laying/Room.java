@@ -1,5 +1,7 @@
 package org.hemwright.cloth.laying;
 
+import java.util.Optional;
+
 /**
  * Where the box's corner of each cut may lie: its lanes across the strip, and along it up to a
  * length.
@@ -10,7 +12,13 @@ final class Room {
   private final double[][] lanes;
   private final int[][] cutsOfShape;
 
-  Room(Forms forms, int shapes) {
+  /** By cut, a place of the box's corner on a bar, and how far bars are apart; 0: none. */
+  private final double[] bar;
+
+  private final double[] repeat;
+
+  Room(LayTask task, int shapes) {
+    Forms forms = task.forms;
     width = forms.cuts().stream().mapToDouble(Cut::width).toArray();
     lanes = new double[width.length][];
     for (int cut = 0; cut < lanes.length; cut++) {
@@ -19,6 +27,16 @@ final class Room {
               .flatMapToDouble(
                   r -> java.util.stream.LongStream.of(r.low(), r.high()).asDoubleStream())
               .toArray();
+    }
+    bar = new double[width.length];
+    repeat = new double[width.length];
+    for (int cut = 0; cut < width.length; cut++) {
+      Cut own = forms.cuts().get(cut);
+      Optional<Bars> bars = task.problem.shapes().get(own.shape()).bars();
+      if (bars.isPresent()) {
+        repeat[cut] = task.grid.steps(bars.get().repeat());
+        bar[cut] = task.grid.steps(bars.get().offset()) - own.originX();
+      }
     }
     cutsOfShape = new int[shapes][];
     for (int shape = 0; shape < shapes; shape++) {
@@ -37,13 +55,41 @@ final class Room {
     return cutsOfShape[shape];
   }
 
+  /** Whether a cut is held to bars. */
+  boolean onBars(int cut) {
+    return repeat[cut] > 0;
+  }
+
+  /** How far apart the bars are that a cut is held to, in grid steps; 0: it is held to none. */
+  double repeat(int cut) {
+    return repeat[cut];
+  }
+
+  /** The first x at or after a place; on a bar where the cut is held to them. */
+  double nextX(int cut, double x) {
+    double from = Math.max(0, x);
+    return onBars(cut) ? atBar(cut, Math.ceil((from - 0.5 - bar[cut]) / repeat[cut])) : from;
+  }
+
+  private double atBar(int cut, double steps) {
+    double x = Math.rint(bar[cut] + steps * repeat[cut]);
+    return x < 0 ? Math.rint(bar[cut] + (steps + 1) * repeat[cut]) : x;
+  }
+
   /** The last x on a strip of a length; below 0 where the cut is longer than the strip. */
   double lastX(int cut, double length) {
-    return length - width[cut];
+    double last = length - width[cut];
+    if (!onBars(cut) || last < 0) {
+      return last;
+    }
+    double x =
+        Math.rint(bar[cut] + Math.floor((last + 0.5 - bar[cut]) / repeat[cut]) * repeat[cut]);
+    return x > last ? Math.rint(x - repeat[cut]) : x;
   }
 
   double drawX(int cut, double length, Chance chance) {
-    return Math.rint(chance.between(0, lastX(cut, length)));
+    double x = chance.between(0, lastX(cut, length));
+    return onBars(cut) ? nearestX(cut, length, x) : Math.rint(x);
   }
 
   double drawY(int cut, Chance chance) {
@@ -53,7 +99,12 @@ final class Room {
   }
 
   double nearestX(int cut, double length, double x) {
-    return Math.rint(Math.max(0, Math.min(lastX(cut, length), x)));
+    double last = lastX(cut, length);
+    double near = Math.max(0, Math.min(last, x));
+    if (!onBars(cut)) {
+      return Math.rint(near);
+    }
+    return Math.min(last, atBar(cut, Math.rint((near - bar[cut]) / repeat[cut])));
   }
 
   double nearestY(int cut, double y) {

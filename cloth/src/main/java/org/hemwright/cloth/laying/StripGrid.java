@@ -67,8 +67,12 @@ final class StripGrid {
 
   /** The grid line nearest to a coordinate. */
   long toGrid(double value) {
-    double steps = stepsPerUnit > 0 ? value * stepsPerUnit : value / stripWidth * FINE;
-    return (long) Math.rint(steps);
+    return (long) Math.rint(steps(value));
+  }
+
+  /** The same, not rounded. */
+  double steps(double value) {
+    return stepsPerUnit > 0 ? value * stepsPerUnit : value / stripWidth * FINE;
   }
 
   /** The coordinate of a grid line. */

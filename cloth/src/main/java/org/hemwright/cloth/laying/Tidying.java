@@ -124,6 +124,9 @@ final class Tidying {
       }
     }
     places.removeIf(place -> place < 0 || place > length - width(copy));
+    if (task.room.onBars(cut[copy])) {
+      places.removeIf(place -> task.room.nearestX(cut[copy], length, place) != place);
+    }
     return places;
   }
 

@@ -38,7 +38,16 @@ final class Tightening {
   Tightening(LayTask task) {
     this.task = task;
     this.width = (double) task.grid.width();
-    simple = fewParts();
+    simple = fewParts() && !onBars();
+  }
+
+  /** Copies that are held to bars cannot move by a little. */
+  private boolean onBars() {
+    boolean held = false;
+    for (int cut = 0; cut < task.forms.cuts().size(); cut++) {
+      held |= task.room.onBars(cut);
+    }
+    return held;
   }
 
   private boolean fewParts() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.hemwright.cloth.laying.Layout;
 import org.hemwright.cloth.laying.Placement;
@@ -44,7 +45,7 @@ public record ClothLaying(
       Layout layout = layouts.get(i);
       double atStart = section.times(plan.sheet()) > 1 ? 0 : section.gap();
       double taken = layout.length() - section.gap() - atStart;
-      double apart = i == 0 ? 0 : gap;
+      double apart = i == 0 ? 0 : toBar(start + gap, plan.repeat()) - start;
       start += apart;
       length += apart + section.times(plan.sheet()) * taken;
       addPieces(section, layout, start - atStart, pieces);
@@ -52,6 +53,13 @@ public record ClothLaying(
       openFrom = section.open() && i > 0 ? openFrom : start;
     }
     return new ClothLaying(plan.sheet(), length, openFrom, pieces);
+  }
+
+  /** The first place from here on where bars lie as they do at the cut end of the cloth. */
+  private static double toBar(double place, OptionalDouble repeat) {
+    return repeat.isPresent()
+        ? Math.ceil(place / repeat.getAsDouble()) * repeat.getAsDouble()
+        : place;
   }
 
   private static void addPieces(
@@ -165,7 +173,8 @@ public record ClothLaying(
     double first = left(kept, true);
     boolean both = kept.stream().anyMatch(LaidPiece::open) && folded > 0;
     double gap = both ? sheet.settings().gap() : 0;
-    double back = kept.stream().anyMatch(LaidPiece::open) ? first - folded - gap : 0;
+    double room = kept.stream().anyMatch(LaidPiece::open) ? first - folded - gap : 0;
+    double back = wholeRepeats(room, kept);
     List<LaidPiece> moved = new ArrayList<>();
     for (LaidPiece laid : kept) {
       moved.add(laid.open() ? laid.moved(new Vector(-back, 0)) : laid);
@@ -173,6 +182,18 @@ public record ClothLaying(
     double end = Math.max(folded, right(moved, true));
     double twice = sheet.fold() == Fold.CROSSWISE ? folded : 0;
     return new ClothLaying(sheet, end + twice, both || folded > 0 ? folded : end, moved);
+  }
+
+  /** So far that bars stay bars. */
+  private static double wholeRepeats(double room, List<LaidPiece> pieces) {
+    return pieces.stream()
+        .flatMap(laid -> laid.piece().striped().stream())
+        .flatMapToDouble(striped -> striped.repeat().along().stream())
+        .findFirst()
+        .stream()
+        .map(repeat -> Math.floor(room / repeat) * repeat)
+        .findFirst()
+        .orElse(room);
   }
 
   private static double right(List<LaidPiece> pieces, boolean open) {

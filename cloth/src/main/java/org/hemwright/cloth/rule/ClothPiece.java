@@ -3,6 +3,7 @@ package org.hemwright.cloth.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Point;
@@ -37,6 +38,7 @@ import org.hemwright.pattern.piece.Piece;
  * @param evenSided whether y = 0 is an axis of symmetry, of its outline, notches and drill marks,
  *     so that it may lie on a lengthwise fold and be its own mirror image
  * @param evenTurned whether it is its own mirror image once it is turned end for end
+ * @param striped how it is held to the bars of its cloth; absent where it is not
  */
 public record ClothPiece(
     String id,
@@ -49,7 +51,8 @@ public record ClothPiece(
     Silhouette room,
     Optional<Silhouette> halfRoom,
     boolean evenSided,
-    boolean evenTurned) {
+    boolean evenTurned,
+    Optional<Striped> striped) {
   /** Two outlines this close are cut alike (mm): the width of a chalk line; no source. */
   private static final double ALIKE = 0.5;
 
@@ -94,7 +97,8 @@ public record ClothPiece(
         OuterOutline.of(grown),
         grown.upperHalf().map(OuterOutline::of),
         sided,
-        turnedEven);
+        turnedEven,
+        Optional.empty());
   }
 
   /** Where the fold edge lies across the grain, if there is one and it runs with the grain. */
@@ -125,6 +129,45 @@ public record ClothPiece(
   private static boolean alike(List<Point> marks, List<Point> others) {
     return marks.stream()
         .allMatch(mark -> others.stream().anyMatch(other -> mark.distanceTo(other) <= ALIKE));
+  }
+
+  ClothPiece with(Striped bars) {
+    return new ClothPiece(
+        id,
+        piece,
+        count,
+        mirrored,
+        onFold,
+        shape,
+        frame,
+        room,
+        halfRoom,
+        evenSided,
+        evenTurned,
+        Optional.of(bars));
+  }
+
+  /** Whether it is centred on a bar that runs along the cloth. */
+  boolean centredOnBar() {
+    return striped.filter(own -> own.repeat().across().isPresent()).isPresent();
+  }
+
+  /** Where its first notch of a name lies on the stitch line, in its own frame. */
+  public Optional<Point> notchPlace(String name) {
+    return piece.notches().stream()
+        .filter(notch -> notch.name().filter(name::equals).isPresent())
+        .findFirst()
+        .flatMap(
+            notch ->
+                piece
+                    .edge(notch.edge())
+                    .map(edge -> edge.path().at(notch.distance()).point())
+                    .map(frame::apply));
+  }
+
+  /** How far along the grain its first notch of a name lies from its origin (mm). */
+  OptionalDouble notchAlong(String name) {
+    return notchPlace(name).map(Point::x).map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 
   /** The piece's name in the document. */

@@ -3,6 +3,7 @@ package org.hemwright.cloth.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.hemwright.pattern.fabric.Fabric;
 
@@ -27,11 +28,19 @@ public record ClothPlan(ClothSheet sheet, List<Section> sections) {
 
   /**
    * The plans for one way of folding, several where the fold's depth is open; none where it makes
-   * no sense: nothing could be cut from two layers, or a crosswise fold would turn the nap.
+   * no sense: nothing could be cut from two layers, a crosswise fold would turn the nap, or checks
+   * would have to lie alike at two folds.
    *
    * @param width of the cloth as sold (mm)
    */
   public static List<ClothPlan> of(
+      List<ClothPiece> pieces, Fold fold, double width, ClothSettings settings, Fabric.Nap nap) {
+    return Matching.starts(pieces).stream()
+        .flatMap(start -> ofStart(start, fold, width, settings, nap).stream())
+        .toList();
+  }
+
+  private static List<ClothPlan> ofStart(
       List<ClothPiece> pieces, Fold fold, double width, ClothSettings settings, Fabric.Nap nap) {
     ClothSheet sheet = new ClothSheet(fold, width, 0, settings);
     return switch (fold) {
@@ -42,7 +51,8 @@ public record ClothPlan(ClothSheet sheet, List<Section> sections) {
       }
       case DOUBLE -> {
         LaidItems items = LaidItems.onLengthwiseFold(pieces, nap);
-        boolean two = items.folded().stream().mapToInt(ClothPlan::onFold).sum() > 1;
+        boolean onBars = pieces.stream().anyMatch(ClothPiece::centredOnBar);
+        boolean two = !onBars && items.folded().stream().mapToInt(ClothPlan::onFold).sum() > 1;
         yield two ? folded(items, sheet.foldedAt(width / 4), nap).stream().toList() : List.of();
       }
       case CROSSWISE ->
@@ -118,6 +128,16 @@ public record ClothPlan(ClothSheet sheet, List<Section> sections) {
   /** The pieces that the cloth cannot take in this way. */
   public List<Misfit> misfits() {
     return sections.stream().flatMap(section -> section.misfits().stream()).toList();
+  }
+
+  /** From bar to bar along the cloth (mm), where pieces are held to them. */
+  OptionalDouble repeat() {
+    return sections.stream()
+        .flatMap(section -> section.items().stream())
+        .flatMap(item -> item.piece().striped().stream())
+        .map(striped -> striped.repeat().along())
+        .findFirst()
+        .orElse(OptionalDouble.empty());
   }
 
   /** Whether every piece finds room. */

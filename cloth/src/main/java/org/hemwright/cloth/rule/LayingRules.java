@@ -28,6 +28,9 @@ public final class LayingRules {
   /** Wide enough for the checker's allowance for touching to come to {@link Tolerance}. */
   private static final double WIDE = Tolerance.DRAWN_LENGTH / LayoutChecker.TOUCH;
 
+  /** What {@link Matching} lets a notch lie beside its bar, and what is rounded (mm). */
+  private static final double ON_BAR = 1.1;
+
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   private final List<ClothPiece> pieces;
@@ -49,6 +52,7 @@ public final class LayingRules {
       objections.add("a piece lies against the nap");
     }
     addPlaceFaults(flat, objections);
+    addStripeFaults(flat, objections);
     if (laying.sheet().settings().gap() > 0) {
       addGapFaults(flat, objections);
     }
@@ -140,6 +144,44 @@ public final class LayingRules {
     new LayoutChecker(problem)
         .objections(new Layout(flat.length(), placements))
         .forEach(objection -> objections.add(objection.toString()));
+  }
+
+  /** Matched notches lie on like bars, and matched pieces are centred on them. */
+  private static void addStripeFaults(ClothLaying flat, List<String> objections) {
+    Map<String, Double> bars = new LinkedHashMap<>();
+    for (LaidPiece laid : flat.pieces()) {
+      Striped striped = laid.piece().striped().orElse(null);
+      if (striped == null) {
+        continue;
+      }
+      striped
+          .repeat()
+          .along()
+          .ifPresent(
+              repeat -> {
+                for (String name : striped.notches()) {
+                  double x = laid.motion().apply(laid.piece().notchPlace(name).orElseThrow()).x();
+                  double bar = bars.computeIfAbsent(name, unused -> x);
+                  addOffBar(laid, name, Matching.apart(x, bar, repeat), objections);
+                }
+              });
+      striped
+          .repeat()
+          .across()
+          .ifPresent(
+              repeat -> {
+                double middle = laid.origin().y();
+                double bar = bars.computeIfAbsent("", unused -> middle);
+                addOffBar(laid, "its middle", Matching.apart(middle, bar, repeat), objections);
+              });
+    }
+  }
+
+  private static void addOffBar(
+      LaidPiece laid, String what, double apart, List<String> objections) {
+    if (apart > ON_BAR) {
+      objections.add(laid.item().id() + ": " + what + " lies " + apart + " mm beside its bar");
+    }
   }
 
   private static void addGapFaults(ClothLaying flat, List<String> objections) {

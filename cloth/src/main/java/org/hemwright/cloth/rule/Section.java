@@ -3,6 +3,7 @@ package org.hemwright.cloth.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.cloth.laying.Bars;
 import org.hemwright.cloth.laying.Lane;
 import org.hemwright.cloth.laying.LooseShape;
 import org.hemwright.cloth.laying.StripProblem;
@@ -127,6 +128,8 @@ public record Section(
         widest = Math.max(widest, part.width());
         if (fits && onFold) {
           lanes.add(new Lane.Line(ClothSheet.rounded(sheet.folds().get(i) - start)));
+        } else if (fits && item.piece().centredOnBar()) {
+          lanes.addAll(onBars(item, part, folded));
         } else if (fits) {
           lanes.add(ClothSheet.lane(part, margin, start, end));
         }
@@ -138,7 +141,27 @@ public record Section(
       }
       boolean farFold = folded && onFold && sheet.fold() == Fold.DOUBLE;
       List<Turn> turns = item.turns(nap, farFold);
-      shapes.add(new LooseShape(item.id(), item.demand(), turns, item.room().corners(), lanes));
+      Optional<Bars> bars =
+          item.piece()
+              .striped()
+              .filter(striped -> striped.repeat().along().isPresent())
+              .map(striped -> new Bars(striped.phase(), striped.repeat().along().getAsDouble()));
+      shapes.add(
+          new LooseShape(item.id(), item.demand(), turns, item.room().corners(), lanes, bars));
+    }
+
+    /** The bars across which a piece is centred: one lies on the fold, or in the cloth's middle. */
+    private List<Lane> onBars(ClothItem item, ClothSheet.Reach part, boolean folded) {
+      double repeat = item.piece().striped().orElseThrow().repeat().across().orElseThrow();
+      double bar = folded && sheet.foldsAlong() ? 0 : sheet.width() / 2;
+      double half = item.shape().high();
+      List<Lane> lanes = new ArrayList<>();
+      for (double steps = Math.ceil((part.low() + half - bar) / repeat);
+          bar + steps * repeat + half <= part.high();
+          steps++) {
+        lanes.add(new Lane.Line(ClothSheet.rounded(bar + steps * repeat - start)));
+      }
+      return lanes;
     }
 
     /** Whether one side of a part is a fold, which a pair keeps clear of by half the gap. */

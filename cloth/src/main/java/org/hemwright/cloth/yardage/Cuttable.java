@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothSheet;
+import org.hemwright.cloth.rule.Matching;
 import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
@@ -66,6 +67,23 @@ record Cuttable(ClothPiece whole, List<InParts> waysOut) {
         ? Optional.of(
             new InParts(new SplitChoice(parts.whole().name(), parts.split().name()), pieces))
         : Optional.empty();
+  }
+
+  /** The whole and all parts. */
+  List<ClothPiece> all() {
+    List<ClothPiece> all = new ArrayList<>(List.of(whole));
+    waysOut.forEach(way -> all.addAll(way.pieces));
+    return all;
+  }
+
+  /** The same, held to the bars of a striped cloth. */
+  Cuttable matched(Matching matching) {
+    return new Cuttable(
+        matching.matched(whole),
+        waysOut.stream()
+            .map(
+                way -> new InParts(way.choice, way.pieces.stream().map(matching::matched).toList()))
+            .toList());
   }
 
   /** The name of the whole piece. */

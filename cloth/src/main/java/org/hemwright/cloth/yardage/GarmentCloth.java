@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothSheet;
+import org.hemwright.cloth.rule.Matching;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
@@ -73,7 +74,23 @@ record GarmentCloth(Fabric fabric, List<View> views, List<List<Cuttable>> pieces
         }
       }
     }
-    return pieces;
+    return fabric
+        .repeat()
+        .map(repeat -> matching(pieces, repeat))
+        .map(matching -> pieces.stream().map(each -> each.matched(matching)).toList())
+        .orElse(pieces);
+  }
+
+  private static Matching matching(List<Cuttable> pieces, Fabric.Repeat repeat) {
+    return new Matching(pieces.stream().flatMap(each -> each.all().stream()).toList(), repeat);
+  }
+
+  /** Matched notches of a fabric that cannot lie on like bars in one size. */
+  static List<Matching.Clash> clashes(SizedPattern sized, Fabric fabric) {
+    return fabric
+        .repeat()
+        .map(repeat -> matching(pieces(sized, fabric, 0), repeat).clashes())
+        .orElse(List.of());
   }
 
   /** What is cut in one size of a cloth; pieces that it is too narrow for in parts. */

@@ -17,17 +17,24 @@ import org.hemwright.pattern.quantity.Quantity;
  * @param length how much there is of it (mm, before it shrinks); nothing where it is not asked
  * @param stretchAcross how far it stretches across, 0.35 for 35 %
  * @param stretchAlong the same along
+ * @param repeat how far apart the like bars of its stripes are, along it (mm); nothing where it is
+ *     plain or not asked
  * @param prices by the fabric's name in the document
  */
 public record OwnCloth(
     OptionalDouble length,
     OptionalDouble stretchAcross,
     OptionalDouble stretchAlong,
+    OptionalDouble repeat,
     Map<String, Price> prices) {
   /** Nothing is said. */
   public static final OwnCloth UNSAID =
       new OwnCloth(
-          OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Map.of());
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Map.of());
 
   public OwnCloth {
     prices = new LinkedHashMap<>(prices);
@@ -45,6 +52,17 @@ public record OwnCloth(
     return price == null || row.need().isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(price.of(row.need().get().buy()));
+  }
+
+  /**
+   * About how much more a row takes for its stripes (mm, as bought); nothing where they are laid as
+   * they are, or not asked.
+   */
+  public OptionalDouble extraForStripes(YardageRow row) {
+    boolean laid = row.fabric().repeat().isPresent();
+    return repeat.isEmpty() || laid || row.need().isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(StackedPieces.extra(row.need().get().laying(), repeat.getAsDouble()));
   }
 
   /**

@@ -1,17 +1,21 @@
 package org.hemwright.cloth.yardage;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.rule.Matching;
 import org.hemwright.cloth.rule.Misfit;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Messages;
+import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.PieceCard;
 import org.hemwright.pattern.quantity.Quantity;
 
@@ -52,7 +56,62 @@ public final class YardageFindings {
     }
     List<Finding> findings = new ArrayList<>();
     narrow.forEach((where, sizes) -> findings.add(finding(where, sizes)));
+    run.pattern().fabrics().forEach(fabric -> addClashes(fabric, findings));
     return findings;
+  }
+
+  private record Apart(String piece, String notch) {}
+
+  /** Matched notches that do not match: beside their bar, or without a mate. */
+  private void addClashes(Fabric fabric, List<Finding> findings) {
+    Map<Apart, Map<String, Double>> apart = new LinkedHashMap<>();
+    for (SizedPattern sized : run.sizes()) {
+      for (Matching.Clash clash : GarmentCloth.clashes(sized, fabric)) {
+        apart
+            .computeIfAbsent(
+                new Apart(clash.piece(), clash.notch()), unused -> new LinkedHashMap<>())
+            .put(sized.size().name(), clash.apart());
+      }
+    }
+    apart.forEach(
+        (where, sizes) ->
+            findings.add(
+                Finding.warn("cloth-match-apart", where.piece())
+                    .sizes(List.copyOf(sizes.keySet()))
+                    .with("piece", where.piece())
+                    .with("notch", where.notch())
+                    .with("fabric", fabric.name())
+                    .with(
+                        "apart",
+                        new Argument.Range(
+                            Quantity.length(Collections.min(sizes.values())),
+                            Quantity.length(Collections.max(sizes.values()))))
+                    .at(fabric.origin())
+                    .build()));
+    for (String notch : fabric.repeat().map(Fabric.Repeat::matched).orElse(List.of())) {
+      boolean met = run.sizes().stream().anyMatch(sized -> copies(sized, fabric, notch) > 1);
+      if (!met) {
+        findings.add(
+            Finding.warn("cloth-match-alone", fabric.name())
+                .with("notch", notch)
+                .with("fabric", fabric.name())
+                .at(fabric.origin())
+                .build());
+      }
+    }
+  }
+
+  /** How many copies of pieces that are cut from a fabric have a notch of that name. */
+  private static int copies(SizedPattern sized, Fabric fabric, String notch) {
+    return sized.pieces().stream()
+        .filter(
+            piece ->
+                piece.notches().stream()
+                    .anyMatch(each -> each.name().filter(notch::equals).isPresent()))
+        .flatMap(piece -> piece.card().cuts().stream())
+        .filter(cut -> cut.fabric().equals(fabric.name()))
+        .mapToInt(Cut::count)
+        .sum();
   }
 
   private Finding finding(Narrow where, Map<String, Misfit> sizes) {

@@ -84,7 +84,7 @@ public record YardageTable(List<YardageRow> rows) {
 
   /** The nap that the pattern asks for; where it asks for none, cloth with a nap as well. */
   private static List<Fabric.Nap> naps(Fabric fabric) {
-    return fabric.nap() == Fabric.Nap.ONE_WAY
+    return fabric.laidWith() == Fabric.Nap.ONE_WAY
         ? List.of(Fabric.Nap.ONE_WAY)
         : List.of(Fabric.Nap.EITHER_WAY, Fabric.Nap.ONE_WAY);
   }

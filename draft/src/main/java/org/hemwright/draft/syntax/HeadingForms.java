@@ -156,6 +156,22 @@ final class HeadingForms {
                           m.said("one") ? Fabric.Nap.ONE_WAY : Fabric.Nap.EITHER_WAY, m.span()))
               .onlyOnce(),
           row(
+              "repeat",
+              FABRIC,
+              "repeat (along | across) <length:literal>",
+              "repeat along 10 cm",
+              "From bar to like bar of its stripes or checks, along the selvedge or across the"
+                  + " cloth.",
+              HeadingForms::repeat),
+          row(
+                  "match",
+                  FABRIC,
+                  "match <notch:name> {, <notch:name>}",
+                  "match hip_notch",
+                  "Notches that lie on the same bar in every piece of this cloth that has them.",
+                  m -> new Statement.FabricMatch(m.all("notch", Name.class), m.span()))
+              .onlyOnce(),
+          row(
                   "part",
                   LEFT_EDGE,
                   "part <name>",
@@ -322,6 +338,12 @@ final class HeadingForms {
     Expression.Literal least = m.literal("least");
     LiteralKinds.need(least, Unit.PERCENT);
     return new Statement.FabricStretch(m.said("across"), least, m.span());
+  }
+
+  private static Statement repeat(Match m) {
+    Expression.Literal length = m.literal("length");
+    LiteralKinds.need(length, length.unit().equals(Unit.IN) ? Unit.IN : Unit.CM);
+    return new Statement.FabricRepeat(m.said("along"), length, m.span());
   }
 
   static Optional<Statement.Sizes> sizes(Match m) {

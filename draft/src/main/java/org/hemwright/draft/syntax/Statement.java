@@ -210,6 +210,16 @@ public sealed interface Statement {
   /** {@code nap one way}, {@code nap either way}. */
   record FabricNap(Fabric.Nap nap, Span span) implements Statement {}
 
+  /** {@code repeat along 10 cm}, {@code repeat across 4 in}. */
+  record FabricRepeat(boolean along, Expression.Literal length, Span span) implements Statement {}
+
+  /** {@code match hip_notch, hem_notch}. */
+  record FabricMatch(List<Name> notches, Span span) implements Statement {
+    public FabricMatch {
+      notches = List.copyOf(notches);
+    }
+  }
+
   // --- in a piece -----------------------------------------------------------------------------
 
   /** {@code cut 2 of main, mirrored, on the fold}. */

@@ -21,6 +21,8 @@ final class ClothInk {
   static final Pen SELVEDGE = Pen.solid(0.25, Inks.BLACK);
   static final Pen END = Pen.solid(0.25, Inks.QUIET);
   static final Pen OPENED = new Pen(0.3, List.of(1.6, 1.2), Inks.BLACK);
+  static final Pen BAR = Pen.solid(0.15, new Ink(0xa4, 0xa4, 0xa4));
+  static final Ink NOTCH = Inks.BLACK;
   static final double SELVEDGE_APART = 0.9;
 
   private static final Ink CLOTH_RIGHT = new Ink(0xf4, 0xf1, 0xea);

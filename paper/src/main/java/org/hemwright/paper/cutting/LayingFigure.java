@@ -220,10 +220,28 @@ final class LayingFigure {
       Outline outline = onPaper(laid);
       outlines.add(outline);
       items.addAll(ClothInk.area(outline, laid.faceDown(), subject(laid)));
-      cutEdge(laid, outline);
+    }
+    bars();
+    for (int i = 0; i < outlines.size(); i++) {
+      LaidPiece laid = laying.pieces().get(i);
+      cutEdge(laid, outlines.get(i));
+      items.addAll(BarInk.notches(laying, laid, down(laid), scale));
     }
     for (int i = 0; i < outlines.size(); i++) {
       label(laying.pieces().get(i), outlines.get(i));
+    }
+  }
+
+  private void bars() {
+    ClothSheet sheet = laying.sheet();
+    double wide = sheet.tableWidth() * scale;
+    double end = sheet.fold() == Fold.SINGLE || sheet.fold() == Fold.PARTIAL ? end() : opens();
+    double middle = sheet.fold() == Fold.SINGLE ? wide / 2 : 0;
+    items.addAll(BarInk.bars(laying, 0, end, 0, wide, middle, scale));
+    if (isOpened(laying)) {
+      double low = -sheet.depth() * scale;
+      double high = low + sheet.width() * scale;
+      items.addAll(BarInk.bars(laying, end, end(), low, high, (low + high) / 2, scale));
     }
   }
 
@@ -258,8 +276,13 @@ final class LayingFigure {
     return Subject.piece(laid.piece().name());
   }
 
+  /** By how much it is drawn lower than it lies on the table (mm of cloth). */
+  private double down(LaidPiece laid) {
+    return laid.open() && laying.sheet().fold() != Fold.SINGLE ? laying.sheet().depth() : 0;
+  }
+
   private Outline onPaper(LaidPiece laid) {
-    double down = laid.open() && laying.sheet().fold() != Fold.SINGLE ? laying.sheet().depth() : 0;
+    double down = down(laid);
     List<Point> round = new ArrayList<>();
     for (Spot corner : laid.covered().corners()) {
       round.add(new Point(corner.x() * scale, (corner.y() - down) * scale));
@@ -412,6 +435,9 @@ final class LayingFigure {
     }
     entries.add(LayingKey.Entry.SELVEDGE);
     entries.add(oneWay ? LayingKey.Entry.GRAIN_ONE_WAY : LayingKey.Entry.GRAIN);
+    if (BarInk.isStriped(laying)) {
+      entries.add(LayingKey.Entry.BAR);
+    }
     return entries;
   }
 }

@@ -44,7 +44,8 @@ final class LayingKey {
     FOLD,
     SELVEDGE,
     GRAIN,
-    GRAIN_ONE_WAY
+    GRAIN_ONE_WAY,
+    BAR
   }
 
   /**
@@ -78,6 +79,7 @@ final class LayingKey {
       case SELVEDGE -> words.selvedge();
       case GRAIN -> "grain, either way up";
       case GRAIN_ONE_WAY -> "grain, all one way";
+      case BAR -> "bars of the " + words.cloth() + ", and notches that lie on one";
     };
   }
 
@@ -114,6 +116,13 @@ final class LayingKey {
       }
       case FOLD -> items.add(ClothInk.line(x, middle, right, middle, ClothInk.FOLD));
       case SELVEDGE -> items.addAll(ClothInk.selvedge(x, right, middle, -1));
+      case BAR -> {
+        for (double at : new double[] {0.15, 0.5, 0.85}) {
+          double bar = x + at * SAMPLE;
+          items.add(ClothInk.line(bar, y, bar, high, ClothInk.BAR));
+        }
+        items.add(BarInk.diamond(x + SAMPLE / 2, middle, Subject.NONE));
+      }
       case GRAIN, GRAIN_ONE_WAY ->
           items.addAll(
               new Signs(Layer.COMMON, Subject.NONE, Inks.BLACK, 0.6)

@@ -117,7 +117,7 @@ record LayingPicture(
   /** "Cotton jersey"; where the pattern has no nap, whether this is laid for one. */
   static String fabric(YardageRow row) {
     String nap =
-        row.fabric().nap() == Fabric.Nap.ONE_WAY
+        row.fabric().laidWith() == Fabric.Nap.ONE_WAY
             ? ""
             : row.nap() == Fabric.Nap.ONE_WAY ? ", with nap" : ", without nap";
     return row.fabric().title() + nap;

@@ -31,7 +31,7 @@ public final class LayingSheets {
   private static final double PAPER_WIDTH = 210;
   private static final double PAPER_HEIGHT = 279.4;
   private static final double COLUMN = 92;
-  private static final double COLUMN_HEIGHT = 40;
+  private static final double COLUMN_HEIGHT = 62;
   private static final double BETWEEN = 6;
   private static final double HEAD = 14;
   private static final double TEXT = 9;

@@ -1,6 +1,7 @@
 package org.hemwright.pattern.fabric;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.pattern.finding.Origin;
 
@@ -14,6 +15,7 @@ import org.hemwright.pattern.finding.Origin;
  * @param stretchAcross the least stretch it needs across (selvedge to selvedge), 0.35 for 35 %
  * @param stretchAlong the least stretch it needs along the grain
  * @param nap whether every piece must point the same way
+ * @param repeat its stripes or checks, where they are to meet at the seams
  * @param origin where the document names it
  */
 public record Fabric(
@@ -24,11 +26,55 @@ public record Fabric(
     OptionalDouble stretchAcross,
     OptionalDouble stretchAlong,
     Nap nap,
+    Optional<Repeat> repeat,
     Origin origin) {
+  /** A fabric without stripes. */
+  public Fabric(
+      String name,
+      String title,
+      Kind kind,
+      List<Double> widths,
+      OptionalDouble stretchAcross,
+      OptionalDouble stretchAlong,
+      Nap nap,
+      Origin origin) {
+    this(name, title, kind, widths, stretchAcross, stretchAlong, nap, Optional.empty(), origin);
+  }
+
   public Fabric {
     widths = List.copyOf(widths);
     if (name.isBlank()) {
       throw new IllegalArgumentException("a fabric has a name");
+    }
+  }
+
+  /** The same fabric with other stripes. */
+  public Fabric with(Repeat other) {
+    return new Fabric(
+        name, title, kind, widths, stretchAcross, stretchAlong, nap, Optional.of(other), origin);
+  }
+
+  /** How it is laid: stripes and checks all one way, as if they had a nap (handbook section 5). */
+  public Nap laidWith() {
+    return repeat.isPresent() ? Nap.ONE_WAY : nap;
+  }
+
+  /**
+   * Stripes or checks.
+   *
+   * @param along from bar to like bar along the selvedge (mm); absent where none runs across
+   * @param across the same from selvedge to selvedge; absent where none runs along
+   * @param matched the names of the notches that lie on the same bar in every piece
+   */
+  public record Repeat(OptionalDouble along, OptionalDouble across, List<String> matched) {
+    public Repeat {
+      matched = List.copyOf(matched);
+      if (along.isEmpty() && across.isEmpty()) {
+        throw new IllegalArgumentException("stripes repeat along the cloth or across it");
+      }
+      if (!(along.orElse(1) > 0) || !(across.orElse(1) > 0)) {
+        throw new IllegalArgumentException("a repeat is a length above 0");
+      }
     }
   }
 

@@ -33,7 +33,8 @@ public final class YardageCsv {
           "does not fit",
           "cut apart",
           "area left (cm\u00b2)",
-          "cost");
+          "cost",
+          "more for stripes (mm)");
 
   private static final double MM2_PER_CM2 = 100;
 
@@ -62,6 +63,8 @@ public final class YardageCsv {
       cells.add(need.map(each -> number(each.areaLeft() / MM2_PER_CM2, 0)).orElse(""));
       OptionalDouble cost = own.cost(row);
       cells.add(cost.isPresent() ? number(cost.getAsDouble(), 2) : "");
+      OptionalDouble stripes = own.extraForStripes(row);
+      cells.add(stripes.isPresent() ? number(stripes.getAsDouble(), 0) : "");
       line(text, cells);
     }
     return text.toString();

@@ -17,7 +17,8 @@ import org.hemwright.pattern.finding.Wording;
 /**
  * How much cloth to buy, as {@code cloth --json} gives it: {@code {"rows":[{"view", "fabric",
  * "size", "width_mm", "fold", "length_mm", "density", "fits", "variant", "nap", "buy":{"m", "yd"},
- * "best", "bought_mm", "area_left_mm2", "cost", "enough", "misfits"}], "findings"}}.
+ * "best", "bought_mm", "area_left_mm2", "cost", "stripes_extra_mm", "enough", "misfits"}],
+ * "findings"}}.
  */
 public final class YardageReport {
   private YardageReport() {}
@@ -74,6 +75,10 @@ public final class YardageReport {
     JsonText.number(json, "area_left_mm2", number(need.map(Need::areaLeft)));
     if (own.prices().containsKey(row.fabric().name())) {
       JsonText.number(json, "cost", own.cost(row));
+    }
+    OptionalDouble stripes = own.extraForStripes(row);
+    if (stripes.isPresent()) {
+      JsonText.number(json, "stripes_extra_mm", stripes);
     }
     if (own.length().isPresent()) {
       json.writeBooleanField("enough", row.isCutFrom(own.length().getAsDouble()));

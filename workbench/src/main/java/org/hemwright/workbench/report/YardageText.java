@@ -60,6 +60,25 @@ public final class YardageText {
     for (int i = 0; i < widths.size(); i++) {
       addFolds(groups, i);
       addVariants(groups, i);
+      addStripes(groups, i);
+    }
+  }
+
+  /** About how much more the stripes of a cloth take, the most over all sizes of one width. */
+  private void addStripes(List<YardageGroup> groups, int width) {
+    OptionalDouble most =
+        groups.stream()
+            .flatMap(group -> group.best().get(width).stream())
+            .flatMap(Optional::stream)
+            .map(own::extraForStripes)
+            .flatMapToDouble(OptionalDouble::stream)
+            .max();
+    if (most.isPresent()) {
+      text.append("  ")
+          .append(words.length(groups.get(0).widths().get(width)))
+          .append(": for its stripes about ")
+          .append(words.length(most.getAsDouble()))
+          .append(" more, a repeat for each of the pieces that lie one behind another\n");
     }
   }
 

@@ -1,0 +1,120 @@
+package org.hemwright.paper.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hemwright.cloth.rule.ClothLaying;
+import org.hemwright.cloth.rule.LaidPiece;
+import org.hemwright.cloth.rule.Striped;
+import org.hemwright.geometry.Outline;
+import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
+import org.hemwright.paper.sheet.Fill;
+import org.hemwright.paper.sheet.Inked;
+import org.hemwright.paper.sheet.Layer;
+import org.hemwright.paper.sheet.Subject;
+import org.hemwright.pattern.fabric.Fabric;
+
+/** The bars of a striped or checked cloth, faint, and the notches that lie on them. */
+final class BarInk {
+  /** Bars nearer to each other than this on paper (mm) are left out but for every so many. */
+  private static final double CLOSEST = 1.6;
+
+  private static final double NOTCH = 0.9;
+
+  private BarInk() {}
+
+  /** Whether pieces of a laying are held to bars. */
+  static boolean isStriped(ClothLaying laying) {
+    return first(laying).isPresent();
+  }
+
+  private static Optional<LaidPiece> first(ClothLaying laying) {
+    return laying.pieces().stream()
+        .filter(laid -> laid.piece().striped().filter(own -> !own.notches().isEmpty()).isPresent())
+        .findFirst();
+  }
+
+  /**
+   * The bars of a part of the table.
+   *
+   * @param left where the part begins, on paper (mm)
+   * @param right where it ends
+   * @param low its near side
+   * @param high its far side
+   * @param fold where across it a bar runs along the cloth: the fold, or the cloth's middle
+   * @param scale millimetres on paper for one of cloth
+   */
+  static List<Inked> bars(
+      ClothLaying laying,
+      double left,
+      double right,
+      double low,
+      double high,
+      double fold,
+      double scale) {
+    List<Inked> bars = new ArrayList<>();
+    Optional<LaidPiece> first = first(laying);
+    if (first.isEmpty()) {
+      return bars;
+    }
+    Striped striped = first.get().piece().striped().orElseThrow();
+    Fabric.Repeat repeat = striped.repeat();
+    double bar = place(first.get(), striped.notches().get(0)).x() * scale;
+    for (double x : every(bar, repeat.along(), scale, left, right)) {
+      bars.add(ClothInk.line(x, low, x, high, ClothInk.BAR));
+    }
+    for (double y : every(fold, repeat.across(), scale, low, high)) {
+      bars.add(ClothInk.line(left, y, right, y, ClothInk.BAR));
+    }
+    return bars;
+  }
+
+  private static List<Double> every(
+      double bar, OptionalDouble repeat, double scale, double from, double to) {
+    List<Double> places = new ArrayList<>();
+    if (repeat.isPresent()) {
+      double step = repeat.getAsDouble() * scale;
+      step *= Math.ceil(CLOSEST / step);
+      for (double n = Math.ceil((from - bar) / step); bar + n * step <= to; n++) {
+        places.add(bar + n * step);
+      }
+    }
+    return places;
+  }
+
+  /**
+   * A small diamond at each matched notch whose mates lie on the bars that are drawn.
+   *
+   * @param down by how much the figure draws a piece lower than it lies on the table (mm of cloth)
+   */
+  static List<Inked> notches(ClothLaying laying, LaidPiece laid, double down, double scale) {
+    List<Inked> notches = new ArrayList<>();
+    int group = first(laying).flatMap(each -> each.piece().striped()).map(Striped::group).orElse(0);
+    Optional<Striped> striped = laid.piece().striped().filter(own -> own.group() == group);
+    for (String name : striped.map(Striped::notches).orElse(List.of())) {
+      Point at = place(laid, name);
+      double x = at.x() * scale;
+      double y = (at.y() - down) * scale;
+      notches.add(diamond(x, y, Subject.piece(laid.piece().name())));
+    }
+    return notches;
+  }
+
+  static Fill diamond(double x, double y, Subject subject) {
+    Path round =
+        Path.polyline(
+            List.of(
+                new Point(x - NOTCH, y),
+                new Point(x, y - NOTCH),
+                new Point(x + NOTCH, y),
+                new Point(x, y + NOTCH),
+                new Point(x - NOTCH, y)));
+    return new Fill(Outline.of(round), ClothInk.NOTCH, Layer.COMMON, subject);
+  }
+
+  private static Point place(LaidPiece laid, String notch) {
+    return laid.motion().apply(laid.piece().notchPlace(notch).orElseThrow());
+  }
+}
