@@ -10,6 +10,8 @@ import org.hemwright.pattern.body.SizeChart;
 
 /** Which columns of the chart the document or a check takes: the others no piece uses. */
 record ChartUse(SizeRun run, CheckSettings settings) {
+  private static final String RISE = "body_rise";
+
   /** The columns that nothing takes; none where it is not known what the document takes. */
   List<SizeChart.Column> unused() {
     Set<String> used = new LinkedHashSet<>(run.pattern().measured());
@@ -26,8 +28,8 @@ record ChartUse(SizeRun run, CheckSettings settings) {
         used.add(elastic.round());
         used.add(elastic.over());
       }
-      if (!GarmentRise.of(sized).isEmpty()) {
-        used.add("body_rise");
+      if (!used.contains(RISE) && !GarmentRise.of(sized).isEmpty()) {
+        used.add(RISE);
       }
     }
     return run.pattern().chart().columns().stream()

@@ -79,6 +79,9 @@ record GarmentRise(Piece piece, Edge edge, Point fork, double length) {
   private static boolean isInseam(EdgeTip tip, Set<String> crotches, SizedPattern sized) {
     for (Seam seam : sized.seams()) {
       for (Seam.Join join : seam.joins()) {
+        if (join.layers().stream().noneMatch(layer -> isOf(layer, tip))) {
+          continue;
+        }
         boolean takes = false;
         boolean mate = false;
         for (Seam.Layer layer : join.layers()) {
@@ -97,6 +100,14 @@ record GarmentRise(Piece piece, Edge edge, Point fork, double length) {
       }
     }
     return false;
+  }
+
+  /** Whether a layer is the edge of a tip, and nothing else. */
+  private static boolean isOf(Seam.Layer layer, EdgeTip tip) {
+    EdgePlace place = layer.run().get(0);
+    return layer.run().size() == 1
+        && place.piece().equals(tip.piece().name())
+        && place.edge().equals(tip.drawn().name());
   }
 
   /** How much a band sewn on the waist adds to it. */

@@ -136,7 +136,7 @@ record GradeOrderCheck(CheckSettings settings) implements Check {
   /** A single step back: a level that crosses a flare may shrink over several sizes on end. */
   private void girths(SizeRun run, List<Finding> findings) {
     SizeChart chart = run.pattern().chart();
-    for (Measurements.OfLevel level : Measurements.of(run).girths()) {
+    for (Measurements.OfLevel level : Measurements.girths(run)) {
       List<String> sizes = List.copyOf(level.girth().keySet());
       List<SizedPattern> drawn =
           run.sizes().stream().filter(s -> level.girth().containsKey(s.size().name())).toList();

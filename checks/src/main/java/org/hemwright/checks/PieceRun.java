@@ -30,14 +30,15 @@ record PieceRun(PieceCard card, List<SizedPattern> sizes, List<Piece> pieces) {
       List<SizedPattern> sizes = new ArrayList<>();
       List<Piece> pieces = new ArrayList<>();
       for (SizedPattern sized : run.sizes()) {
-        for (Piece piece : sized.pieces()) {
-          if (piece.name().equals(card.name())
-              && piece.card().origin().equals(card.origin())
-              && !sizes.contains(sized)) {
-            sizes.add(sized);
-            pieces.add(piece);
-          }
-        }
+        sized.pieces().stream()
+            .filter(piece -> piece.name().equals(card.name()))
+            .filter(piece -> piece.card().origin().equals(card.origin()))
+            .findFirst()
+            .ifPresent(
+                piece -> {
+                  sizes.add(sized);
+                  pieces.add(piece);
+                });
       }
       if (!pieces.isEmpty()) {
         drafts.add(new PieceRun(card, sizes, pieces));

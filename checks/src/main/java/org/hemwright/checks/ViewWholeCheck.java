@@ -1,8 +1,10 @@
 package org.hemwright.checks;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
@@ -28,13 +30,17 @@ record ViewWholeCheck() implements EachSizeCheck {
   @Override
   public List<Finding> check(SizedPattern sized, Pattern pattern) {
     List<Finding> findings = new ArrayList<>();
+    Map<String, List<Seam>> taking = taking(sized);
     for (View view : pattern.views()) {
       Set<String> told = new LinkedHashSet<>();
       for (Piece piece : sized.pieces()) {
         if (view.pieces().contains(piece.name())) {
           for (Edge edge : piece.edges()) {
-            if (!Finished.inView(view, piece, edge, sized, pattern)) {
-              look(view, piece, edge, sized, told, findings);
+            List<Seam> seams = taking.getOrDefault(piece.name() + "." + edge.name(), List.of());
+            if (!seams.isEmpty()
+                && seams.stream().noneMatch(seam -> isWhole(seam, view))
+                && !Finished.inView(view, piece, edge, sized, pattern)) {
+              tell(view, piece, edge, seams, told, findings);
             }
           }
         }
@@ -43,24 +49,29 @@ record ViewWholeCheck() implements EachSizeCheck {
     return findings;
   }
 
-  private void look(
+  /** The seams that take each edge, as {@code piece.edge}, in their order. */
+  private static Map<String, List<Seam>> taking(SizedPattern sized) {
+    Map<String, List<Seam>> taking = new HashMap<>();
+    for (Seam seam : sized.seams()) {
+      SewnLoop.places(seam).stream()
+          .map(place -> place.piece() + "." + place.edge())
+          .distinct()
+          .forEach(edge -> taking.computeIfAbsent(edge, each -> new ArrayList<>()).add(seam));
+    }
+    return taking;
+  }
+
+  private static boolean isWhole(Seam seam, View view) {
+    return SewnLoop.places(seam).stream().allMatch(place -> view.pieces().contains(place.piece()));
+  }
+
+  private void tell(
       View view,
       Piece piece,
       Edge edge,
-      SizedPattern sized,
+      List<Seam> seams,
       Set<String> told,
       List<Finding> findings) {
-    List<Seam> seams =
-        sized.seams().stream().filter(seam -> takes(seam, piece.name(), edge.name())).toList();
-    boolean whole =
-        seams.stream()
-            .anyMatch(
-                seam ->
-                    SewnLoop.places(seam).stream()
-                        .allMatch(place -> view.pieces().contains(place.piece())));
-    if (seams.isEmpty() || whole) {
-      return;
-    }
     List<String> lacking =
         SewnLoop.places(seams.get(0)).stream()
             .map(EdgePlace::piece)
@@ -82,10 +93,5 @@ record ViewWholeCheck() implements EachSizeCheck {
                       edge.path().at(edge.path().length() / 2).point()))
               .build());
     }
-  }
-
-  private static boolean takes(Seam seam, String piece, String edge) {
-    return SewnLoop.places(seam).stream()
-        .anyMatch(place -> place.piece().equals(piece) && place.edge().equals(edge));
   }
 }

@@ -37,6 +37,11 @@ public record SizedPattern(
 
   /** The piece of that name in this size. */
   public Optional<Piece> piece(String name) {
-    return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
+    for (Piece piece : pieces) {
+      if (piece.name().equals(name)) {
+        return Optional.of(piece);
+      }
+    }
+    return Optional.empty();
   }
 }

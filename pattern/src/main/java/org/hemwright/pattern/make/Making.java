@@ -46,7 +46,10 @@ public record Making(
 
   /** The steps of one view in one size, in order. */
   public List<Step> steps(String view, Size size) {
-    return steps().stream().filter(step -> step.isIn(view, size)).toList();
+    return stages.stream()
+        .flatMap(stage -> stage.steps().stream())
+        .filter(step -> step.isIn(view, size))
+        .toList();
   }
 
   /** The stages of one view in one size, without those that have no step there. */

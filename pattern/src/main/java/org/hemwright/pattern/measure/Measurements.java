@@ -179,7 +179,8 @@ public record Measurements(
         .map(layers -> LayerWalk.of(layers.get(layer), sized).length());
   }
 
-  private static List<OfLevel> girths(SizeRun run) {
+  /** The girths alone, where nothing else is asked. */
+  public static List<OfLevel> girths(SizeRun run) {
     List<OfLevel> girths = new ArrayList<>();
     for (View view : run.pattern().views()) {
       Map<String, Set<String>> levels = new LinkedHashMap<>();

@@ -103,7 +103,12 @@ public record Piece(
 
   /** The edge of that name. */
   public Optional<Edge> edge(String name) {
-    return edges.stream().filter(edge -> edge.name().equals(name)).findFirst();
+    for (Edge edge : edges) {
+      if (edge.name().equals(name)) {
+        return Optional.of(edge);
+      }
+    }
+    return Optional.empty();
   }
 
   /** An edge of the piece as it is sewn, told in the direction of its path. */
