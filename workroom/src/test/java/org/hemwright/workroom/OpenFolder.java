@@ -67,7 +67,7 @@ final class OpenFolder implements AutoCloseable {
     return Files.readString(folder.resolve("pattern.hem"));
   }
 
-  /** Waits until the document on the disk is as wanted, at most three seconds. */
+  /** Waits until the document on the disk is as wanted, at most twenty seconds. */
   String documentOnce(java.util.function.Predicate<String> wanted) throws Exception {
     await(
         () -> {
@@ -81,7 +81,7 @@ final class OpenFolder implements AutoCloseable {
   }
 
   static void await(BooleanSupplier wanted) throws InterruptedException {
-    for (int i = 0; i < 300 && !wanted.getAsBoolean(); i++) {
+    for (int i = 0; i < 1000 && !wanted.getAsBoolean(); i++) {
       Thread.sleep(20);
     }
   }
