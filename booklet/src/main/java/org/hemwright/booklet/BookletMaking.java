@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import org.hemwright.booklet.leaf.Booklet;
+import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.booklet.part.Given;
 import org.hemwright.booklet.part.NamedPlaces;
 import org.hemwright.booklet.part.Parts;
@@ -18,6 +20,7 @@ import org.hemwright.booklet.words.Telling;
 import org.hemwright.booklet.words.Wordbook;
 import org.hemwright.booklet.write.BookletHtml;
 import org.hemwright.booklet.write.BookletPdf;
+import org.hemwright.booklet.write.PictureCheck;
 import org.hemwright.booklet.write.PrintForm;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.pattern.Details;
@@ -27,7 +30,7 @@ import org.hemwright.pattern.finding.Finding;
  * The booklet of a pattern and its files.
  *
  * @param booklet the booklet as a value
- * @param findings what is wrong with the designer's text
+ * @param findings what is wrong with the designer's text and pictures
  * @param given what it was made from
  */
 public record BookletMaking(Booklet booklet, List<Finding> findings, Given given) {
@@ -40,15 +43,24 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
     Details details = input.run().pattern().details();
     String tag = language.isBlank() ? Wordbook.language(details) : language;
     Telling telling = Telling.of(input.run(), Wordbook.of(tag, details.units()));
-    NamedPlaces places = new NamedPlaces(telling, input.yardage(), input.pictures());
+    List<Finding> findings = new ArrayList<>();
+    SortedMap<String, Picture> pictures = new TreeMap<>();
+    input
+        .pictures()
+        .forEach(
+            (name, picture) -> {
+              Optional<Finding> problem = PictureCheck.problem(picture);
+              problem.ifPresentOrElse(findings::add, () -> pictures.put(name, picture));
+            });
+    NamedPlaces places = new NamedPlaces(telling, input.yardage(), pictures);
     ProseReader.Read read =
         input
             .prose()
             .map(text -> ProseReader.read(BookletInput.PROSE, text, Parts.IDS, telling, places))
             .orElse(new ProseReader.Read(Prose.NONE, List.of()));
-    Given given =
-        new Given(telling, input.yardage(), read.prose(), input.pictures(), input.printed());
-    return new BookletMaking(Parts.booklet(given), read.findings(), given);
+    Given given = new Given(telling, input.yardage(), read.prose(), pictures, input.printed());
+    findings.addAll(read.findings());
+    return new BookletMaking(Parts.booklet(given), findings, given);
   }
 
   /**

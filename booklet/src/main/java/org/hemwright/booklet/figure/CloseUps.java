@@ -186,7 +186,10 @@ final class CloseUps {
       near.tag(outside, 5, 8).tag(number(piece(between.get())), 19, 8).tag(outside, 46, 8);
       return done("between");
     }
-    near.cloth(17, -BEYOND, WIDE + BEYOND, edge, true);
+    boolean out =
+        upper.equals(lower)
+            && Turned.isOut(telling, step, join.layers().get(0).run().get(0).piece());
+    near.cloth(17, -BEYOND, WIDE + BEYOND, edge, !out);
     near.edge(edge).cutShort(17, -BEYOND, edge);
     near.line(52, edge, 52, edge - 3, Draw.EDGE);
     rows(line, scale, 17, WIDE + BEYOND);

@@ -80,6 +80,11 @@ final class Scene {
 
   /** The part of a piece that lies on a side; the other part is cut away. */
   Scene piece(Flat flat, Side side, boolean folded) {
+    return piece(flat, side, folded, flat.wrongSide());
+  }
+
+  /** The same with a side of the cloth that is up. */
+  Scene piece(Flat flat, Side side, boolean folded, boolean wrongSide) {
     List<Point> points = new ArrayList<>(flat.outline().path().flattened(FLAT));
     List<Point> kept = clipped(points, side);
     if (kept.size() < 3) {
@@ -87,7 +92,7 @@ final class Scene {
     }
     kept.add(kept.get(0));
     Path edge = Path.polyline(distinct(kept));
-    area(edge, flat.wrongSide(), Subject.piece(flat.piece()));
+    area(edge, wrongSide, Subject.piece(flat.piece()));
     for (int i = 1; i < kept.size(); i++) {
       Point a = kept.get(i - 1);
       Point b = kept.get(i);

@@ -186,6 +186,14 @@ public final class StepFigures {
         && !isPlaced(join)
         && !isRound(first.get(), second.get())) {
       opened(inner.orElse(first.get()), outer.orElse(second.get()));
+    } else if (inner.isEmpty()
+        && piece(first.get()).equals(piece(second.get()))
+        && !isSame(first.get(), second.get())
+        && Turned.isOut(telling, step, piece(first.get()))) {
+      Flat flat = first.get().flats().get(0);
+      scene.piece(flat);
+      stitched(new LaidLayer(List.of(flat), first.get().seam()), true);
+      show(flat, first.get().seam());
     } else if (inner.isPresent() && outer.isPresent()) {
       laid(second.get(), outer.get(), inner);
     } else if (isSame(first.get(), second.get())) {
@@ -484,8 +492,9 @@ public final class StepFigures {
     Point axis = here.toward(there, 0.5);
     Scene.Side side = new Scene.Side(axis, across.right());
     Flat turned = upper.flats().get(0);
+    boolean out = Turned.isOut(telling, step, flat.piece());
     scene.piece(flat, side, true);
-    scene.piece(turned, side, true);
+    scene.piece(turned, side, true, !out);
     shown.add(flat.piece());
     stitched(upper, false);
     scene.words(Integer.toString(flat.number()), axis.toward(there, 0.5));

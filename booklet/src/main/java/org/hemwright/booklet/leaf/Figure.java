@@ -26,9 +26,4 @@ public record Figure(
   public Figure(String id, Sheet sheet, String alt, List<Inline> caption) {
     this(id, sheet, alt, caption, Optional.empty());
   }
-
-  /** The same with the designer's picture in its place. */
-  public Figure with(Picture picture) {
-    return new Figure(id, sheet, alt, caption, Optional.of(picture));
-  }
 }

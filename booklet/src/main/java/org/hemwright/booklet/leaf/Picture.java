@@ -1,6 +1,7 @@
 package org.hemwright.booklet.leaf;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +24,11 @@ public record Picture(String name, Kind kind, byte[] bytes) {
 
     Kind(String mime) {
       this.mime = mime;
+    }
+
+    /** The ending of its files. */
+    public String ending() {
+      return this == JPEG ? "jpg" : name().toLowerCase(Locale.ROOT);
     }
 
     /** As browsers call it. */

@@ -99,7 +99,14 @@ public final class FrontParts {
                       own(
                           "view-" + view.name() + "-" + side,
                           picture,
-                          given.say("cover.view-" + side, Slots.of("view", telling.view(view))))));
+                          telling.severalViews()
+                              ? telling
+                                  .words()
+                                  .capital(
+                                      given.say(
+                                          "cover.view-" + side,
+                                          Slots.of("view", telling.view(view))))
+                              : given.say("cover." + side))));
     }
     if (figures.isEmpty()) {
       PieceFigures.view(telling, view).ifPresent(figures::add);

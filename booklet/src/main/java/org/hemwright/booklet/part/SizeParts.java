@@ -22,6 +22,9 @@ import org.hemwright.pattern.quantity.QuantityKind;
 
 /** The body's sizes, the garment's sizes, and how to choose one by them. */
 public final class SizeParts {
+  /** A table of more sizes than this begins a page, so that it stays whole. */
+  private static final int FEW_SIZES = 12;
+
   private final Given given;
   private final Telling telling;
 
@@ -70,7 +73,18 @@ public final class SizeParts {
     blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("body.lead")));
     blocks.addAll(given.prose().part("sizes"));
     blocks.add(bodyTable(telling));
-    return new Section("sizes", given.say("part.sizes"), false, blocks);
+    List<List<Inline>> how =
+        lengths(telling).stream()
+            .map(column -> "tape." + column.name())
+            .filter(telling.words()::has)
+            .map(telling::say)
+            .toList();
+    if (!how.isEmpty()) {
+      blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("body.how")));
+      blocks.add(new Block.Listing(false, how));
+    }
+    boolean whole = telling.sizes().size() > FEW_SIZES;
+    return new Section("sizes", given.say("part.sizes"), whole, blocks);
   }
 
   /** The tables of finished measurements, one for each view that has any. */
@@ -184,12 +198,35 @@ public final class SizeParts {
   Optional<Section> finished() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("finished.lead")));
-    blocks.addAll(given.prose().part("finished"));
-    List<Block.Table> tables = finishedTables(telling);
+    List<Block.Table> tables = new ArrayList<>(finishedTables(telling));
+    for (Block block : given.prose().part("finished")) {
+      Optional<Block.Table> joined =
+          tables.size() == 1 && block instanceof Block.Table hers
+              ? joined(tables.get(0), hers)
+              : Optional.empty();
+      joined.ifPresentOrElse(table -> tables.set(0, table), () -> blocks.add(block));
+    }
     blocks.addAll(tables);
     return tables.isEmpty() && given.prose().part("finished").isEmpty()
         ? Optional.empty()
         : Optional.of(new Section("finished", given.say("part.finished"), false, blocks));
+  }
+
+  /** Two tables with the same rows as one; absent where their rows are others. */
+  private static Optional<Block.Table> joined(Block.Table table, Block.Table more) {
+    List<String> own = table.rows().stream().map(row -> Inline.plain(row.get(0))).toList();
+    if (!own.equals(more.rows().stream().map(row -> Inline.plain(row.get(0))).toList())) {
+      return Optional.empty();
+    }
+    List<List<Inline>> head = new ArrayList<>(table.head());
+    head.addAll(more.head().subList(1, more.head().size()));
+    List<List<List<Inline>>> rows = new ArrayList<>();
+    for (int i = 0; i < own.size(); i++) {
+      List<List<Inline>> row = new ArrayList<>(table.rows().get(i));
+      row.addAll(more.rows().get(i).subList(1, more.head().size()));
+      rows.add(row);
+    }
+    return Optional.of(new Block.Table(table.caption(), head, rows));
   }
 
   /** The measurements of the body by which a size is chosen: those at which the garment is wide. */

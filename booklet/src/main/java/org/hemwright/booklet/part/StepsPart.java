@@ -9,12 +9,17 @@ import org.hemwright.booklet.figure.StepFigures;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.booklet.leaf.Provenance;
 import org.hemwright.booklet.leaf.Provenance.Source;
 import org.hemwright.booklet.leaf.Section;
 import org.hemwright.booklet.step.StepWords;
 import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
+import org.hemwright.booklet.write.DrawnTitle;
+import org.hemwright.geometry.Box;
+import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Making;
 import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Stitch;
@@ -77,14 +82,39 @@ public final class StepsPart {
         telling.say(
             "step.title",
             Slots.of("number", Telling.order(number, "step", step.id())).and("title", title));
-    Optional<Figure> figure = StepFigures.of(telling, step, title);
-    Optional<Figure> shown =
-        given.picture(step.id()).isPresent()
-            ? figure.map(ours -> ours.with(given.picture(step.id()).orElseThrow()))
-            : figure;
+    Optional<Figure> ours = StepFigures.of(telling, step, title);
+    Optional<Figure> shown = hers(given, step, title).or(() -> ours);
     List<Block> blocks = new ArrayList<>(words.blocks());
     blocks.addAll(given.prose().step(step.id()));
     return new Block.Step(step.id(), numbered, shown, blocks);
+  }
+
+  /** Her picture of a step, or of the whole garment where it is tried on. */
+  private static Optional<Figure> hers(Given given, Step step, List<Inline> title) {
+    Optional<Picture> own = given.picture(step.id());
+    boolean triedOn =
+        step.act() instanceof Act.Handle handle && handle.kind() == Act.Handling.TRY_ON;
+    if (own.isEmpty() && triedOn) {
+      own =
+          step.views().stream()
+              .flatMap(view -> given.picture("view-" + view + "-front").stream())
+              .findFirst();
+    }
+    return own.map(
+        picture ->
+            new Figure(
+                "step-" + step.id(),
+                new Sheet(new Box(0, 0, 80, 80), List.of()),
+                DrawnTitle.of(picture)
+                    .orElseGet(
+                        () ->
+                            Inline.plain(
+                                given.say(
+                                    "figure.alt",
+                                    Slots.of(
+                                        "title", List.of(new Inline.Own(Inline.plain(title))))))),
+                List.of(),
+                Optional.of(picture)));
   }
 
   Section stitches() {

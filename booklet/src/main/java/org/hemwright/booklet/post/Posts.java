@@ -9,6 +9,7 @@ import java.util.Map;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.booklet.part.Given;
 import org.hemwright.booklet.part.StepsPart;
 import org.hemwright.booklet.part.StepsPart.ToldStage;
@@ -58,7 +59,10 @@ public final class Posts {
       post(stages, i, figures);
     }
     for (Figure figure : figures.values()) {
-      if (figure.own().isEmpty()) {
+      if (figure.own().isPresent()) {
+        Picture own = figure.own().get();
+        add(FOLDER + FIGURES + figure.id() + "." + own.kind().ending(), own.bytes());
+      } else {
         add(
             FOLDER + FIGURES + figure.id() + ".svg",
             SvgWriter.write(facts(figure.alt()), figure.sheet()));

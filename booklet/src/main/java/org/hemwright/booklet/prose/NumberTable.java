@@ -25,7 +25,7 @@ record NumberTable(Telling telling, InlineReader inlines) {
     }
     List<List<Inline>> head = new ArrayList<>();
     head.add(telling.say("table.size"));
-    names.forEach(name -> head.add(List.of(heading(name))));
+    names.forEach(name -> head.add(telling.words().capital(List.of(heading(name)))));
     List<List<List<Inline>>> rows = new ArrayList<>();
     List<SizedPattern> sizes = telling.run().sizes();
     for (int first = 0; first < sizes.size(); ) {

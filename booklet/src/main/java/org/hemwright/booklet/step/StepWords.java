@@ -65,7 +65,9 @@ public final class StepWords {
     Set<String> folded = new LinkedHashSet<>();
     Set<String> pinned = new LinkedHashSet<>();
     for (Step earlier : before) {
-      if (earlier.act() instanceof Act.Fold) {
+      boolean turned =
+          earlier.act() instanceof Act.Handle handle && handle.kind() == Act.Handling.TURN_OUT;
+      if (earlier.act() instanceof Act.Fold || turned) {
         earlier.work(Work.OfPiece.class).forEach(piece -> folded.add(piece.piece()));
       } else if (earlier.act() instanceof Act.Handle handle
           && handle.kind() == Act.Handling.PIN

@@ -17,6 +17,15 @@ final class BlockWriter {
   /** A wider figure stands in a row of its own (mm). */
   private static final double WIDE_FIGURE = 84;
 
+  /**
+   * Digits above and below the bar of a fraction: on one line of text, so that it is read whole.
+   */
+  private static final String ABOVE =
+      "\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079";
+
+  private static final String BELOW =
+      "\u2080\u2081\u2082\u2083\u2084\u2085\u2086\u2087\u2088\u2089";
+
   private static final Pattern FRACTION = Pattern.compile("(\\d+)\u2044(\\d+)");
 
   private final Markup out;
@@ -235,12 +244,16 @@ final class BlockWriter {
     int told = 0;
     while (fraction.find()) {
       out.text(text.substring(told, fraction.start()));
-      out.open("span", "class", "over").text(fraction.group(1)).close("span");
-      out.text("\u2044");
-      out.open("span", "class", "under").text(fraction.group(2)).close("span");
+      out.text(raised(fraction.group(1), ABOVE) + "\u2044" + raised(fraction.group(2), BELOW));
       told = fraction.end();
     }
     out.text(text.substring(told));
+  }
+
+  private static String raised(String digits, String as) {
+    StringBuilder text = new StringBuilder();
+    digits.chars().forEach(digit -> text.append(as.charAt(digit - '0')));
+    return text.toString();
   }
 
   private void term(Inline.Term term) {

@@ -65,7 +65,7 @@ public final class BookletMarkdown {
 
   private void figure(Figure figure) {
     String file =
-        figure.own().map(own -> "../" + own.name()).orElse(figures + figure.id() + ".svg");
+        figures + figure.id() + "." + figure.own().map(own -> own.kind().ending()).orElse("svg");
     out.append("![").append(escaped(figure.alt())).append("](").append(file).append(")\n\n");
     if (!figure.caption().isEmpty()) {
       out.append('*').append(text(figure.caption())).append("*\n\n");

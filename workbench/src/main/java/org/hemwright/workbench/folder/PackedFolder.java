@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A pattern folder that is packed in the program.
@@ -24,6 +25,19 @@ public record PackedFolder(String shelf, String name) implements PatternFolder {
           new PackedFolder("brackish-skirt"),
           new PackedFolder("shingle-shirt"));
 
+  /** The pictures that are packed with an example: what is packed cannot be listed. */
+  private static final Map<String, List<String>> PACKED =
+      Map.of(
+          "examples/inlet-tee",
+          List.of("logo.svg", "view-A-back.svg", "view-A-front.svg"),
+          "examples/shingle-shirt",
+          List.of(
+              "bind_slits.svg",
+              "logo.svg",
+              "roll_yoke.svg",
+              "view-A-back.svg",
+              "view-A-front.svg"));
+
   /** One of the examples. */
   public PackedFolder(String name) {
     this("examples", name);
@@ -42,12 +56,14 @@ public record PackedFolder(String shelf, String name) implements PatternFolder {
 
   @Override
   public List<String> pictures() {
-    return List.of();
+    return PACKED.getOrDefault(shelf + "/" + name, List.of());
   }
 
   @Override
-  public FolderFile picture(String name) {
-    return new FolderFile.Absent();
+  public FolderFile picture(String picture) {
+    return PatternFolder.isPlain(picture)
+        ? packed(PICTURES + "/" + picture)
+        : new FolderFile.Refused("file-not-plain");
   }
 
   @Override
@@ -55,6 +71,10 @@ public record PackedFolder(String shelf, String name) implements PatternFolder {
     if (!PatternFolder.isInside(file)) {
       return new FolderFile.Refused("file-not-plain");
     }
+    return packed(file);
+  }
+
+  private FolderFile packed(String file) {
     String resource = "/org/hemwright/" + shelf + "/" + name + "/" + file;
     try (InputStream stream = PackedFolder.class.getResourceAsStream(resource)) {
       return stream == null

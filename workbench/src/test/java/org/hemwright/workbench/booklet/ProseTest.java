@@ -59,6 +59,36 @@ class ProseTest {
   }
 
   @Test
+  void aStepMayHaveATitleOfHerOwn() {
+    BookletMaking made = with("# Steps\n\n## sew_pocket_seam: Sew the pockets on\n\nSlowly.\n");
+    assertThat(made.findings()).isEmpty();
+    assertThat(told(made, "steps")).contains(". Sew the pockets on\n").contains("\nSlowly.\n");
+    assertThat(made.posts())
+        .anySatisfy(
+            post ->
+                assertThat(new String(post.bytes(), StandardCharsets.UTF_8))
+                    .contains("Sew the pockets on"));
+    assertThat(with("# Steps\n\n## sew_pocket_seem: Sew\n").findings())
+        .singleElement()
+        .satisfies(finding -> assertThat(line(finding)).contains("sew_pocket_seam"));
+  }
+
+  /** Common practice, no source: a turned piece shows its right side and is not laid anew. */
+  @Test
+  void layersAreToldAsTheyLie() {
+    String steps = told(Examples.booklet("shingle-shirt"), "steps");
+    assertThat(steps)
+        .contains("Lay Back (5) between the two pieces of Yoke (6), whose right sides face")
+        .contains("Turn Yoke (6) right side out through the neck, and draw the rolled parts out.")
+        .contains("Lay Left front (1) and Right front (2) on Back (5), right sides together, side")
+        .contains("outer edge to outer edge and end edge to end edge")
+        .contains("Fold the back pleat on Back (5) along its lines")
+        .doesNotContain("_");
+    assertThat(told(Examples.booklet("brackish-skirt"), "steps"))
+        .contains("Fold the inner dart and outer dart on Skirt back (2) with the right sides");
+  }
+
+  @Test
   void aSentenceForSomeNamesThemWhereTheBookletServesOthersToo() {
     BookletMaking made = with("# Care\n\n{for sizes 32 to 42: Sew it **twice**.} Then press.\n");
     assertThat(told(made, "care")).contains("In sizes 32 to 42: Sew it twice. Then press.");
