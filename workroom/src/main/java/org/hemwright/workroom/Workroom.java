@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.hemwright.workbench.BrowserDoor;
+import org.hemwright.workroom.add.AddView;
 import org.hemwright.workroom.bodies.BodiesView;
 import org.hemwright.workroom.cloth.ClothView;
 import org.hemwright.workroom.dials.DialView;
@@ -40,6 +41,7 @@ public final class Workroom implements BrowserDoor {
         new DragView(table),
         new DialView(table),
         new NumbersView(table),
+        new AddView(table),
         new LedgerView(),
         new BodiesView(),
         new ProofView(),

@@ -71,6 +71,12 @@ class EveryViewTest {
             page.locator(".tape-end").click();
             page.waitForTimeout(300);
             look(page, pictures, "edge", width, dark);
+            page.locator("[data-add='point']").click();
+            double[] top = table.at("point", "sleeve", "cap_top");
+            page.mouse().click(top[0] + 20, top[1] + 60);
+            page.waitForSelector(".add-way input");
+            look(page, pictures, "adding", width, dark);
+            page.keyboard().press("Escape");
             page.close();
           }
         }

@@ -67,6 +67,11 @@ public final class SaidLines {
     return all.lines(statements);
   }
 
+  /** The section of a piece as it is drawn in a size. */
+  public static Optional<Statement.PieceSection> section(Plan plan, String piece, Size size) {
+    return new SaidLines(plan).sectionOf(piece, size);
+  }
+
   /** The lines of a dial or {@code let}: its own, and those that it names. */
   public static List<SaidLine> ofNumber(Plan plan, String owner, String name) {
     SaidLines all = new SaidLines(plan);
@@ -97,16 +102,19 @@ public final class SaidLines {
     return section instanceof Statement.PartSection part ? part.name().text() : "";
   }
 
-  /** The lines of a piece as it is drawn in a size. */
-  private List<Statement> inPiece(String name, Size size) {
+  private Optional<Statement.PieceSection> sectionOf(String name, Size size) {
     for (Statement each : document.statements()) {
       if (each instanceof Statement.PieceSection piece
           && piece.name().text().equals(name)
           && holds(piece, size)) {
-        return piece.body();
+        return Optional.of(piece);
       }
     }
-    return List.of();
+    return Optional.empty();
+  }
+
+  private List<Statement> inPiece(String name, Size size) {
+    return sectionOf(name, size).map(Statement.PieceSection::body).orElse(List.of());
   }
 
   private boolean holds(Statement.PieceSection piece, Size size) {

@@ -91,6 +91,7 @@ public final class LedgerView implements View {
         case "point" -> sayPoint();
         case "notch" -> sayNotch();
         case "inner", "placement" -> sayLine();
+        case "path" -> sayPath();
         default -> sayNumber();
       }
     }
@@ -234,6 +235,20 @@ public final class LedgerView implements View {
                   .filter(OptionalDouble::isPresent)
                   .findFirst()
                   .orElse(OptionalDouble.empty()));
+    }
+
+    private void sayPath() {
+      Evaluation values = room.draft().evaluation().orElseThrow();
+      measure.length(
+          "Length",
+          sized -> {
+            int size = values.sizes().indexOf(sized.size());
+            return values.plan().things().stream()
+                .filter(thing -> thing.owner().equals(piece) && thing.name().equals(name))
+                .flatMap(thing -> values.path(size, thing).stream())
+                .mapToDouble(path -> path.length())
+                .findFirst();
+          });
     }
 
     private OptionalDouble length(Mark mark) {

@@ -104,7 +104,7 @@ public final class NumbersView implements View {
     return switch (question.text("kind")) {
       case "piece" -> SaidLines.ofPiece(plan, piece, size);
       case "point" -> SaidLines.of(plan, new Held.OfPoint(piece, name), size);
-      case "edge", "inner", "placement" ->
+      case "edge", "path", "inner", "placement" ->
           SaidLines.of(plan, new Held.OfLine(piece, name, 0.5), size);
       case "notch" -> {
         if (!name.matches("\\d{1,4}")) {
@@ -161,7 +161,7 @@ public final class NumbersView implements View {
 
   private void show(Room room, Window window, String text, int size, ArrayNode told) {
     LiveDraft tried = room.tried(PatternFolder.DOCUMENT, text);
-    tried.evaluation().ifPresent(values -> table.show(room, window, values, size));
+    table.showTried(room, window, tried, size);
     tried.evaluated().problems().stream()
         .filter(each -> !room.draft().evaluated().problems().contains(each))
         .limit(2)

@@ -14,6 +14,7 @@ import org.hemwright.draft.plan.Evaluation;
 import org.hemwright.draft.plan.Plan;
 import org.hemwright.draft.plan.PlannedThing;
 import org.hemwright.draft.plan.name.Drawn;
+import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.pattern.piece.Piece;
 
@@ -23,8 +24,8 @@ import org.hemwright.pattern.piece.Piece;
  * <p>Not for several threads at once.
  */
 final class DrawnRun {
-  /** A piece and the points named on it: what ink is a picture of. */
-  private record Model(Piece piece, Map<String, Point> points) {}
+  /** A piece with the points and lines named on it: what ink is a picture of. */
+  private record Model(Piece piece, Map<String, Point> points, Map<String, Path> lines) {}
 
   /** What was drawn of a model: the whole of it, or its outline alone. */
   private record Picture(Model model, Ink ink, boolean whole) {}
@@ -39,7 +40,7 @@ final class DrawnRun {
 
   private final Map<Spot, Picture> known = new ConcurrentHashMap<>();
   private Optional<Plan> plan = Optional.empty();
-  private Map<String, List<PlannedThing>> points = Map.of();
+  private Map<String, List<PlannedThing>> things = Map.of();
 
   /**
    * The drawings of some values, in the order of the document and, for each piece, of the sizes.
@@ -50,9 +51,9 @@ final class DrawnRun {
   Map<Spot, Ink> of(Evaluation values, IntPredicate whole) {
     if (plan.isEmpty() || plan.get() != values.plan()) {
       plan = Optional.of(values.plan());
-      points =
+      things =
           values.plan().things().stream()
-              .filter(thing -> thing.what() == Drawn.What.POINT)
+              .filter(t -> t.what() == Drawn.What.POINT || t.what() == Drawn.What.PATH)
               .collect(Collectors.groupingBy(PlannedThing::owner));
     }
     List<Map<Spot, Ink>> sizes =
@@ -75,15 +76,17 @@ final class DrawnRun {
     Map<Spot, Ink> inks = new LinkedHashMap<>();
     for (Piece piece : values.pieces(size)) {
       Map<String, Point> named = new TreeMap<>();
-      for (PlannedThing thing : points.getOrDefault(piece.name(), List.of())) {
+      Map<String, Path> lines = new TreeMap<>();
+      for (PlannedThing thing : things.getOrDefault(piece.name(), List.of())) {
         values.point(size, thing).ifPresent(at -> named.put(thing.name(), at));
+        values.path(size, thing).ifPresent(path -> lines.put(thing.name(), path));
       }
-      Model model = new Model(piece, named);
+      Model model = new Model(piece, named, lines);
       Spot spot = new Spot(piece.name(), values.sizes().get(size).position());
       boolean all = whole.test(spot.size());
       Picture before = known.get(spot);
       if (before == null || !before.model.equals(model) || (all && !before.whole)) {
-        before = new Picture(model, all ? Ink.of(piece, named) : Ink.outlineOf(piece), all);
+        before = new Picture(model, all ? Ink.of(piece, named, lines) : Ink.outlineOf(piece), all);
         known.put(spot, before);
       }
       inks.put(spot, before.ink);

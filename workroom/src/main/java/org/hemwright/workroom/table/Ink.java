@@ -35,7 +35,7 @@ import org.hemwright.pattern.piece.Piece;
 @SuppressWarnings("ArrayRecordComponent")
 record Ink(String structure, float[] numbers) {
   /** Draws a piece. */
-  static Ink of(Piece piece, Map<String, Point> points) {
+  static Ink of(Piece piece, Map<String, Point> points, Map<String, Path> lines) {
     Pen pen = new Pen();
     ObjectNode structure = JsonNodeFactory.instance.objectNode();
     ArrayNode parts = structure.putArray("parts");
@@ -53,6 +53,7 @@ record Ink(String structure, float[] numbers) {
               pen.point(grain.to());
             });
     piece.marks().forEach(mark -> mark(parts, pen, mark));
+    lines.forEach((name, path) -> path(parts, pen, "path", name, path));
     points.forEach(
         (name, at) -> {
           part(parts, "point", name);

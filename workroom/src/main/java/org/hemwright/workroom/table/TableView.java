@@ -12,6 +12,7 @@ import java.util.function.IntPredicate;
 import org.hemwright.draft.plan.Evaluation;
 import org.hemwright.paper.style.SizeStyles;
 import org.hemwright.pattern.body.Size;
+import org.hemwright.workbench.LiveDraft;
 import org.hemwright.workroom.history.Revision;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
@@ -37,14 +38,14 @@ public final class TableView implements View {
   @Override
   public void opened(Room room, Window window) {
     draw(room);
-    show(room, window, drawn);
+    show(room, room.draft(), window, drawn);
   }
 
   @Override
   public void revised(Room room, Revision revision) {
     if (revision.cause() != Revision.Cause.MOMENT) {
       draw(room);
-      room.windows().forEach(window -> show(room, window, drawn));
+      room.windows().forEach(window -> show(room, room.draft(), window, drawn));
     }
   }
 
@@ -54,8 +55,8 @@ public final class TableView implements View {
   }
 
   /** How each size is drawn in a nest: as on paper. */
-  private static void styles(Room room, ArrayNode styles) {
-    room.draft()
+  private static void styles(LiveDraft draft, ArrayNode styles) {
+    draft
         .evaluation()
         .ifPresent(
             values -> {
@@ -79,9 +80,22 @@ public final class TableView implements View {
     show(room, window, values, size -> size == looked);
   }
 
+  /**
+   * Shows what a document would come to that is not written, pieces that it adds and all.
+   *
+   * @param looked the place in the chart of the size that is looked at; of the others only the
+   *     outlines are drawn
+   */
+  public void showTried(Room room, Window window, LiveDraft tried, int looked) {
+    tried
+        .evaluation()
+        .ifPresent(values -> show(room, tried, window, drawing.of(values, size -> size == looked)));
+  }
+
   /** Lays everything back as it is written. */
   public void layBack(Room room, Window window) {
-    room.draft().evaluation().ifPresent(values -> show(room, window, values, size -> true));
+    draw(room);
+    show(room, room.draft(), window, drawn);
   }
 
   private void show(Room room, Window window, Evaluation values, IntPredicate whole) {
@@ -93,21 +107,18 @@ public final class TableView implements View {
     window.send(new Frame(head, changes(table, now, sizes::contains, head)));
   }
 
-  private static void show(Room room, Window window, Map<DrawnRun.Spot, Ink> now) {
+  private static void show(Room room, LiveDraft draft, Window window, Map<DrawnRun.Spot, Ink> now) {
     Table table = window.kept(Table.class, Table::new);
     ObjectNode head = Frame.tell("pieces").put("revision", room.revision());
     ArrayNode sizes = head.putArray("sizes");
-    room.draft().sizes().forEach(sizes::add);
-    room.draft()
-        .evaluated()
-        .run()
-        .ifPresent(run -> head.put("base", run.pattern().base().position()));
-    styles(room, head.putArray("styles"));
+    draft.sizes().forEach(sizes::add);
+    draft.evaluated().run().ifPresent(run -> head.put("base", run.pattern().base().position()));
+    styles(draft, head.putArray("styles"));
     ArrayNode order = head.putArray("order");
     Set<String> drawn = new LinkedHashSet<>();
     now.keySet().forEach(spot -> drawn.add(spot.piece()));
     Set<String> names = new LinkedHashSet<>();
-    room.draft()
+    draft
         .evaluated()
         .run()
         .ifPresent(run -> run.pattern().pieces().forEach(card -> names.add(card.name())));

@@ -108,5 +108,5 @@ function members(thing) {
           type: 'button', class: 'link', onclick: () => select({ kind, piece: thing.piece, name: part.name }, 'ledger'),
         }, kind === 'notch' ? LEDGER.notch(part) : part.name.replaceAll('_', ' '))))));
   };
-  return make('div', {}, group('edge', LEDGER.edges), group('point', LEDGER.points), group('notch', LEDGER.notches));
+  return make('div', {}, group('edge', LEDGER.edges), group('point', LEDGER.points), group('path', LEDGER.lines), group('notch', LEDGER.notches));
 }

@@ -17,8 +17,7 @@ export function startDragging(view, repaint, paintNow) {
     drag = null;
     const held = get('selected');
     const same = held && held.kind === thing.kind && held.piece === thing.piece && held.name === thing.name;
-    const handle = thing.kind === 'point' || thing.kind === 'notch';
-    if (!handle && !(same && thing.kind === 'edge')) return;
+    if (!handle(thing) && !(same && (thing.kind === 'edge' || thing.kind === 'path'))) return;
     const drawn = drawing(thing.piece, view.size);
     const place = view.places.get(thing.piece);
     if (!drawn || !place) return;
@@ -39,7 +38,7 @@ export function startDragging(view, repaint, paintNow) {
     const [x, y] = own(mine.px, mine.py);
     mine.grab = [x, y];
     const answer = await ask('hold', {
-      kind: thing.kind, piece: thing.piece, name: thing.name, size: view.size, share: thing.kind === 'edge' ? nearestShare(mine, x, y) : 0,
+      kind: thing.kind, piece: thing.piece, name: thing.name, size: view.size, share: handle(thing) ? 0 : nearestShare(mine, x, y),
     });
     if (drag !== mine) return;
     mine.ways = answer.ways;
@@ -164,9 +163,14 @@ export function startDragging(view, repaint, paintNow) {
   return { begin, move, end: () => end(true), cancel: () => end(false) };
 }
 
+/** Whether a thing is held by itself, rather than by a place along it. */
+function handle(thing) {
+  return thing.kind === 'point' || thing.kind === 'notch';
+}
+
 /** How far along the edge the grabbed place lies, near enough: by its curves' ends. */
 function nearestShare(mine, x, y) {
-  const part = mine.drawn.part('edge', mine.thing.name);
+  const part = mine.drawn.part(mine.thing.kind, mine.thing.name);
   const n = mine.drawn.numbers;
   let best = Infinity;
   let share = 0.5;

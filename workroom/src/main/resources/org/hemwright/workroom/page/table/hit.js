@@ -23,7 +23,8 @@ export function thingAt(context, view, px, py, near = NEAR) {
     enter(context, view, place, drawn);
     context.lineWidth = (2 * near) / view.camera.scale;
     const [dx, dy] = [px * view.ratio, py * view.ratio];
-    for (const kind of ['edge', 'inner', 'placement']) {
+    const lines = view.selected?.piece === piece || view.points ? ['edge', 'inner', 'placement', 'path'] : ['edge', 'inner', 'placement'];
+    for (const kind of lines) {
       for (const part of drawn.parts(kind)) {
         if (context.isPointInStroke(drawn.path(part), dx, dy)) return { kind, piece, name: part.name };
       }

@@ -69,6 +69,7 @@ function paintPiece(context, view, ink, piece, place) {
   paintMarks(context, view, ink, current, place, px);
   paintLit(context, view, ink, piece, current, place, px);
   paintName(context, view, ink, current, place);
+  if (chosen || view.points) paintLines(context, view, ink, current, place, px);
   if (chosen || view.points) paintPoints(context, view, ink, piece, current, place);
 }
 
@@ -135,6 +136,16 @@ function paintMarks(context, view, ink, drawn, place, px) {
   }
   for (const part of drawn.parts('drill')) cross(context, n[part.at], n[part.at + 1], Math.max(2, 4 * px));
   for (const part of drawn.parts('grain')) arrow(context, n, part.at, Math.max(3, 7 * px), ink);
+}
+
+/** Lines and curves of the draft that are no edge, or of which edges are made. */
+function paintLines(context, view, ink, drawn, place, px) {
+  enter(context, view, place, drawn);
+  context.strokeStyle = ink.soft;
+  context.lineWidth = Math.max(0.2, px * 0.8);
+  context.setLineDash([1.5 * px, 3 * px]);
+  for (const part of drawn.parts('path')) context.stroke(drawn.path(part));
+  context.setLineDash([]);
 }
 
 function cross(context, x, y, size) {

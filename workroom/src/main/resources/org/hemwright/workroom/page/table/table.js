@@ -3,6 +3,8 @@
 import { make } from '../dom.js';
 import { get, put, select, watch } from '../state.js';
 import { TABLE } from '../words/table.js';
+import { ADD } from '../words/add.js';
+import { startAdding } from '../add/add.js';
 import { Camera } from './camera.js';
 import { thingAt, pinAt } from './hit.js';
 import { layOut } from './layout.js';
@@ -29,6 +31,23 @@ export function paintOver(painter) {
   overlays.push(painter);
   repaint();
   return () => { overlays.splice(overlays.indexOf(painter), 1); repaint(); };
+}
+
+/** The thing under a place of the canvas. */
+export function thingUnder(px, py) {
+  return thingAt(context, view, px, py);
+}
+
+let taker = null;
+
+/**
+ * Gives the pointer to someone else until it is released: `move` and `click` hear places of the canvas, `key` hears keys
+ * and says whether they were its own. Panning and zooming go on.
+ */
+export function takePointer(other) {
+  taker = other;
+  canvas.style.cursor = 'crosshair';
+  return () => { taker = null; canvas.style.cursor = 'default'; };
 }
 
 /** The table as it is looked at now. */
@@ -95,7 +114,8 @@ export function startTable() {
     return make('label', { class: 'toggle' }, input, word);
   };
   const centre = (factor) => () => { touched = true; camera.zoom(factor, view.width / 2, view.height / 2); repaint(); };
-  holder.append(canvas, empty, make('div', { class: 'table-acts', role: 'group', 'aria-label': 'How the table is shown' },
+  const adds = make('div', { class: 'table-acts table-adds', role: 'group', 'aria-label': ADD.group });
+  holder.append(canvas, empty, adds, make('div', { class: 'table-acts', role: 'group', 'aria-label': 'How the table is shown' },
       button(TABLE.closer, centre(1.25)), button(TABLE.farther, centre(0.8)), button(TABLE.all, showAll),
       toggle(TABLE.stitch, 'stitch'), toggle(TABLE.points, 'points')));
   new ResizeObserver(sized).observe(holder);
@@ -127,6 +147,7 @@ export function startTable() {
   });
   pointing(holder);
   keys();
+  startAdding(adds);
 }
 
 function pointing() {
@@ -148,6 +169,7 @@ function pointing() {
     const pin = pinAt(view, event.offsetX, event.offsetY);
     const thing = event.button === 0 && !pin ? thingAt(context, view, event.offsetX, event.offsetY, near) : null;
     panning = { x: event.offsetX, y: event.offsetY, moved: false, thing, pin };
+    if (taker) return;
     if (thing && event.button === 0) dragging.begin(thing, event.offsetX, event.offsetY);
   });
   canvas.addEventListener('pointermove', (event) => {
@@ -156,9 +178,10 @@ function pointing() {
       const changed = thing?.kind !== view.hover?.kind || thing?.name !== view.hover?.name || thing?.piece !== view.hover?.piece;
       if (changed) {
         view.hover = thing?.kind === 'piece' ? null : thing;
-        canvas.style.cursor = thing ? (thing.kind === 'point' || thing.kind === 'notch' ? 'move' : 'pointer') : 'default';
+        canvas.style.cursor = taker ? 'crosshair' : thing ? (thing.kind === 'point' || thing.kind === 'notch' ? 'move' : 'pointer') : 'default';
         repaint();
       }
+      taker?.move(event.offsetX, event.offsetY, event);
       return;
     }
     fingers.set(event.pointerId, [event.offsetX, event.offsetY]);
@@ -188,7 +211,8 @@ function pointing() {
     fingers.delete(event.pointerId);
     const dragged = dragging.end();
     if (panning && !panning.moved && !dragged && event.type === 'pointerup') {
-      if (panning.pin) put({ job: 'proof', finding: panning.pin.number });
+      if (taker) taker.click(event.offsetX, event.offsetY, event);
+      else if (panning.pin) put({ job: 'proof', finding: panning.pin.number });
       else select(panning.thing, 'table');
     }
     panning = null;
@@ -204,7 +228,7 @@ function pointing() {
     else camera.zoom(Math.exp(-event.deltaY * lines * 0.0016), event.offsetX, event.offsetY);
     repaint();
   }, { passive: false });
-  canvas.addEventListener('dblclick', showAll);
+  canvas.addEventListener('dblclick', () => { if (!taker) showAll(); });
 }
 
 function spread(fingers) {
@@ -214,6 +238,11 @@ function spread(fingers) {
 
 function keys() {
   canvas.addEventListener('keydown', (event) => {
+    if (taker && !event.ctrlKey && !event.metaKey && taker.key(event)) {
+      event.preventDefault();
+      event.stopPropagation();
+      return;
+    }
     const step = event.shiftKey ? 160 : 40;
     const acts = {
       ArrowLeft: () => camera.pan(step, 0), ArrowRight: () => camera.pan(-step, 0),

@@ -83,7 +83,7 @@ function thingOf(name, kind) {
   if (kind === 'piece') return { kind, piece: name, name };
   if (kind === 'notch') return { kind, piece: name.split('#')[0], name: name.split('#')[1] };
   const dot = name.indexOf('.');
-  if (['edge', 'point'].includes(kind)) return { kind, piece: name.slice(0, dot), name: name.slice(dot + 1) };
+  if (['edge', 'point', 'path'].includes(kind)) return { kind, piece: name.slice(0, dot), name: name.slice(dot + 1) };
   if (['dial', 'number'].includes(kind)) return { kind, piece: dot < 0 ? '' : name.slice(0, dot), name: name.slice(dot + 1) };
   return null;
 }
