@@ -101,9 +101,11 @@ class AddTest {
 
       // A new piece on the bare table.
       start(page, "piece");
-      page.mouse().click(300, 560);
-      page.mouse().click(340, 600);
+      page.mouse().click(700, 300);
+      page.mouse().click(790, 360);
       page.waitForSelector(".add-way code:has-text('rectangle')");
+      page.screenshot(
+          new Page.ScreenshotOptions().setPath(pictures.resolve("adding-piece-1280-day.png")));
       write(page);
       String fourth = open.documentOnce(text -> !text.equals(third));
       assertThat(added(third, fourth))

@@ -153,11 +153,25 @@ async function tell(named) {
     mine.shown = true;
     if (named && mine.name === '') mine.field.value = answer.name;
     mine.called = answer.name;
+    layWherePointed(mine);
     mine.prompt.textContent = answer.problem ?? ADD.prompt(mine.what, mine.picks.length, answer.ways.length);
     list(answer.ways, false);
   }
   mine.busy = false;
   if (now === mine) repaint();
+}
+
+/** A new piece lies where its corners were pointed at. */
+function layWherePointed(mine) {
+  const drawn = mine.what === 'piece' && mine.picks[0].kind === 'place' && drawing(mine.called, get('size'));
+  if (!drawn) return;
+  const n = drawn.numbers;
+  const least = (axis) => Math.min(...mine.picks.map((pick) => pick[axis]));
+  const most = (axis) => Math.max(...mine.picks.map((pick) => pick[axis]));
+  looked().places.set(mine.called, [
+    (least('x') + most('x')) / 2 - (n[2] + n[4]) / 2 + drawn.stackX,
+    (least('y') + most('y')) / 2 - (n[3] + n[5]) / 2 + drawn.stackY,
+  ]);
 }
 
 function list(ways, ghost) {

@@ -47,7 +47,11 @@ let taker = null;
 export function takePointer(other) {
   taker = other;
   canvas.style.cursor = 'crosshair';
-  return () => { taker = null; canvas.style.cursor = 'default'; };
+  return () => {
+    taker = null;
+    canvas.style.cursor = 'default';
+    arrange();
+  };
 }
 
 /** The table as it is looked at now. */
@@ -83,6 +87,12 @@ function arrange() {
   view.places = laid.places;
   box = laid.box;
   if (!touched) fit();
+}
+
+/** While she points nothing moves: what is new is laid where there is room, the rest stays. */
+function layBeside() {
+  const laid = layOut(Math.max(0.4, view.width / Math.max(1, view.height)));
+  for (const [name, place] of laid.places) if (!view.places.has(name)) view.places.set(name, place);
 }
 
 function sized() {
@@ -125,7 +135,8 @@ export function startTable() {
     const now = names().join(' ');
     if (now !== pieceNames) {
       pieceNames = now;
-      arrange();
+      if (taker) layBeside();
+      else arrange();
     }
     empty.hidden = names().length > 0;
     repaint();
