@@ -50,6 +50,7 @@ class WholeJobTest {
 
   @TempDir Path place;
 
+  @SuppressWarnings("NullAway.Init")
   private Page page;
 
   private void press(String name) {
