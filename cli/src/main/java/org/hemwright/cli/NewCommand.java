@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.hemwright.workbench.starter.ChartRun;
 import org.hemwright.workbench.starter.NewFolder;
 import org.hemwright.workbench.starter.Starter;
 import picocli.CommandLine.Command;
@@ -21,11 +22,12 @@ import picocli.CommandLine.Spec;
     description = "Start a garment: a new folder with a sound block, its chart and its steps.",
     footer = {
       "",
-      "Without --from it lists the starters.",
+      "Without --from it lists the starters, and which size runs each is drafted for.",
       "",
       "Examples:",
       "  hemwright new                                       which starters there are",
       "  hemwright new \"Kelp tee\" --from knit-tee            the folder kelp-tee",
+      "  hemwright new \"Kelp tee\" --from knit-tee --chart men  for men's sizes",
       "  hemwright new \"Kelp tee\" --from knit-tee --in work  the folder work/kelp-tee"
     })
 final class NewCommand implements Callable<Integer> {
@@ -40,6 +42,12 @@ final class NewCommand implements Callable<Integer> {
 
   @Option(names = "--from", paramLabel = "STARTER", description = "The block to start from.")
   private Optional<String> from = Optional.empty();
+
+  @Option(
+      names = "--chart",
+      paramLabel = "RUN",
+      description = "The size run: women, plus, men or children; women when it is left out.")
+  private Optional<String> chart = Optional.empty();
 
   @Option(
       names = "--in",
@@ -68,20 +76,38 @@ final class NewCommand implements Callable<Integer> {
       messages.flush();
       return ExitCode.INPUT_WRONG;
     }
+    Optional<ChartRun> run = chart.isEmpty() ? Optional.of(ChartRun.WOMEN) : chosen(starter.get());
+    if (run.isEmpty()) {
+      messages.println(
+          "new: %s is not drafted for %s; choose one of these runs:"
+              .formatted(starter.get().name(), chart.orElseThrow()));
+      starter.get().charts().forEach(each -> messages.println(line(each)));
+      messages.flush();
+      return ExitCode.INPUT_WRONG;
+    }
     NewFolder folder = NewFolder.called(name.get(), in);
     if (folder.isTaken()) {
       messages.println(folder.path() + " is there already; choose another name, or another --in");
       messages.flush();
       return ExitCode.INPUT_WRONG;
     }
-    folder.fill(starter.get());
+    folder.fill(starter.get(), run.get());
     answer.println("Started " + folder.path());
     answer.println("  hemwright check " + folder.path());
     answer.flush();
     return ExitCode.ALL_WELL;
   }
 
+  private Optional<ChartRun> chosen(Starter starter) {
+    return chart.flatMap(ChartRun::named).filter(starter.charts()::contains);
+  }
+
   private static String line(Starter starter) {
-    return "  %-16s %s".formatted(starter.name(), starter.words());
+    String runs = String.join(", ", starter.charts().stream().map(ChartRun::name).toList());
+    return "  %-16s %s (%s)".formatted(starter.name(), starter.words(), runs);
+  }
+
+  private static String line(ChartRun run) {
+    return "  %-16s %s".formatted(run.name(), run.words());
   }
 }

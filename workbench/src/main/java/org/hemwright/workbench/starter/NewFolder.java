@@ -46,12 +46,24 @@ public record NewFolder(Path path, String title) {
    * @throws IOException where it cannot be written
    */
   public void fill(Starter starter) throws IOException {
+    fill(starter, ChartRun.WOMEN);
+  }
+
+  /**
+   * Fills it from a starter, drafted for a size run.
+   *
+   * @throws IOException where it cannot be written
+   */
+  public void fill(Starter starter, ChartRun run) throws IOException {
     OutFolder folder = new OutFolder(path);
     for (String file : starter.files()) {
       byte[] bytes =
-          file.equals(PatternFolder.DOCUMENT)
-              ? starter.document(title).getBytes(StandardCharsets.UTF_8)
-              : starter.bytes(file);
+          switch (file) {
+            case PatternFolder.DOCUMENT ->
+                starter.document(title, run).getBytes(StandardCharsets.UTF_8);
+            case Starter.SIZES -> starter.sizes(run);
+            default -> starter.bytes(file);
+          };
       folder.replace(file, bytes);
     }
   }
