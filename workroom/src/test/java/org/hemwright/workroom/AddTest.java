@@ -159,4 +159,37 @@ class AddTest {
       assertThat(chromium.complaints()).isEmpty();
     }
   }
+
+  @Test
+  void whatIsPointedAtIsMeasuredInEverySize() throws Exception {
+    Path pictures = Files.createDirectories(Path.of("target/views"));
+    try (OpenFolder open = OpenFolder.example(folder, "inlet-tee");
+        Chromium chromium = Chromium.start()) {
+      String before = open.document();
+      Table table = chromium.window(open.address()).choose("Back");
+      Page page = table.page();
+      start(page, "measure");
+      double[] nape = table.at("point", "back", "nape");
+      double[] waist = table.at("point", "back", "waist_centre");
+      page.mouse().click(nape[0], nape[1]);
+      page.mouse().click(waist[0], waist[1]);
+      page.waitForSelector(".add-way code:has-text('let measured = distance from')");
+      // The back of size 10 is as long as the chart says: waist_centre lies back_length below.
+      String length =
+          Files.readAllLines(folder.resolve("sizes.csv")).stream()
+              .filter(line -> line.startsWith("10,"))
+              .findFirst()
+              .orElseThrow();
+      String said = page.locator(".add-said").first().textContent();
+      assertThat(length.split(",")).contains(said.substring(0, said.indexOf(" cm")));
+      page.waitForSelector(".ledger-page h2:has-text('Measured')");
+      assertThat(page.locator(".ledger-sizes tr").count()).isEqualTo(24);
+      page.screenshot(
+          new Page.ScreenshotOptions().setPath(pictures.resolve("measure-1280-day.png")));
+      page.keyboard().press("Escape");
+      page.waitForSelector(".ledger-page h2:has-text('Back')");
+      assertThat(open.document()).isEqualTo(before);
+      assertThat(chromium.complaints()).isEmpty();
+    }
+  }
 }

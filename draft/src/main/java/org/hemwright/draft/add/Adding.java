@@ -34,7 +34,9 @@ public record Adding(What what, String name, List<Pick> picks, double near) {
     CURVE("new_curve"),
     NOTCH(""),
     SEAM("new_seam"),
-    PIECE("new_piece");
+    PIECE("new_piece"),
+    /** A number, measured between what is pointed at. */
+    MEASURE("measured");
 
     private final String usual;
 
@@ -82,6 +84,7 @@ public record Adding(What what, String name, List<Pick> picks, double near) {
       case CURVE -> new PathWays(scene, piece, called, ways).curves(picks);
       case SEAM -> new SeamWays(scene, called, ways).find(picks);
       case PIECE -> new PieceWays(scene, called, ways).find(picks);
+      case MEASURE -> new MeasureWays(scene, piece, called, ways).find(picks);
       case NOTCH -> notches(scene, called, ways);
     }
     return ways.all();

@@ -71,6 +71,22 @@ public record Addition(Way way, List<String> lines, String text) {
     /** The outline of another piece. */
     OUTLINE_AS,
     /** A strip inside another piece. */
-    FACING
+    FACING,
+    /** The length of a line. */
+    LENGTH,
+    /** The lengths of two lines together. */
+    SUM,
+    /** By how much one line is longer than another. */
+    DIFFERENCE,
+    /** Straight from point to point, or from a point to a line. */
+    DISTANCE,
+    /** How far across. */
+    ACROSS,
+    /** How far up. */
+    RISE,
+    /** An angle from the right, or between two ways. */
+    TURN,
+    /** Round the piece at a height, over all its copies. */
+    GIRTH
   }
 }

@@ -28,7 +28,9 @@ final class Insertion {
     List<String> under = new ArrayList<>();
     Span after = new Span(0, 0);
     for (NewLine line : lines) {
-      if (line.place() == NewLine.Place.PIECE || line.place() == NewLine.Place.SEAM) {
+      if (line.place() == NewLine.Place.PIECE
+          || line.place() == NewLine.Place.SEAM
+          || line.place() == NewLine.Place.LEFT_NUMBER) {
         after = left(line.place());
         under.add((line.place() == NewLine.Place.PIECE ? "\n" : "") + line.text());
       } else if (line.place() == NewLine.Place.UNDER) {
@@ -75,7 +77,14 @@ final class Insertion {
     for (Statement each : document.statements()) {
       boolean piece =
           each instanceof Statement.PieceSection || each instanceof Statement.PartSection;
-      boolean like = place == NewLine.Place.PIECE ? piece : each instanceof Statement.SeamSection;
+      boolean number =
+          each instanceof Statement.Let
+              || each instanceof Statement.Dial
+              || each instanceof Statement.Solve;
+      boolean like =
+          place == NewLine.Place.PIECE
+              ? piece
+              : place == NewLine.Place.SEAM ? each instanceof Statement.SeamSection : number;
       if (piece || each instanceof Statement.Heading) {
         last = end(each);
       }
@@ -103,6 +112,7 @@ final class Insertion {
           switch (place) {
             case POINT -> each instanceof Statement.Point;
             case PATH -> each instanceof Statement.Path;
+            case NUMBER -> each instanceof Statement.Let;
             default -> each instanceof Statement.NotchAt;
           };
       outlined |= each instanceof Statement.Outline;
@@ -119,6 +129,7 @@ final class Insertion {
     for (Statement each : section.body()) {
       boolean before =
           switch (place) {
+            case NUMBER -> each instanceof Statement.Cut;
             case POINT -> each instanceof Statement.Cut || each instanceof Statement.Let;
             case PATH ->
                 each instanceof Statement.Cut

@@ -15,6 +15,10 @@ record NewLine(Place place, String text) {
     PATH,
     /** With its notches. */
     NOTCH,
+    /** With the numbers of the piece. */
+    NUMBER,
+    /** After the other numbers, at the left edge. */
+    LEFT_NUMBER,
     /** After the other seams, at the left edge. */
     SEAM,
     /** After the other pieces, at the left edge. */

@@ -62,14 +62,24 @@ record Scene(Evaluation values, int size, Spelling spelling, double near) {
                 each -> values.point(size, each).orElseThrow().distanceTo(to)));
   }
 
-  /** A name that is free among the drawn things of a piece, the pieces and the seams. */
+  private static void number(Statement statement, Set<String> taken) {
+    if (statement instanceof Statement.Let
+        || statement instanceof Statement.Dial
+        || statement instanceof Statement.Solve) {
+      taken.add(((Statement.Definition) statement).name().text());
+    }
+  }
+
+  /** A name that is free among numbers, the drawn things of a piece, pieces and seams. */
   String free(String piece, String wanted, Set<String> besides) {
     Set<String> taken = new HashSet<>(besides);
     values.plan().things().stream()
         .filter(each -> each.owner().equals(piece))
         .forEach(each -> taken.add(each.name()));
     for (Statement each : document().statements()) {
+      number(each, taken);
       if (each instanceof Statement.PieceSection section) {
+        section.body().forEach(line -> number(line, taken));
         taken.add(section.name().text());
       } else if (each instanceof Statement.PartSection part) {
         taken.add(part.name().text());

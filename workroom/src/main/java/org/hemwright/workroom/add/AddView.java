@@ -13,11 +13,13 @@ import org.hemwright.draft.add.Addition;
 import org.hemwright.draft.add.Pick;
 import org.hemwright.draft.plan.Evaluation;
 import org.hemwright.geometry.Point;
+import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.workbench.LiveDraft;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workroom.history.Splice;
+import org.hemwright.workroom.ledger.LedgerView;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.table.TableView;
@@ -50,9 +52,9 @@ public final class AddView implements View {
   /**
    * {@code {"ask": "add", "what", "name", "picks": [{"kind": "point|line|place|piece", "piece",
    * "name", "x", "y"}], "near", "size", "way", "hover"}}. The answer: {@code {"name", "ways":
-   * [{"way", "lines": [text]}], "problem"}}. Where she only hovers, ways are told as they would be
-   * said; else each is drafted, those that would not hold are left out, and the one chosen is
-   * shown.
+   * [{"way", "lines": [text], "rows"}], "problem"}}; rows tell what is measured. Where she only
+   * hovers, ways are told as they would be said; else each is drafted, those that would not hold
+   * are left out, and the one chosen is shown.
    */
   private Frame add(Room room, Window window, Question question) throws Question.Unclear {
     Evaluation values = values(room);
@@ -66,7 +68,12 @@ public final class AddView implements View {
       return new Frame(head);
     }
     List<Tried> tried = tried(room, all);
-    tried.forEach(each -> tell(ways, each.addition));
+    for (Tried each : tried) {
+      tell(ways, each.addition);
+      if (adding.what() == Adding.What.MEASURE) {
+        measured(each, adding, head.path("name").asText(), (ObjectNode) ways.get(ways.size() - 1));
+      }
+    }
     if (tried.isEmpty()) {
       if (!all.isEmpty()) {
         problem(room, all.get(0)).ifPresent(words -> head.put("problem", words));
@@ -83,6 +90,17 @@ public final class AddView implements View {
     ObjectNode way = ways.addObject().put("way", addition.way().name().toLowerCase(Locale.ROOT));
     ArrayNode lines = way.putArray("lines");
     addition.lines().forEach(lines::add);
+  }
+
+  /** What is measured, in every size. */
+  private static void measured(Tried tried, Adding adding, String name, ObjectNode way) {
+    Optional<SizeRun> run = tried.draft.evaluated().run();
+    if (run.isEmpty() || run.get().sizes().isEmpty()) {
+      return;
+    }
+    String own = adding.picks().get(0).piece() + "." + name;
+    boolean inPiece = run.get().sizes().stream().anyMatch(s -> s.numbers().containsKey(own));
+    LedgerView.row(run.get(), LedgerView.shown(name), inPiece ? own : name, way.putArray("rows"));
   }
 
   /** The ways with which the document holds as well as it did. */

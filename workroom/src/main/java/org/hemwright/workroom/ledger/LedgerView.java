@@ -72,6 +72,16 @@ public final class LedgerView implements View {
         new LengthRounding(steps, usual.partners()));
   }
 
+  /**
+   * Writes a number of the document in every size: {@code {"label", "values", "numbers"}}.
+   *
+   * @param full its name, after its piece's and a point where it is a piece's own
+   * @param rows the list to which the row is added
+   */
+  public static void row(SizeRun run, String label, String full, ArrayNode rows) {
+    new Measure(run, format(run), rows).quantity(label, sized -> sized.numbers().get(full));
+  }
+
   /** A number in words, whatever it is of. */
   public static String said(Quantity quantity, LengthFormat lengths) {
     return switch (quantity.kind()) {

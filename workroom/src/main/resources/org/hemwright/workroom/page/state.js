@@ -13,6 +13,7 @@ const values = {
   places: [],
   problems: [],
   findings: [],
+  measured: null,
   file: 'pattern.hem',
 };
 const watchers = new Map();

@@ -1,8 +1,8 @@
 // Adding by pointing: first what it is to be, then what it depends on; the lines that will be written grow below the
 // table as she points, in every way that the language has, and the table shows what comes of the one chosen.
-import { fill, make } from '../dom.js';
+import { fill, make, set } from '../dom.js';
 import { ask } from '../line.js';
-import { get, select, watch } from '../state.js';
+import { get, put, select, watch } from '../state.js';
 import { looked, paintOver, repaint, takePointer } from '../table/table.js';
 import { drawing } from '../table/pieces.js';
 import { ADD } from '../words/add.js';
@@ -15,9 +15,10 @@ let now = null;
 
 /** The words with which adding starts. */
 export function startAdding(holder) {
-  holder.append(make('span', { class: 'soft' }, ADD.add), ...WHATS.map((what) => make('button', {
+  const word = (what) => make('button', {
     type: 'button', class: 'plain', 'data-add': what, onclick: () => (now?.what === what ? leave() : begin(what)),
-  }, ADD.what[what])));
+  }, ADD.what[what]);
+  holder.append(make('span', { class: 'soft' }, ADD.add), ...WHATS.map(word), make('span', { class: 'soft' }, ADD.or), word('measure'));
   watch(['selected'], () => {
     const thing = get('selected');
     if (now && thing?.by === 'ledger') take(pickOf(thing, now));
@@ -55,6 +56,7 @@ export function leave() {
   document.getElementById('sentence').hidden = true;
   press();
   if (mine.shown) ask('lay back').catch(() => {});
+  put({ measured: null });
   repaint();
 }
 
@@ -68,7 +70,7 @@ function build() {
     if (event.key === 'Enter') write();
     if (event.key === 'Escape') leave();
   });
-  mine.write = make('button', { type: 'button', class: 'chief', onclick: write, disabled: true }, ADD.write);
+  mine.write = make('button', { type: 'button', class: 'chief', onclick: write, disabled: true }, mine.what === 'measure' ? ADD.keep : ADD.write);
   mine.back = make('button', { type: 'button', onclick: back, disabled: true }, ADD.back);
   const place = document.getElementById('sentence');
   place.hidden = false;
@@ -111,12 +113,19 @@ function take(pick) {
   const again = last && last.kind === pick.kind && last.piece === pick.piece && last.name === pick.name && pick.kind !== 'line' && pick.kind !== 'place';
   if (again) return;
   if (now.what === 'point' && now.picks.length === 2) now.picks = [];
+  if (now.what === 'measure' && now.picks.length > 1 && !goesOn(now.picks, pick)) now.picks = [];
   if (now.what === 'notch') now.picks = pick.kind === 'point' ? now.picks.slice(0, 1) : [];
   now.picks = [...now.picks, pick];
   now.way = 0;
   now.ghost = null;
   now.guides = [];
   tell(true);
+}
+
+/** A third point makes an angle, a further line a sum; all else is measured afresh. */
+function goesOn(picks, pick) {
+  const all = [...picks, pick];
+  return (all.length === 3 && all.every((each) => each.kind === 'point')) || all.every((each) => each.kind === 'line');
 }
 
 function back() {
@@ -158,7 +167,10 @@ async function tell(named) {
     list(answer.ways, false);
   }
   mine.busy = false;
-  if (now === mine) repaint();
+  if (now !== mine) return;
+  const chosen = mine.ways[mine.way];
+  if (mine.what === 'measure') put({ measured: chosen?.rows ? { lines: chosen.lines, row: chosen.rows[0] } : null });
+  repaint();
 }
 
 /** A new piece lies where its corners were pointed at. */
@@ -179,7 +191,8 @@ function list(ways, ghost) {
   mine.write.disabled = ghost || ways.length === 0;
   mine.back.disabled = mine.picks.length === 0;
   fill(mine.list, ...ways.map((way, index) => {
-    const words = make('span', {}, make('code', {}, way.lines.join('\n')), ghost ? null : make('span', { class: 'soft' }, ADD.way[way.way] ?? ''));
+    const said = way.rows?.[0]?.values[get('size')];
+    const words = make('span', {}, said ? make('b', { class: 'add-said' }, set(said)) : null, make('code', {}, way.lines.join('\n')), ghost ? null : make('span', { class: 'soft' }, ADD.way[way.way] ?? ''));
     if (ghost) return make('p', { class: 'add-way ghost' }, words);
     const input = make('input', { type: 'radio', name: 'add-way', onchange: () => choose(index) });
     input.checked = index === mine.way;
@@ -196,6 +209,7 @@ async function write() {
   const mine = now;
   if (!mine || mine.ways.length === 0) return;
   mine.writing = true;
+  mine.inside = !mine.picks.every((pick) => pick.kind === 'line') || mine.picks.length === 1;
   try {
     await ask('write addition', fields(mine.picks));
   } catch (refused) {
@@ -206,8 +220,11 @@ async function write() {
   mine.shown = false;
   leave();
   const piece = mine.picks.find((each) => each.piece)?.piece ?? '';
-  const kinds = { point: 'point', line: 'path', curve: 'path', piece: 'piece' };
-  if (kinds[mine.what]) select({ kind: kinds[mine.what], piece: mine.what === 'piece' ? mine.called : piece, name: mine.called }, 'add');
+  const kinds = { point: 'point', line: 'path', curve: 'path', piece: 'piece', measure: 'number' };
+  if (kinds[mine.what]) {
+    const owner = mine.what === 'piece' ? mine.called : mine.what === 'measure' && !mine.inside ? '' : piece;
+    select({ kind: kinds[mine.what], piece: owner, name: mine.called }, 'add');
+  }
 }
 
 /** Without a mouse: arrows move a chalk cross, Enter points with it and then writes. */

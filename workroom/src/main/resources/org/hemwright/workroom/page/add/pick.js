@@ -17,7 +17,7 @@ export function pickAt(px, py, event, adding) {
     const pick = pickOf(thing, adding, own(thing.piece, px, py));
     if (pick) return pick;
   }
-  if (adding.what === 'seam' || adding.what === 'notch') return null;
+  if (['seam', 'notch', 'measure'].includes(adding.what)) return null;
   if (adding.what === 'piece') {
     if (first && first.kind !== 'place') return null;
     const [x, y] = view.camera.toTable(px, py);

@@ -15,7 +15,7 @@ let shownOf = '';
 
 /** Starts to follow what is selected. */
 export function startLedger() {
-  watch(['selected', 'pieces', 'size'], () => { if (page) tell(); });
+  watch(['selected', 'pieces', 'size', 'measured'], () => { if (page) tell(); });
 }
 
 /** Shows the ledger on a page until it is told to leave. */
@@ -28,6 +28,14 @@ export function showLedger(holder) {
 async function tell() {
   const thing = get('selected');
   const mine = ++asked;
+  const measured = get('measured');
+  if (measured) {
+    opened.add(measured.row.label);
+    dialsPage = null;
+    shownOf = '';
+    fill(page, make('h2', {}, LEDGER.measured), row(measured.row));
+    return;
+  }
   if (!thing) {
     put({ lit: [] });
     if (!dialsPage?.isConnected || names().join(' ') !== overviewOf) overview();

@@ -78,7 +78,7 @@ export function showAll() {
 }
 
 function fit() {
-  camera.fit(box, view.width, view.height, { left: RULER + 26, right: 28, top: RULER + 26, bottom: 62 });
+  camera.fit(box, view.width, view.height, { left: RULER + 26, right: 28, top: RULER + 50, bottom: 62 });
   repaint();
 }
 

@@ -9,6 +9,7 @@ export const LEDGER = {
   notHere: 'Not in this size',
   edges: 'Edges',
   points: 'Points',
+  measured: 'Measured',
   lines: 'Lines and curves',
   notches: 'Notches',
   notch: (part) => `${part.called ? part.called.replaceAll('_', ' ') : part.ticks > 1 ? 'double notch' : 'notch'} on ${part.edge.replaceAll('_', ' ')}`,
