@@ -11,6 +11,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,6 +80,32 @@ class PaperCommandTest {
   void onePaperMakesOneFile() throws IOException {
     assertThat(run("paper", folder.toString(), "--on", "a4")).isZero();
     assertThat(made()).containsExactly("two-bags-1.0-pages-a4.pdf");
+  }
+
+  @Test
+  void thePartsOfASplitArePrintedInItsPlace() throws IOException {
+    Path document = folder.resolve("pattern.hem");
+    String text =
+        Files.readString(document)
+            .replace(
+                "view plain",
+                """
+                  point half_low on lower at 50% from start
+                  point half_up on upper at 50% from start
+                  split halves is half_low to half_up, allowance 1 cm
+                view plain\
+                """);
+    Files.writeString(document, text);
+    assertThat(run("paper", folder.toString(), "--on", "a4", "--cut-apart", "strap.halves"))
+        .isZero();
+    try (PDDocument pdf =
+        Loader.loadPDF(folder.resolve("made/two-bags-1.0-pages-a4.pdf").toFile())) {
+      assertThat(new PDFTextStripper().getText(pdf))
+          .contains("Strap, part 1 of 2", "Strap, part 2 of 2", "2a", "2b");
+    }
+    assertThat(run("paper", folder.toString(), "--cut-apart", "strap.thirds")).isEqualTo(2);
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("--cut-apart strap.thirds", "strap.halves");
   }
 
   @Test
