@@ -15,6 +15,7 @@ import org.hemwright.workroom.drag.DragView;
 import org.hemwright.workroom.keep.Remembered;
 import org.hemwright.workroom.ledger.LedgerView;
 import org.hemwright.workroom.making.MakingView;
+import org.hemwright.workroom.moments.MomentsView;
 import org.hemwright.workroom.numbers.NumbersView;
 import org.hemwright.workroom.paper.PaperView;
 import org.hemwright.workroom.proof.ProofView;
@@ -49,6 +50,7 @@ public final class Workroom implements BrowserDoor {
         new PaperView(),
         new MakingView(),
         new ReleaseView(),
+        new MomentsView(),
         new GuideView(remembered, opener));
   }
 

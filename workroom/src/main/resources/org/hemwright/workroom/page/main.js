@@ -44,6 +44,7 @@ function outside(head) {
 
 undo.addEventListener('click', () => ask('undo'));
 redo.addEventListener('click', () => ask('redo'));
+document.getElementById('moments').addEventListener('click', () => put({ job: 'moments' }));
 document.addEventListener('keydown', (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
   const key = event.key.toLowerCase();

@@ -16,10 +16,14 @@ const MODULES = {
   paper: () => import('./paper.js'),
   making: () => import('./making.js'),
   release: () => import('./release.js'),
+  moments: () => import('./moments.js'),
 };
 
 const counts = new Map();
 let leave = null;
+
+/** What is turned to from the head of the page, not from the column. */
+const ASIDE = ['moments'];
 
 /** Jobs that have something to count before they are turned to. */
 const COUNTING = ['proof'];
@@ -38,7 +42,7 @@ export function count(job, waiting, fails = false) {
 }
 
 function list() {
-  fill(document.getElementById('jobs'), ...Object.keys(MODULES).map((job) => {
+  fill(document.getElementById('jobs'), ...Object.keys(MODULES).filter((job) => !ASIDE.includes(job)).map((job) => {
     const { waiting = 0, fails = false } = counts.get(job) ?? {};
     return make('li', {}, make('button', {
       type: 'button', 'aria-current': get('job') === job ? 'page' : false, onclick: () => put({ job }),
