@@ -27,6 +27,7 @@ import org.hemwright.workroom.start.Opener;
 import org.hemwright.workroom.table.TableView;
 import org.hemwright.workroom.text.Meanings;
 import org.hemwright.workroom.text.Proposals;
+import org.hemwright.workroom.text.Renames;
 import org.hemwright.workroom.text.TextView;
 
 /** Opens a folder, or the page where one is chosen, in the browser. */
@@ -38,6 +39,7 @@ public final class Workroom implements BrowserDoor {
         new TextView(),
         new Proposals(),
         new Meanings(),
+        new Renames(),
         table,
         new DragView(table),
         new DialView(table),

@@ -83,4 +83,26 @@ class NumbersTest {
       assertThat(chromium.complaints()).isEmpty();
     }
   }
+
+  @Test
+  void aThingGetsAnotherNameWhereverItIsSaid() throws Exception {
+    try (OpenFolder open = OpenFolder.example(folder, "inlet-tee");
+        Chromium chromium = Chromium.start()) {
+      String before = open.document();
+      Page page = chromium.window(open.address()).choose("Back").page();
+      page.locator(".members button", new Page.LocatorOptions().setHasText("underarm")).click();
+      page.locator("[data-rename]").click();
+      page.locator(".renaming input").fill("nape");
+      page.keyboard().press("Enter");
+      page.waitForSelector(".renaming [role=status]:has-text('keeps its name')");
+      page.locator(".renaming input").fill("arm pit");
+      page.keyboard().press("Enter");
+      String after = open.documentOnce(text -> !text.equals(before));
+      page.waitForSelector(".ledger-page h2:has-text('arm pit')");
+      assertThat(after.replace("arm_pit", "underarm")).isEqualTo(before);
+      assertThat(after).contains("level bust at arm_pit", "heading down to arm_pit arriving right");
+      assertThat(after).as("the front has its own").contains("level bust at underarm");
+      assertThat(chromium.complaints()).isEmpty();
+    }
+  }
 }

@@ -7,6 +7,7 @@ import { LEDGER } from '../words/ledger.js';
 import { dials } from './dials.js';
 import { saidLines } from './lines.js';
 import { sizePlot } from './plot.js';
+import { renaming } from './rename.js';
 
 let page = null;
 let asked = 0;
@@ -53,7 +54,7 @@ async function tell() {
   if (key !== shownOf) page.parentElement.scrollTop = 0;
   shownOf = key;
   put({ lit: answer.mates ?? [] });
-  fill(page, path(thing), make('h2', {}, set(answer.title)), ...answer.words.map((each) => make('p', { class: 'soft' }, set(each))),
+  fill(page, path(thing), make('h2', {}, set(answer.title)), renaming(thing), ...answer.words.map((each) => make('p', { class: 'soft' }, set(each))),
       saidLines(thing), ...answer.rows.map(row), members(thing));
 }
 

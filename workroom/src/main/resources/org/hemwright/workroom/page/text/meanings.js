@@ -3,6 +3,7 @@ import { EditorView, hoverTooltip, keymap } from '@codemirror/view';
 import { make, set } from '../dom.js';
 import { ask } from '../line.js';
 import { get } from '../state.js';
+import { openRenaming } from '../ledger/rename.js';
 import { TEXT } from '../words/text.js';
 
 /** The name at a place: {name, from, to}, with its owner where it is said with one. */
@@ -75,11 +76,20 @@ function go(view, at) {
   return true;
 }
 
+/** Selects the thing that the name under the caret is of, and opens the field for another name. */
+function rename(view) {
+  const at = saidAt(view.state, view.state.selection.main.head);
+  if (at === null) return false;
+  go(view, view.state.selection.main.head);
+  setTimeout(openRenaming, 250);
+  return true;
+}
+
 /** Values under the pointer and the way to where a name is said. */
 export function meanings() {
   return [
     tip,
-    keymap.of([{ key: 'F12', run: (view) => go(view, view.state.selection.main.head) }]),
+    keymap.of([{ key: 'F2', run: (view) => rename(view) }, { key: 'F12', run: (view) => go(view, view.state.selection.main.head) }]),
     EditorView.domEventHandlers({
       mousedown(event, view) {
         if (!event.ctrlKey && !event.metaKey) return false;
