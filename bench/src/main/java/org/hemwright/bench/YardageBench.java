@@ -32,9 +32,13 @@ public final class YardageBench {
 
   private YardageBench() {}
 
-  /** Arguments: how many times the work for the sample; names of examples. */
+  /** Arguments: how many times the work for the sample; names of examples, or --cells. */
   public static void main(String[] args) {
     long times = args.length > 0 ? Long.parseLong(args[0]) : 20;
+    if (args.length > 1 && args[1].equals("--cells")) {
+      cells(times);
+      return;
+    }
     List<String> names = args.length > 1 ? List.of(args).subList(1, args.length) : EXAMPLES;
     System.out.println(
         "| example | layings | fold and single | every fold | sample | within 1 % | worst |");
@@ -74,6 +78,51 @@ public final class YardageBench {
         best.size(),
         close,
         100 * worst);
+  }
+
+  /** One cell of each of three tables, the middle size, with the usual work and with much more. */
+  private static void cells(long times) {
+    System.out.println(
+        "| cell | usual work | length | processor | more work | length | processor |");
+    System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
+    for (String name : EXAMPLES.subList(0, 3)) {
+      Example example = Example.named(name);
+      SizeRun run =
+          Drafting.draft("pattern.hem", example.text(), example.chart()).run().orElseThrow();
+      String size = run.sizes().get(run.sizes().size() / 2).size().name();
+      YardageRequest usual =
+          with(YardageRequest.everything().inSizes(List.of(size)), EnumSet.of(Fold.LENGTHWISE), 1);
+      YardageRow first = needed(lay(run, usual));
+      YardageRequest cell =
+          new YardageRequest(
+              usual.settings(),
+              usual.folds(),
+              List.of(first.view().name()),
+              List.of(first.fabric().name()),
+              List.of(first.width()),
+              usual.sizes(),
+              0,
+              0,
+              usual.work(),
+              usual.threads());
+      StringBuilder figures = new StringBuilder();
+      for (long each : new long[] {1, times}) {
+        double start = processor();
+        YardageRow row = needed(lay(run, with(cell, cell.folds(), each)));
+        figures.append(
+            String.format(
+                Locale.ROOT,
+                " %.1f million | %.2f mm | %.0f s |",
+                cell.work() * each / 1e6,
+                row.need().orElseThrow().length(),
+                processor() - start));
+      }
+      System.out.println("| " + name + ", size " + size + ", " + first.width() + " mm |" + figures);
+    }
+  }
+
+  private static YardageRow needed(YardageTable table) {
+    return table.rows().stream().filter(row -> row.need().isPresent()).findFirst().orElseThrow();
   }
 
   /** A small, a middle and a large size. */

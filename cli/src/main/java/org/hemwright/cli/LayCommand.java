@@ -54,8 +54,8 @@ import picocli.CommandLine.Spec;
 final class LayCommand implements Callable<Integer> {
   private static final long USUAL_WORK = 60_000_000;
 
-  /** What two cores look at in a second, roughly: how much work --seconds alone stands for. */
-  private static final double WORK_PER_SECOND = 5_000_000;
+  /** More than two cores look at in a second: with --seconds alone it is the time that ends it. */
+  private static final double WORK_PER_SECOND = 50_000_000;
 
   private static final double MOST_WORK = 1e18;
   private static final int STEPS = 1000;
@@ -70,7 +70,7 @@ final class LayCommand implements Callable<Integer> {
       paramLabel = "N",
       description =
           "How many places to look at, 60000000 when it is left out;"
-              + " where only --seconds is given, 5000000 for each second.")
+              + " where only --seconds is given, as many as the time allows.")
   private Optional<Long> work = Optional.empty();
 
   @Option(names = "--seed", paramLabel = "K", description = "Where chance starts, 1 when left out.")
@@ -179,13 +179,17 @@ final class LayCommand implements Callable<Integer> {
   private static String summary(LayFile shapes, LayResult result) {
     return String.format(
         Locale.ROOT,
-        "%s: %d shapes on a length of %.4f, density %s, %,d places looked at%s",
+        "%s: %d shapes on a length of %s, density %s, %,d places looked at%s",
         shapes.problem().name().isEmpty() ? "Laid" : shapes.problem().name(),
         shapes.problem().copies(),
-        result.layout().length(),
+        length(result.layout().length()),
         percent(result.layout().density(shapes.problem())),
         result.work(),
         result.complete() ? "" : "; ended early");
+  }
+
+  private static String length(double length) {
+    return String.format(Locale.ROOT, length < 1 ? "%.5g" : "%.4f", length);
   }
 
   private int check(LayFile shapes, LayoutFile given, Tell tell) {

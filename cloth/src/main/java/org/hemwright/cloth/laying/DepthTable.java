@@ -4,8 +4,8 @@ import java.util.List;
 
 /**
  * How deep each form is inside each other one, by the place of the moving form's lower left corner
- * seen from the fixed one's: all {@link DepthField}s in a few flat arrays, since the search asks
- * nothing else so often. Pairs that are each other's reflection share one field.
+ * seen from the fixed one's: all {@link DepthField}s in flat arrays, since the search asks nothing
+ * else so often. Pairs that are each other's reflection share one field.
  */
 final class DepthTable {
 
@@ -24,7 +24,7 @@ final class DepthTable {
   private final double[] reals;
   private final int[] wholes;
   private final float[] cells;
-  private final double[] near;
+  private final double[][] near;
 
   /**
    * A field as one pair of forms sees it: the field's point for a difference d of corners is sign ·
@@ -52,17 +52,15 @@ final class DepthTable {
   DepthTable(int forms, List<DepthField> fields, View[] views) {
     this.forms = forms;
     int[] cellStart = new int[fields.size() + 1];
-    int[] nearStart = new int[fields.size() + 1];
     for (int f = 0; f < fields.size(); f++) {
       cellStart[f + 1] = cellStart[f] + fields.get(f).cells.length;
-      nearStart[f + 1] = nearStart[f] + fields.get(f).near.length;
     }
     cells = new float[cellStart[fields.size()]];
-    near = new double[nearStart[fields.size()]];
+    near = new double[fields.size()][];
     for (int f = 0; f < fields.size(); f++) {
       DepthField field = fields.get(f);
       System.arraycopy(field.cells, 0, cells, cellStart[f], field.cells.length);
-      System.arraycopy(field.near, 0, near, nearStart[f], field.near.length);
+      near[f] = field.near;
     }
     reals = new double[views.length * REALS];
     wholes = new int[views.length * WHOLES];
@@ -80,7 +78,7 @@ final class DepthTable {
       int w = pair * WHOLES;
       wholes[w] = cellStart[view.field];
       wholes[w + 1] = field.columns;
-      wholes[w + 2] = nearStart[view.field];
+      wholes[w + 2] = view.field;
     }
   }
 
@@ -114,14 +112,16 @@ final class DepthTable {
     if (depth > TOUCHING) {
       return reals[r + 6] * depth;
     }
-    return depth <= TOUCHING ? 0 : reals[r + 6] * nearDepth(listOf(at, w), px, py);
+    return depth <= TOUCHING
+        ? 0
+        : reals[r + 6] * nearDepth(near[wholes[w + 2]], listOf(at), px, py);
   }
 
-  private int listOf(int at, int w) {
-    return wholes[w + 2] + Float.floatToRawIntBits(cells[at + 1]);
+  private int listOf(int at) {
+    return Float.floatToRawIntBits(cells[at + 1]);
   }
 
-  private double nearDepth(int list, double px, double py) {
+  private static double nearDepth(double[] near, int list, double px, double py) {
     int listed = (int) near[list];
     int end = list + 1 + listed * DepthField.LISTED;
     double best = Double.POSITIVE_INFINITY;

@@ -8,10 +8,10 @@ import java.util.stream.IntStream;
 final class NoFitTable {
 
   /** Cells over all fields together; a pair's share is held between the least and the most. */
-  private static final long CELLS = 24_000_000;
+  private static final long CELLS = 8_000_000;
 
   private static final int MOST_CELLS = 1024;
-  private static final int LEAST_CELLS = 256;
+  private static final int LEAST_CELLS = 16;
 
   final DepthTable depths;
 

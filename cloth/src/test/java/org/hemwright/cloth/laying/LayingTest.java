@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class LayingTest {
@@ -200,5 +202,57 @@ class LayingTest {
     Layout nonsense = new Layout(1, List.of(new Placement("nobody", Turn.HALF, -1e9, 1e9)));
     accepted(
         problem, new Laying(problem).lay(new LayBudget(5_000, 9), LayWatcher.PATIENT, nonsense));
+  }
+
+  @Test
+  void oddlyWrittenShapesAreLaidLikeTheirPlainSelves() throws Exception {
+    String plain = "[[0,0],[4,0],[4,4],[0,4]]";
+    List<String> odd =
+        List.of(
+            plain,
+            "[[0,4],[4,4],[4,0],[0,0]]",
+            "[[0,0],[4,0],[4,4],[0,4],[0,0]]",
+            "[[0,0],[0,0],[4,0],[4,0],[4,4],[0,4],[0,4]]",
+            "[[0,0],[1,0],[2,0],[4,0],[4,2],[4,4],[2,4],[0,4],[0,1]]",
+            "[[1e5,-1e5],[100004,-1e5],[100004,-99996],[1e5,-99996]]");
+    for (String outline : odd) {
+      assertThat(length(10, outline)).as(outline).isCloseTo(12, within(1e-6));
+    }
+    String large = plain.replace("4", "4e90");
+    assertThat(length(1e91, large)).isCloseTo(12e90, within(1e84));
+    assertThat(length(1e-89, plain.replace("4", "4e-90"))).isCloseTo(12e-90, within(1e-96));
+    assertThat(length(4, plain)).isEqualTo(20);
+  }
+
+  /** The length on which five copies of an outline lie, which may be turned half round. */
+  private static double length(double width, String outline) throws LayFileRefused {
+    String text =
+        "{\"stripWidth\": "
+            + width
+            + ", \"items\": [{\"id\": 1, \"demand\": 5,"
+            + " \"allowedRotationsDegrees\": [0, 180], \"shape\": "
+            + outline
+            + "}]}";
+    StripProblem problem = LayFile.read("odd.json", text).problem();
+    LayResult result = lay(problem, 20_000);
+    accepted(problem, result);
+    return result.layout().length();
+  }
+
+  @Test
+  void threeHundredCopiesAreLaidWithLittleWork() {
+    List<LooseShape> shapes = new ArrayList<>();
+    for (int kind = 0; kind < 12; kind++) {
+      shapes.add(
+          new LooseShape(
+              "kind " + kind,
+              25,
+              LooseShapes.EITHER_END,
+              LooseShapes.star(new Random(kind), 3 + kind % 9, 2.5)));
+    }
+    StripProblem problem = new StripProblem("three hundred", 40, shapes);
+    LayResult result = lay(problem, 60_000);
+    accepted(problem, result);
+    assertThat(result.layout().placements()).hasSize(300);
   }
 }
