@@ -254,7 +254,7 @@ public final class ClothParts {
   }
 
   private Figure laying(YardageRow row) {
-    Sheet sheet = LayingSheets.single(telling.run(), row);
+    Sheet sheet = LayingSheets.single(telling.run(), row, new LayingTelling(telling));
     Slots slots =
         Slots.of("view", telling.views(List.of(row.view().name())))
             .and("fabric", telling.fabric(row.fabric().name()))

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.hemwright.booklet.figure.PieceFigures;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
@@ -20,14 +21,18 @@ import org.hemwright.booklet.step.StepWords;
 import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.geometry.Box;
+import org.hemwright.geometry.Tolerance;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Wearers;
 import org.hemwright.pattern.make.Act;
+import org.hemwright.pattern.make.Amount;
 import org.hemwright.pattern.make.Cord;
 import org.hemwright.pattern.make.Making;
 import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.measure.Measurements;
 import org.hemwright.pattern.notion.NotionSettings;
 import org.hemwright.pattern.notion.Notions;
@@ -309,6 +314,50 @@ public final class FrontParts {
     }
   }
 
+  /** The zipper to buy: in each size the shortest sold that is as long as its opening. */
+  private List<Inline> zipper(Step step, Act.InsertZip zip) {
+    List<String> openings =
+        step.work(Work.OfOpening.class).stream().map(Work.OfOpening::opening).toList();
+    Optional<Amount> opening =
+        telling.run().pattern().making().steps().stream()
+            .flatMap(each -> each.leaves().stream())
+            .filter(left -> openings.contains(left.name()))
+            .map(Step.Opening::length)
+            .findFirst();
+    Map<Integer, List<String>> bySold = new TreeMap<>();
+    for (SizedPattern sized : telling.run().sizes()) {
+      double needed = opening.map(o -> o.in(sized.numbers()).orElse(0)).orElse(0.0);
+      for (int i = 0; i < zip.sold().size(); i++) {
+        if (zip.sold().get(i) > needed - Tolerance.DRAWN_LENGTH) {
+          bySold.computeIfAbsent(i, k -> new ArrayList<>()).add(sized.size().name());
+          break;
+        }
+      }
+    }
+    int told = bySold.values().stream().mapToInt(List::size).sum();
+    if (opening.isEmpty() || told < telling.run().sizes().size()) {
+      return given.say("supplies.zip");
+    }
+    List<List<Inline>> lengths = new ArrayList<>();
+    bySold.forEach(
+        (sold, sizes) -> {
+          Inline length =
+              telling
+                  .words()
+                  .length(
+                      zip.sold().get(sold),
+                      LengthKind.NOTION,
+                      Provenance.of(Source.STEP, step.id(), "sold", Integer.toString(sold)));
+          lengths.add(
+              bySold.size() == 1
+                  ? List.of(length)
+                  : given.say(
+                      "supplies.zip.in",
+                      Slots.of("length", length).and("sizes", telling.sizes(sizes))));
+        });
+    return given.say("supplies.zip.long", Slots.of("lengths", telling.words().listed(lengths)));
+  }
+
   private List<List<Inline>> bought() {
     List<List<Inline>> items = new ArrayList<>(fasteners());
     for (Step step : telling.run().pattern().making().steps()) {
@@ -319,8 +368,8 @@ public final class FrontParts {
                 Slots.of(
                     "width",
                     telling.amount(bind.tape().get(), LengthKind.NOTION, step.id(), "tape"))));
-      } else if (step.act() instanceof Act.InsertZip) {
-        items.add(given.say("supplies.zip"));
+      } else if (step.act() instanceof Act.InsertZip zip) {
+        items.add(zipper(step, zip));
       }
     }
     for (Cord cord : telling.run().pattern().making().cords()) {

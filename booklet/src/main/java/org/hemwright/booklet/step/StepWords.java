@@ -314,7 +314,7 @@ public final class StepWords {
 
   private List<Inline> thing(Work work) {
     if (work instanceof Work.OfSeam seam) {
-      return telling.say("work.seam", Slots.of("seam", Telling.name(seam.seam())));
+      return telling.say("work.seam", Slots.of("seam", telling.seamName(seam.seam())));
     } else if (work instanceof Work.OfPiece piece) {
       return telling.say(
           "work.piece", Slots.of("piece", telling.piece(piece.piece(), piece.copy())));

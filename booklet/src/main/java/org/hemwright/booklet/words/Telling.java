@@ -3,6 +3,7 @@ package org.hemwright.booklet.words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,6 +63,27 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
     return new Inline.Value(name.replace('_', ' '), Provenance.of(Source.NAME, name));
   }
 
+  /**
+   * A seam by its name. One of those that are alike in several views, each named with its view at
+   * the end ({@code side_seams_b}), is said to be that view's.
+   */
+  public List<Inline> seamName(String seam) {
+    for (View view : run.pattern().views()) {
+      String end = "_" + view.name().toLowerCase(Locale.ROOT);
+      if (severalViews() && seam.endsWith(end) && seam.length() > end.length()) {
+        String stem = seam.substring(0, seam.length() - end.length());
+        return say(
+            "seam.of-view",
+            Slots.of(
+                    "seam",
+                    new Inline.Value(
+                        stem.replace('_', ' '), Provenance.of(Source.NAME, "seam", stem)))
+                .and("view", views(List.of(view.name()))));
+      }
+    }
+    return List.of(name(seam));
+  }
+
   /** A measurement of the body by its usual name in the language, else as the chart has it. */
   public Inline.Value measure(String name) {
     String key = "measure." + name;
@@ -117,11 +139,20 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
         .orElse(List.of(name(piece)));
   }
 
-  /** A cut copy of a piece, by its own name where it has one: "Trouser front (1), left". */
+  /** A cut copy of a piece, by its own name where it has one: "Trouser front (1, left)". */
   public List<Inline> piece(String piece, Optional<String> copy) {
-    return copy.filter(name -> !name.chars().allMatch(Character::isDigit))
-        .map(name -> say("piece.copy", Slots.of("piece", piece(piece)).and("copy", copyName(name))))
-        .orElseGet(() -> piece(piece));
+    Optional<String> named = copy.filter(name -> !name.chars().allMatch(Character::isDigit));
+    return named.isEmpty() || card(piece).isEmpty()
+        ? piece(piece)
+        : say(
+            "piece.copy",
+            Slots.of("piece", title(piece))
+                .and(
+                    "number",
+                    new Inline.Value(
+                        Integer.toString(card(piece).orElseThrow().number()),
+                        Provenance.of(Source.PIECE, piece, "number")))
+                .and("copy", copyName(named.get())));
   }
 
   private Inline.Value copyName(String name) {

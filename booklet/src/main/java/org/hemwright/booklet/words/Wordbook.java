@@ -167,8 +167,23 @@ public final class Wordbook {
 
   private static void flush(StringBuilder text, List<Inline> into) {
     if (!text.isEmpty()) {
+      if (text.charAt(0) == '.') {
+        withoutComma(into);
+      }
       into.add(new Inline.Text(text.toString()));
       text.setLength(0);
+    }
+  }
+
+  /** A part of a sentence that ends in a comma does without it before the full stop. */
+  private static void withoutComma(List<Inline> said) {
+    int last = said.size() - 1;
+    if (last >= 0 && said.get(last) instanceof Inline.Text text && text.text().endsWith(",")) {
+      String rest = text.text().substring(0, text.text().length() - 1);
+      said.remove(last);
+      if (!rest.isEmpty()) {
+        said.add(new Inline.Text(rest));
+      }
     }
   }
 

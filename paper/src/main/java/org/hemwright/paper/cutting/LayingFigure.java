@@ -29,7 +29,6 @@ import org.hemwright.paper.sheet.Words;
 import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.type.Face;
 import org.hemwright.paper.type.SetLine;
-import org.hemwright.paper.words.ClothWords;
 
 /** One laying, drawn small: cloth, folds, selvedges, pieces with their numbers and grain. */
 final class LayingFigure {
@@ -47,14 +46,14 @@ final class LayingFigure {
 
   private final ClothLaying laying;
   private final double length;
-  private final ClothWords words;
+  private final LayingWords words;
   private final boolean oneWay;
   private final double scale;
   private final List<Item> items = new ArrayList<>();
   private final List<Inked> outside = new ArrayList<>();
 
   private LayingFigure(
-      ClothLaying laying, double length, ClothWords words, boolean oneWay, double scale) {
+      ClothLaying laying, double length, LayingWords words, boolean oneWay, double scale) {
     this.laying = laying;
     this.length = length;
     this.words = words;
@@ -102,7 +101,7 @@ final class LayingFigure {
    * @param length of cloth that is shown (mm), at least the laying's own
    */
   static List<Item> of(
-      ClothLaying laying, double length, ClothWords words, boolean oneWay, double scale) {
+      ClothLaying laying, double length, LayingWords words, boolean oneWay, double scale) {
     LayingFigure figure = new LayingFigure(laying, length, words, oneWay, scale);
     figure.cloth();
     figure.pieces();
@@ -154,7 +153,7 @@ final class LayingFigure {
     double wide = sheet.tableWidth() * scale;
     double depth = sheet.depth() * scale;
     double end = sheet.fold() == Fold.SINGLE || sheet.fold() == Fold.PARTIAL ? end() : opens();
-    String selvedge = capital(words.selvedge());
+    String selvedge = words.sign(LayingWords.Sign.SELVEDGE_HERE);
     switch (sheet.fold()) {
       case SINGLE -> {
         items.addAll(ClothInk.selvedge(0, end, 0, 1));
@@ -165,14 +164,14 @@ final class LayingFigure {
       case LENGTHWISE -> {
         items.add(ClothInk.line(0, 0, end, 0, ClothInk.FOLD));
         items.addAll(ClothInk.selvedge(0, end, wide, -1));
-        below("Fold", 0, end, 0);
-        above(capital(words.selvedge()) + "s", 0, end, wide);
+        below(words.sign(LayingWords.Sign.FOLD_HERE), 0, end, 0);
+        above(words.sign(LayingWords.Sign.SELVEDGES_HERE), 0, end, wide);
       }
       case PARTIAL -> {
         items.add(ClothInk.line(0, 0, end, 0, ClothInk.FOLD));
         items.addAll(ClothInk.selvedge(0, end, depth, -1));
         items.addAll(ClothInk.selvedge(0, end, wide, -1));
-        below("Fold", 0, end, 0);
+        below(words.sign(LayingWords.Sign.FOLD_HERE), 0, end, 0);
         above(selvedge, 0, end, wide);
       }
       case DOUBLE -> {
@@ -180,16 +179,16 @@ final class LayingFigure {
         items.add(ClothInk.line(0, wide, end, wide, ClothInk.FOLD));
         items.addAll(ClothInk.selvedge(0, end, depth, -1));
         items.addAll(ClothInk.selvedge(0, end, depth, 1));
-        below("Fold", 0, end, 0);
-        above("Fold", 0, end, wide);
+        below(words.sign(LayingWords.Sign.FOLD_HERE), 0, end, 0);
+        above(words.sign(LayingWords.Sign.FOLD_HERE), 0, end, wide);
       }
       case CROSSWISE -> {
         items.add(ClothInk.line(0, 0, 0, wide, ClothInk.FOLD));
         items.addAll(ClothInk.selvedge(0, end(), 0, 1));
         items.addAll(ClothInk.selvedge(0, end(), wide, -1));
-        aside("Fold", 0, wide);
-        below(selvedge + "s", 0, end, 0);
-        above(selvedge + "s", 0, end, wide);
+        aside(words.sign(LayingWords.Sign.FOLD_HERE), 0, wide);
+        below(words.sign(LayingWords.Sign.SELVEDGES_HERE), 0, end, 0);
+        above(words.sign(LayingWords.Sign.SELVEDGES_HERE), 0, end, wide);
       }
     }
     if (sheet.fold() != Fold.CROSSWISE) {
@@ -211,7 +210,7 @@ final class LayingFigure {
     items.add(ClothInk.line(end(), low, end(), high, ClothInk.END));
     items.addAll(ClothInk.selvedge(end, end(), low, 1));
     items.addAll(ClothInk.selvedge(end, end(), high, -1));
-    below("Opened out, single", end, end(), low);
+    below(words.sign(LayingWords.Sign.OPENED_HERE), end, end(), low);
   }
 
   private void pieces() {

@@ -13,7 +13,6 @@ import org.hemwright.paper.sheet.Words;
 import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.type.Face;
 import org.hemwright.paper.type.SetLine;
-import org.hemwright.paper.words.ClothWords;
 
 /** What the shades and lines of a cutting layout mean: a sample of each with its words, in rows. */
 final class LayingKey {
@@ -24,13 +23,13 @@ final class LayingKey {
   private static final double BETWEEN = 5;
   static final double ROW = 5.6;
 
-  private final ClothWords words;
+  private final LayingWords words;
   private final double width;
   private final List<Inked> items = new ArrayList<>();
   private double x;
   private double y;
 
-  private LayingKey(ClothWords words, double width) {
+  private LayingKey(LayingWords words, double width) {
     this.words = words;
     this.width = width;
   }
@@ -60,7 +59,7 @@ final class LayingKey {
     }
   }
 
-  static Drawn of(List<Entry> entries, ClothWords words, double width) {
+  static Drawn of(List<Entry> entries, LayingWords words, double width) {
     LayingKey key = new LayingKey(words, width);
     key.y = -ROW;
     for (Entry entry : entries) {
@@ -70,17 +69,18 @@ final class LayingKey {
   }
 
   private String text(Entry entry) {
-    return switch (entry) {
-      case CLOTH_RIGHT -> "right side of the " + words.cloth();
-      case CLOTH_WRONG -> "wrong side of the " + words.cloth();
-      case PIECE_UP -> "printed side up";
-      case PIECE_DOWN -> "printed side down";
-      case FOLD -> "fold";
-      case SELVEDGE -> words.selvedge();
-      case GRAIN -> "grain, either way up";
-      case GRAIN_ONE_WAY -> "grain, all one way";
-      case BAR -> "bars of the " + words.cloth() + ", and notches that lie on one";
-    };
+    return words.sign(
+        switch (entry) {
+          case CLOTH_RIGHT -> LayingWords.Sign.RIGHT_SIDE;
+          case CLOTH_WRONG -> LayingWords.Sign.WRONG_SIDE;
+          case PIECE_UP -> LayingWords.Sign.PRINTED_UP;
+          case PIECE_DOWN -> LayingWords.Sign.PRINTED_DOWN;
+          case FOLD -> LayingWords.Sign.FOLD;
+          case SELVEDGE -> LayingWords.Sign.SELVEDGE;
+          case GRAIN -> LayingWords.Sign.GRAIN;
+          case GRAIN_ONE_WAY -> LayingWords.Sign.GRAIN_ONE_WAY;
+          case BAR -> LayingWords.Sign.BAR;
+        });
   }
 
   private void add(Entry entry) {

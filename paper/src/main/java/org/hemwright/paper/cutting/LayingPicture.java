@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.yardage.Need;
@@ -20,8 +19,6 @@ import org.hemwright.paper.sheet.Words;
 import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.type.Face;
 import org.hemwright.paper.type.SetLine;
-import org.hemwright.paper.words.ClothWords;
-import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.piece.PieceCard;
 
@@ -43,7 +40,6 @@ record LayingPicture(
   private static final double TITLE = 11;
   private static final double TEXT = 9;
   private static final double LINE = 4.4;
-  private static final char NO_BREAK = '\u00a0';
 
   LayingPicture {
     items = List.copyOf(items);
@@ -54,25 +50,24 @@ record LayingPicture(
   /**
    * The picture of a row that fits.
    *
+   * @param words its language
    * @param widest how wide it may be (mm)
    * @param highest how high the drawing of the cloth may be (mm)
    * @param named whether it names the fabric and its nap, which a page of one fabric does above
    */
   static LayingPicture of(
-      SizeRun run, YardageRow row, double widest, double highest, boolean named) {
-    ClothWords words = new ClothWords(run, true);
+      LayingWords words, YardageRow row, double widest, double highest, boolean named) {
     Need need = row.need().orElseThrow();
     ClothLaying laying = need.laying();
     boolean oneWay = row.nap() == Fabric.Nap.ONE_WAY;
     double scale = LayingFigure.scale(laying, need.length(), widest, highest);
     double high = LayingFigure.height(laying, scale);
     List<Item> items = new ArrayList<>();
-    SetLine title = Face.SEMIBOLD.set(title(run, row, words), TITLE);
+    SetLine title = Face.SEMIBOLD.set(words.title(row), TITLE);
     items.add(words(title, 0, -title.capitalHeight()));
     double y = -title.capitalHeight();
     double wide = Math.max(LayingFigure.width(laying, need.length(), scale), title.width());
-    for (SetLine line :
-        TextBlock.broken(facts(row, need, words, named), Face.REGULAR, TEXT, widest)) {
+    for (SetLine line : TextBlock.broken(words.facts(row, named), Face.REGULAR, TEXT, widest)) {
       y -= LINE;
       items.add(words(line, 0, y));
       wide = Math.max(wide, line.width());
@@ -93,25 +88,6 @@ record LayingPicture(
         .sorted(Comparator.comparingInt(PieceCard::number).thenComparingInt(PieceCard::part))
         .forEach(card -> byMark.putIfAbsent(card.mark(), card));
     return byMark;
-  }
-
-  /** "View B, size 14: 150 cm wide". */
-  static String title(SizeRun run, YardageRow row, ClothWords words) {
-    String view =
-        run.pattern().views().size() > 1 ? "View " + row.view().name() + ", size " : "Size ";
-    return view + row.size().name() + ", " + words.length(row.width()) + " wide";
-  }
-
-  private static String facts(YardageRow row, Need need, ClothWords words, boolean named) {
-    String fold = ClothWords.fold(row.fold());
-    return (named
-            ? fabric(row) + ", " + fold
-            : fold.substring(0, 1).toUpperCase(Locale.ROOT) + fold.substring(1))
-        + ": "
-        + words.length(need.length()).replace(' ', NO_BREAK)
-        + ", buy"
-        + NO_BREAK
-        + words.buy(need.buy()).replace(' ', NO_BREAK);
   }
 
   /** "Cotton jersey"; where the pattern has no nap, whether this is laid for one. */

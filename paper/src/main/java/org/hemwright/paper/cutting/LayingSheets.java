@@ -14,7 +14,6 @@ import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.type.Face;
 import org.hemwright.paper.type.SetLine;
-import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.piece.PieceCard;
 
@@ -39,18 +38,23 @@ public final class LayingSheets {
   private static final double LINE = 4.4;
 
   private final SizeRun run;
-  private final ClothWords words;
+  private final LayingWords words;
   private final Optional<String> proof;
 
-  private LayingSheets(SizeRun run, Optional<String> proof) {
+  private LayingSheets(SizeRun run, LayingWords words, Optional<String> proof) {
     this.run = run;
+    this.words = words;
     this.proof = proof;
-    words = new ClothWords(run, true);
   }
 
   /** One layout of a row that fits, as a picture of its own. */
   public static Sheet single(SizeRun run, YardageRow row) {
-    return new LayingSheets(run, Optional.empty()).single(row);
+    return single(run, row, LayingWords.english(run));
+  }
+
+  /** The same in the words of a language. */
+  public static Sheet single(SizeRun run, YardageRow row, LayingWords words) {
+    return new LayingSheets(run, words, Optional.empty()).single(row);
   }
 
   /**
@@ -61,11 +65,11 @@ public final class LayingSheets {
    * @param proof what marks every page as a proof, if anything does
    */
   public static List<Sheet> pages(SizeRun run, List<YardageRow> rows, Optional<String> proof) {
-    return new LayingSheets(run, proof).pages(rows);
+    return new LayingSheets(run, LayingWords.english(run), proof).pages(rows);
   }
 
   private Sheet single(YardageRow row) {
-    LayingPicture picture = LayingPicture.of(run, row, FIGURE_WIDTH, FIGURE_HEIGHT, true);
+    LayingPicture picture = LayingPicture.of(words, row, FIGURE_WIDTH, FIGURE_HEIGHT, true);
     double width = Math.max(FIGURE_WIDTH, picture.width());
     List<Item> items = new ArrayList<>(picture.items());
     double foot = -picture.height() - 1;
@@ -78,7 +82,9 @@ public final class LayingSheets {
 
   private List<Sheet> pages(List<YardageRow> rows) {
     List<LayingPicture> pictures =
-        rows.stream().map(row -> LayingPicture.of(run, row, COLUMN, COLUMN_HEIGHT, false)).toList();
+        rows.stream()
+            .map(row -> LayingPicture.of(words, row, COLUMN, COLUMN_HEIGHT, false))
+            .toList();
     TreeSet<LayingKey.Entry> entries = new TreeSet<>();
     List<PieceCard> cards = new ArrayList<>();
     for (LayingPicture picture : pictures) {

@@ -31,6 +31,7 @@ public final class ClothWords {
   private final boolean british;
   private final boolean severalViews;
   private final LengthFormat lengths;
+  private final LengthFormat both;
   private final SizeRun run;
 
   /**
@@ -49,11 +50,20 @@ public final class ClothWords {
         LengthFormat.of(
             inches ? LengthFormat.Edition.INCHES_ONLY : LengthFormat.Edition.METRIC_ONLY);
     lengths = typographic ? plain.withTypographicFractions() : plain;
+    LengthFormat two =
+        LengthFormat.of(
+            inches ? LengthFormat.Edition.INCHES_FIRST : LengthFormat.Edition.METRIC_FIRST);
+    both = typographic ? two.withTypographicFractions() : two;
   }
 
   /** A length (mm) in the unit that stands first. */
   public String length(double mm) {
     return lengths.text(mm, LengthKind.FINISHED);
+  }
+
+  /** A length (mm) in both units. */
+  public String lengthInBoth(double mm) {
+    return both.text(mm, LengthKind.FINISHED);
   }
 
   /** "View B, main: Cotton jersey, with nap"; the view only where there are several. */

@@ -48,7 +48,9 @@ class ProvenanceTest {
         "eddy-skirt      | elastic_width = 3 cm    | elastic_width = 4 cm",
         "eddy-skirt      | short_length  = 48 cm   | short_length  = 50 cm",
         "inlet-tee       | bust_ease      = 4 cm   | bust_ease      = 6 cm",
-        "marram-trousers | hip_ease      = 4 in    | hip_ease      = 5 in"
+        "marram-trousers | hip_ease      = 4 in    | hip_ease      = 5 in",
+        "brackish-skirt  | hip_ease     = 2 in     | hip_ease     = 3 in",
+        "shingle-shirt   | chest_ease    = 16 cm   | chest_ease    = 18 cm"
       })
   void everyValueIsWhatItsSourceSaysAfterADialWasTurned(
       String example, String before, String after) {
@@ -265,15 +267,28 @@ class ProvenanceTest {
       return Set.of(Needle.label(needle.from()), Needle.label(needle.to()));
     }
     Step step = telling.run().pattern().making().step(keys.get(0)).orElseThrow();
+    if (last(keys).equals("count")) {
+      int count =
+          keys.subList(0, keys.size() - 1).stream()
+              .map(id -> telling.run().pattern().making().step(id).orElseThrow())
+              .mapToInt(each -> ((Act.Fasten) each.act()).count())
+              .sum();
+      return Set.of(Integer.toString(count));
+    }
     return switch (keys.get(1)) {
       case "stitch" -> stitch(step, keys);
       case "distance" ->
           amount(telling, step.sewing().distance().orElseThrow().amount(), last(keys));
       case "apart" -> amount(telling, step.sewing().apart().orElseThrow(), last(keys));
+      case "sold" ->
+          lengths(
+              telling.words(),
+              DoubleStream.of(
+                  ((Act.InsertZip) step.act()).sold().get(Integer.parseInt(keys.get(2)))),
+              "");
       case "rows" -> Set.of(Integer.toString(step.sewing().rows()));
       case "to" -> amount(telling, ((Act.CutInto) step.act()).to().orElseThrow(), last(keys));
       case "size" -> amount(telling, ((Act.Fasten) step.act()).size(), last(keys));
-      case "count" -> Set.of(Integer.toString(((Act.Fasten) step.act()).count()));
       case "needle" ->
           Set.of(
               Needle.label(step.sewing().needle().orElseThrow().from()),
@@ -321,6 +336,10 @@ class ProvenanceTest {
               .map(stage -> stage.title())
               .filter(keys.get(1)::equals)
               .collect(Collectors.toSet());
+      case "seam" ->
+          telling.drawn().seams().stream().anyMatch(seam -> seam.name().startsWith(keys.get(1)))
+              ? Set.of(keys.get(1).replace('_', ' '))
+              : Set.of();
       case "dial" ->
           run.pattern().dials().stream()
               .filter(dial -> dial.name().equals(keys.get(1)))

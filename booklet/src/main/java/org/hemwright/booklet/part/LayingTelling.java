@@ -1,0 +1,71 @@
+package org.hemwright.booklet.part;
+
+import java.util.List;
+import java.util.Locale;
+import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Provenance;
+import org.hemwright.booklet.leaf.Provenance.Source;
+import org.hemwright.booklet.words.Slots;
+import org.hemwright.booklet.words.Telling;
+import org.hemwright.cloth.yardage.Need;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.paper.cutting.LayingWords;
+import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.quantity.LengthKind;
+
+/**
+ * The words of layouts in the booklet's language.
+ *
+ * @param telling the language and its units
+ */
+record LayingTelling(Telling telling) implements LayingWords {
+  @Override
+  public String sign(Sign sign) {
+    return plain(telling.say("laying." + key(sign)));
+  }
+
+  private static String key(Enum<?> name) {
+    return name.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public String title(YardageRow row) {
+    Slots slots =
+        Slots.of("view", telling.views(List.of(row.view().name())))
+            .and("size", telling.sizes(List.of(row.size().name())))
+            .and("width", length(row.width()));
+    String key = telling.severalViews() ? "laying.title.view" : "laying.title";
+    return plain(telling.words().capital(telling.say(key, slots)));
+  }
+
+  @Override
+  public String facts(YardageRow row, boolean named) {
+    Need need = row.need().orElseThrow();
+    boolean oneWay = row.nap() == Fabric.Nap.ONE_WAY;
+    List<Inline> buy =
+        List.of(
+            new Inline.Value(
+                telling
+                    .words()
+                    .buyText(need.buy().tenths(), need.buy().eighths())
+                    .replace(' ', '\u00a0'),
+                Provenance.of(Source.CLOTH, row.fabric().name())));
+    Slots slots =
+        Slots.of("fabric", telling.fabric(row.fabric().name()))
+            .and("nap", telling.say(oneWay ? "cloth.nap" : "cloth.no-nap"))
+            .and("fold", telling.say("laying.fold." + key(row.fold())))
+            .and("length", length(need.length()))
+            .and("buy", buy);
+    return plain(
+        telling.words().capital(telling.say(named ? "laying.facts.named" : "laying.facts", slots)));
+  }
+
+  private Inline length(double mm) {
+    return new Inline.Value(
+        telling.words().lengthText(mm, LengthKind.FINISHED), Provenance.of(Source.CLOTH, "layout"));
+  }
+
+  private static String plain(List<Inline> said) {
+    return Inline.plain(said);
+  }
+}

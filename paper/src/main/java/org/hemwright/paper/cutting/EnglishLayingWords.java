@@ -1,0 +1,62 @@
+package org.hemwright.paper.cutting;
+
+import java.util.Locale;
+import org.hemwright.cloth.yardage.Need;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.paper.words.ClothWords;
+import org.hemwright.pattern.SizeRun;
+
+/** Layouts in English. */
+final class EnglishLayingWords implements LayingWords {
+  private static final char NO_BREAK = '\u00a0';
+
+  private final SizeRun run;
+  private final ClothWords words;
+
+  EnglishLayingWords(SizeRun run) {
+    this.run = run;
+    this.words = new ClothWords(run, true);
+  }
+
+  @Override
+  public String sign(Sign sign) {
+    return switch (sign) {
+      case RIGHT_SIDE -> "right side of the " + words.cloth();
+      case WRONG_SIDE -> "wrong side of the " + words.cloth();
+      case PRINTED_UP -> "printed side up";
+      case PRINTED_DOWN -> "printed side down";
+      case FOLD -> "fold";
+      case SELVEDGE -> words.selvedge();
+      case GRAIN -> "grain, either way up";
+      case GRAIN_ONE_WAY -> "grain, all one way";
+      case BAR -> "bars of the " + words.cloth() + ", and notches that lie on one";
+      case FOLD_HERE -> "Fold";
+      case SELVEDGE_HERE -> capital(words.selvedge());
+      case SELVEDGES_HERE -> capital(words.selvedge()) + "s";
+      case OPENED_HERE -> "Opened out, single";
+    };
+  }
+
+  @Override
+  public String title(YardageRow row) {
+    String view =
+        run.pattern().views().size() > 1 ? "View " + row.view().name() + ", size " : "Size ";
+    return view + row.size().name() + ", " + words.lengthInBoth(row.width()) + " wide";
+  }
+
+  @Override
+  public String facts(YardageRow row, boolean named) {
+    Need need = row.need().orElseThrow();
+    String fold = ClothWords.fold(row.fold());
+    return (named ? LayingPicture.fabric(row) + ", " + fold : capital(fold))
+        + ": "
+        + words.lengthInBoth(need.length()).replace(' ', NO_BREAK)
+        + ", buy"
+        + NO_BREAK
+        + words.buy(need.buy()).replace(' ', NO_BREAK);
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}
