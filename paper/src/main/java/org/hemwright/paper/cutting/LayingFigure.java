@@ -2,7 +2,6 @@ package org.hemwright.paper.cutting;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.hemwright.cloth.laying.Spot;
 import org.hemwright.cloth.rule.ClothItem;
@@ -408,10 +407,6 @@ final class LayingFigure {
 
   private void put(SetLine line, Point at, double angle) {
     outside.add(new Words(line, at, angle, Inks.BLACK, Layer.COMMON, Subject.NONE));
-  }
-
-  private static String capital(String word) {
-    return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 
   /** Which kinds of things the figure shows, for its key. */
