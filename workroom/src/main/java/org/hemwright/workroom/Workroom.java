@@ -29,6 +29,7 @@ import org.hemwright.workroom.text.Meanings;
 import org.hemwright.workroom.text.Proposals;
 import org.hemwright.workroom.text.Renames;
 import org.hemwright.workroom.text.TextView;
+import org.hemwright.workroom.walk.WalkView;
 
 /** Opens a folder, or the page where one is chosen, in the browser. */
 public final class Workroom implements BrowserDoor {
@@ -46,6 +47,7 @@ public final class Workroom implements BrowserDoor {
         new NumbersView(table),
         new AddView(table),
         new LedgerView(),
+        new WalkView(),
         new BodiesView(),
         new ProofView(),
         new ClothView(),

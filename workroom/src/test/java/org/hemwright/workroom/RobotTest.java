@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.TimeoutError;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,7 +117,11 @@ class RobotTest {
 
   private static void click(Locator locator) {
     if (locator.count() > 0 && locator.first().isVisible()) {
-      locator.first().click();
+      try {
+        locator.first().click(new Locator.ClickOptions().setTimeout(2000));
+      } catch (TimeoutError gone) {
+        // What could be pressed a moment ago cannot be any more, as when an answer came meanwhile.
+      }
     }
   }
 

@@ -38,6 +38,8 @@ record Mates(SizeRun run, String piece, String edge) {
     mates.forEach(
         mate ->
             list.addObject().put("kind", "edge").put("piece", mate.piece).put("name", mate.edge));
+    ArrayNode names = head.putArray("seams");
+    seams.forEach(names::add);
     ArrayNode words = (ArrayNode) head.get("words");
     for (String seam : seams) {
       words.add("Sewn in the seam " + LedgerView.shown(seam) + ".");

@@ -3,6 +3,7 @@ import { fill, make, set } from '../dom.js';
 import { ask } from '../line.js';
 import { get, put, select, watch } from '../state.js';
 import { drawing, names, nearestDrawing } from '../table/pieces.js';
+import { walks } from '../walk/walk.js';
 import { LEDGER } from '../words/ledger.js';
 import { dials } from './dials.js';
 import { saidLines } from './lines.js';
@@ -54,7 +55,7 @@ async function tell() {
   if (key !== shownOf) page.parentElement.scrollTop = 0;
   shownOf = key;
   put({ lit: answer.mates ?? [] });
-  fill(page, path(thing), make('h2', {}, set(answer.title)), renaming(thing), ...answer.words.map((each) => make('p', { class: 'soft' }, set(each))),
+  fill(page, path(thing), make('h2', {}, set(answer.title)), renaming(thing), ...answer.words.map((each) => make('p', { class: 'soft' }, set(each))), walks(answer.seams),
       saidLines(thing), ...answer.rows.map(row), members(thing));
 }
 

@@ -27,6 +27,7 @@ export function paint(context, view) {
   for (const pin of view.pins) paintPin(context, view, ink, pin);
   paintGuides(context, view, ink);
   for (const each of view.overlays) each(context, view, ink);
+  context.setTransform(ratio, 0, 0, ratio, 0, 0);
   drawRulers(context, camera, width, height, zero(view), ink);
 }
 

@@ -1,0 +1,106 @@
+package org.hemwright.workroom.walk;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.measure.LayerWalk;
+import org.hemwright.pattern.quantity.LengthFormat;
+import org.hemwright.pattern.quantity.LengthKind;
+import org.hemwright.pattern.seam.Seam;
+import org.hemwright.workroom.ledger.LedgerView;
+import org.hemwright.workroom.room.Room;
+import org.hemwright.workroom.room.View;
+import org.hemwright.workroom.talk.Frame;
+import org.hemwright.workroom.talk.Question;
+import org.hemwright.workroom.talk.Window;
+
+/** Tells how the second layer of a seam rolls along the first. */
+public final class WalkView implements View {
+  /** So many steps from end to end. */
+  private static final int STEPS = 120;
+
+  @Override
+  public Map<String, Answering> answers() {
+    return Map.of("walk", WalkView::walk);
+  }
+
+  /**
+   * {@code {"ask": "walk", "seam", "size"}}: {@code {"pieces", "lengths", "more", "notches":
+   * [{"share", "met", "said"}], "rest"}} and numbers, nine a step: of both layers place (x, y) and
+   * way (an angle), then the number of each one's piece, then 1 where the second is turned over;
+   * after the steps the points of what is left over, of the layer that {@code rest} says.
+   */
+  private static Frame walk(Room room, Window window, Question question) throws Question.Unclear {
+    SizeRun run =
+        room.draft()
+            .evaluated()
+            .run()
+            .orElseThrow(() -> new Question.Unclear("nothing is drawn as yet"));
+    int size = question.whole("size");
+    if (size < 0 || size >= run.sizes().size()) {
+      throw new Question.Unclear("there is no such size");
+    }
+    SizedPattern sized = run.sizes().get(size);
+    String name = question.text("seam");
+    Optional<Seam> seam =
+        sized.seams().stream().filter(each -> each.name().equals(name)).findFirst();
+    if (seam.isEmpty()) {
+      throw new Question.Unclear("there is no such seam in this size");
+    }
+    List<Seam.Layer> layers = seam.get().joins().get(0).layers();
+    Roll roll = new Roll(sized, layers.get(0), layers.get(1));
+    List<String> pieces = new ArrayList<>();
+    double longer = Math.max(roll.firstLength(), roll.secondLength());
+    double shorter = Math.min(roll.firstLength(), roll.secondLength());
+    List<double[]> steps = roll.steps(STEPS, shorter, pieces);
+    boolean firstIsLonger = roll.firstLength() > roll.secondLength();
+    List<double[]> rest = roll.rest(firstIsLonger, shorter, longer);
+    LengthFormat lengths = LedgerView.format(run);
+    ObjectNode head = Frame.answer().put("steps", steps.size());
+    ArrayNode names = head.putArray("pieces");
+    pieces.forEach(names::add);
+    head.putArray("lengths")
+        .add(lengths.text(roll.firstLength(), LengthKind.DIFFERENCE))
+        .add(lengths.text(roll.secondLength(), LengthKind.DIFFERENCE));
+    head.put("layers", layers.size());
+    head.put("more", lengths.text(longer - shorter, LengthKind.DIFFERENCE));
+    head.put("even", longer - shorter < 0.05);
+    head.put("rest", firstIsLonger ? 0 : 1);
+    notches(roll, lengths, shorter, head.putArray("notches"));
+    float[] numbers = new float[9 * steps.size() + 2 * rest.size()];
+    int at = 0;
+    for (double[] step : steps) {
+      for (double number : step) {
+        numbers[at++] = (float) number;
+      }
+    }
+    for (double[] point : rest) {
+      numbers[at++] = (float) point[0];
+      numbers[at++] = (float) point[1];
+    }
+    return new Frame(head, numbers);
+  }
+
+  /** Notch by notch, in the order in which both layers pass them. */
+  private static void notches(Roll roll, LengthFormat lengths, double length, ArrayNode list) {
+    List<LayerWalk.Stop> first = roll.notches(true);
+    List<LayerWalk.Stop> second = roll.notches(false);
+    for (int i = 0; i < Math.max(first.size(), second.size()); i++) {
+      ObjectNode notch = list.addObject();
+      LayerWalk.Stop some = i < first.size() ? first.get(i) : second.get(i);
+      notch.put("share", Math.min(1, some.distance() / Math.max(1, length)));
+      notch.put("at", lengths.text(some.distance(), LengthKind.DIFFERENCE));
+      notch.put("alone", i >= first.size() || i >= second.size());
+      if (i < first.size() && i < second.size()) {
+        double apart = Math.abs(first.get(i).distance() - second.get(i).distance());
+        notch.put("met", apart < 0.5);
+        notch.put("apart", lengths.text(apart, LengthKind.DIFFERENCE));
+      }
+    }
+  }
+}
