@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.cloth.yardage.LeftOvers;
 import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageRequest;
@@ -73,11 +74,12 @@ final class ClothCommand extends FolderCommand {
             "Laying", json(), progress -> Workbench.yardage(whole, request.get(), kept, progress));
     kept.keep();
     OwnCloth own = questions.own(whole);
+    LeftOvers left = LeftOvers.of(whole, table, own.length());
     List<Finding> findings = new ArrayList<>(questions.judged(whole));
     findings.addAll(YardageFindings.of(whole, table));
     Path folder = out.orElseGet(() -> defaultOut().resolve("cloth"));
     OutFolder files = new OutFolder(folder);
-    files.replace("yardage.csv", utf8(YardageCsv.of(table, own)));
+    files.replace("yardage.csv", utf8(YardageCsv.of(table, own, left)));
     files.replace("yardage.html", utf8(YardageHtml.of(whole, table)));
     for (PrintedFile file : CuttingLayouts.pages(whole, table)) {
       files.replace(file.name(), file.bytes());
@@ -86,13 +88,13 @@ final class ClothCommand extends FolderCommand {
       files.replace(file.name(), file.bytes());
     }
     if (json()) {
-      answer(YardageReport.json(table, findings, own, job.tell().wording()));
+      answer(YardageReport.json(table, findings, own, left, job.tell().wording()));
     } else {
       job.tell().all(findings);
       findings.stream()
           .filter(finding -> finding.status() == Status.OK)
           .forEach(finding -> answer(job.tell().wording().message(finding) + "\n"));
-      answer(YardageText.of(whole, table, own) + "\nWritten to " + folder + "\n");
+      answer(YardageText.of(whole, table, own, left) + "\nWritten to " + folder + "\n");
     }
     return ExitCode.ALL_WELL;
   }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.BookletOptions;
 import org.hemwright.booklet.post.Posts;
+import org.hemwright.cloth.yardage.LeftOvers;
 import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageTable;
@@ -188,8 +189,13 @@ public record Publication(
     made.add(
         hers(
             YARDAGE + ".json",
-            YardageReport.json(table, YardageFindings.of(run, table), OwnCloth.UNSAID, wording)));
-    made.add(hers(YARDAGE + ".csv", YardageCsv.of(table, OwnCloth.UNSAID)));
+            YardageReport.json(
+                table,
+                YardageFindings.of(run, table),
+                OwnCloth.UNSAID,
+                LeftOvers.UNASKED,
+                wording)));
+    made.add(hers(YARDAGE + ".csv", YardageCsv.of(table, OwnCloth.UNSAID, LeftOvers.UNASKED)));
     made.add(hers(YARDAGE + ".html", YardageHtml.of(run, table)));
     return made;
   }

@@ -231,7 +231,7 @@ public final class ClothParts {
     for (YardageRow row : given.yardage().map(YardageTable::rows).orElse(List.of())) {
       if (row.best()
           && row.fits()
-          && row.nap() == row.fabric().nap()
+          && row.nap() == row.fabric().laidWith()
           && row.size().equals(telling.drawn().size())) {
         figures.add(laying(row));
       }

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.hemwright.cloth.yardage.LeftOver;
+import org.hemwright.cloth.yardage.LeftOvers;
 import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageRow;
@@ -34,14 +37,17 @@ public final class YardageCsv {
           "cut apart",
           "area left (cm\u00b2)",
           "cost",
-          "more for stripes (mm)");
+          "more for stripes (mm)",
+          "left along (mm)",
+          "left across (mm)",
+          "left takes");
 
   private static final double MM2_PER_CM2 = 100;
 
   private YardageCsv() {}
 
-  /** The file; costs where a price is said. */
-  public static String of(YardageTable table, OwnCloth own) {
+  /** The file; costs where a price is said, and what is left where that was asked. */
+  public static String of(YardageTable table, OwnCloth own, LeftOvers left) {
     StringBuilder text = new StringBuilder();
     line(text, HEADINGS);
     for (YardageRow row : table.rows()) {
@@ -65,9 +71,19 @@ public final class YardageCsv {
       cells.add(cost.isPresent() ? number(cost.getAsDouble(), 2) : "");
       OptionalDouble stripes = own.extraForStripes(row);
       cells.add(stripes.isPresent() ? number(stripes.getAsDouble(), 0) : "");
+      Optional<LeftOver> rest = left.of(row);
+      cells.add(rest.map(each -> number(each.along(), 0)).orElse(""));
+      cells.add(rest.map(each -> number(each.across(), 0)).orElse(""));
+      cells.add(rest.map(YardageCsv::takes).orElse(""));
       line(text, cells);
     }
     return text.toString();
+  }
+
+  private static String takes(LeftOver left) {
+    return left.fits().entrySet().stream()
+        .map(fits -> fits.getKey() + ": " + String.join(", ", fits.getValue()))
+        .collect(Collectors.joining("; "));
   }
 
   /** Which pieces are cut apart, and how: {@code band.halves}; blank where none is. */

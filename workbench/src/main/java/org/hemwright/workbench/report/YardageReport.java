@@ -3,9 +3,12 @@ package org.hemwright.workbench.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.cloth.rule.Misfit;
+import org.hemwright.cloth.yardage.LeftOver;
+import org.hemwright.cloth.yardage.LeftOvers;
 import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageRow;
@@ -17,7 +20,7 @@ import org.hemwright.pattern.finding.Wording;
 /**
  * How much cloth to buy, as {@code cloth --json} gives it: {@code {"rows":[{"view", "fabric",
  * "size", "width_mm", "fold", "length_mm", "density", "fits", "variant", "nap", "buy":{"m", "yd"},
- * "best", "bought_mm", "area_left_mm2", "cost", "stripes_extra_mm", "enough", "misfits"}],
+ * "best", "bought_mm", "area_left_mm2", "cost", "stripes_extra_mm", "enough", "left", "misfits"}],
  * "findings"}}.
  */
 public final class YardageReport {
@@ -28,16 +31,17 @@ public final class YardageReport {
    *
    * @param own what is said of a cloth: how long it is, and each row then says whether it does;
    *     what it costs, and each row then says how much
+   * @param left what is left of the cloth
    */
   public static String json(
-      YardageTable table, List<Finding> findings, OwnCloth own, Wording wording) {
+      YardageTable table, List<Finding> findings, OwnCloth own, LeftOvers left, Wording wording) {
     FindingJson told = new FindingJson(wording);
     return JsonText.of(
         json -> {
           json.writeStartObject();
           json.writeArrayFieldStart("rows");
           for (YardageRow row : table.rows()) {
-            write(json, row, own);
+            write(json, row, own, left.of(row));
           }
           json.writeEndArray();
           told.write(json, "findings", findings);
@@ -45,7 +49,9 @@ public final class YardageReport {
         });
   }
 
-  private static void write(JsonGenerator json, YardageRow row, OwnCloth own) throws IOException {
+  private static void write(
+      JsonGenerator json, YardageRow row, OwnCloth own, Optional<LeftOver> left)
+      throws IOException {
     Optional<Need> need = row.need();
     json.writeStartObject();
     json.writeStringField("view", row.view().name());
@@ -82,6 +88,21 @@ public final class YardageReport {
     }
     if (own.length().isPresent()) {
       json.writeBooleanField("enough", row.isCutFrom(own.length().getAsDouble()));
+    }
+    if (left.isPresent()) {
+      json.writeObjectFieldStart("left");
+      JsonText.number(json, "along_mm", left.get().along());
+      JsonText.number(json, "across_mm", left.get().across());
+      json.writeObjectFieldStart("also_fits");
+      for (Map.Entry<String, List<String>> fits : left.get().fits().entrySet()) {
+        json.writeArrayFieldStart(fits.getKey());
+        for (String piece : fits.getValue()) {
+          json.writeString(piece);
+        }
+        json.writeEndArray();
+      }
+      json.writeEndObject();
+      json.writeEndObject();
     }
     json.writeArrayFieldStart("misfits");
     for (Misfit misfit : row.misfits()) {

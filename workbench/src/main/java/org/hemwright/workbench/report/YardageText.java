@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.yardage.LeftOver;
+import org.hemwright.cloth.yardage.LeftOvers;
 import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageGroup;
 import org.hemwright.cloth.yardage.YardageRow;
@@ -20,12 +22,14 @@ import org.hemwright.pattern.quantity.DecimalText;
 public final class YardageText {
   private final SizeRun run;
   private final OwnCloth own;
+  private final LeftOvers left;
   private final ClothWords words;
   private final StringBuilder text = new StringBuilder();
 
-  private YardageText(SizeRun run, OwnCloth own) {
+  private YardageText(SizeRun run, OwnCloth own, LeftOvers left) {
     this.run = run;
     this.own = own;
+    this.left = left;
     words = new ClothWords(run, false);
   }
 
@@ -33,9 +37,10 @@ public final class YardageText {
    * The tables, one below the other.
    *
    * @param own a cloth that is there already, or in the shop: its length and its price
+   * @param left what is left of the cloth
    */
-  public static String of(SizeRun run, YardageTable table, OwnCloth own) {
-    YardageText text = new YardageText(run, own);
+  public static String of(SizeRun run, YardageTable table, OwnCloth own, LeftOvers left) {
+    YardageText text = new YardageText(run, own, left);
     YardageGroup.of(table).forEach(text::add);
     own.length().ifPresent(length -> text.addCutFrom(table, length));
     return text.text.toString();
@@ -61,6 +66,38 @@ public final class YardageText {
       addFolds(groups, i);
       addVariants(groups, i);
       addStripes(groups, i);
+      addLeft(groups, i);
+    }
+  }
+
+  /** Which pieces of other cloths find room in what is left of one width, and in which sizes. */
+  private void addLeft(List<YardageGroup> groups, int width) {
+    Map<String, List<String>> sizes = new LinkedHashMap<>();
+    for (YardageGroup group : groups) {
+      for (Optional<YardageRow> row : group.best().get(width)) {
+        Optional<LeftOver> rest = row.flatMap(left::of);
+        rest.map(LeftOver::fits)
+            .orElse(Map.of())
+            .forEach(
+                (fabric, pieces) -> {
+                  String size = row.map(best -> best.size().name()).orElse("");
+                  boolean all = rest.get().takesAll(run, row.get(), fabric);
+                  String what =
+                      all ? "all of " + fabric : String.join(", ", pieces) + " of " + fabric;
+                  sizes.computeIfAbsent(what, unused -> new ArrayList<>()).add(size);
+                });
+      }
+    }
+    if (!sizes.isEmpty()) {
+      SizeWords chart =
+          new SizeWords(run.sizes().stream().map(sized -> sized.size().name()).toList());
+      List<String> parts = new ArrayList<>();
+      sizes.forEach((what, in) -> parts.add(what + " in " + chart.of(in)));
+      text.append("  ")
+          .append(words.length(groups.get(0).widths().get(width)))
+          .append(": what is left has room, if the cloth is the same, for ")
+          .append(String.join("; ", parts))
+          .append('\n');
     }
   }
 

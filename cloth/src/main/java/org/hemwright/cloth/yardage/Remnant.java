@@ -1,0 +1,176 @@
+package org.hemwright.cloth.yardage;
+
+import java.util.Optional;
+import org.hemwright.cloth.laying.Spot;
+import org.hemwright.cloth.rule.ClothLaying;
+import org.hemwright.cloth.rule.LaidPiece;
+import org.hemwright.cloth.rule.Silhouette;
+
+/**
+ * What is left of a cloth, laid flat, in square cells: a cell is free when nothing that is cut
+ * reaches into it. So what fits here fits the cloth, and what fits by less than a cell is not
+ * found.
+ */
+final class Remnant {
+  /** Side of a cell (mm). */
+  static final double CELL = 5;
+
+  private final int columns;
+  private final int rows;
+  private final double low;
+
+  /** By row, then column. */
+  private final boolean[][] taken;
+
+  /**
+   * What a laying leaves.
+   *
+   * @param length of the cloth, as it lies on the table (mm)
+   */
+  Remnant(ClothLaying laying, double length) {
+    ClothLaying flat = laying.unfolded();
+    low = flat.sheet().settings().selvedge();
+    columns = (int) Math.floor(length / CELL);
+    rows = (int) Math.floor(flat.sheet().settings().usable(flat.sheet().width()) / CELL);
+    taken = new boolean[rows][columns];
+    for (LaidPiece laid : flat.pieces()) {
+      take(laid.covered(), 0, 0);
+    }
+  }
+
+  /**
+   * A rectangle of cloth.
+   *
+   * @param along the selvedge (mm)
+   * @param across the cloth (mm)
+   */
+  record Rectangle(double along, double across) {
+    double area() {
+      return along * across;
+    }
+  }
+
+  /** The largest rectangle that is left, its sides along and across the cloth. */
+  Rectangle largest() {
+    Rectangle largest = new Rectangle(0, 0);
+    int[] deep = new int[columns];
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns; column++) {
+        deep[column] = taken[row][column] ? 0 : deep[column] + 1;
+      }
+      Rectangle here = largestUnder(deep);
+      largest = here.area() > largest.area() ? here : largest;
+    }
+    return largest;
+  }
+
+  /** The largest rectangle under a skyline. */
+  private static Rectangle largestUnder(int[] deep) {
+    Rectangle largest = new Rectangle(0, 0);
+    int[] open = new int[deep.length + 1];
+    int count = 0;
+    for (int column = 0; column <= deep.length; column++) {
+      int here = column < deep.length ? deep[column] : 0;
+      while (count > 0 && deep[open[count - 1]] >= here) {
+        int high = deep[open[--count]];
+        int wide = count > 0 ? column - open[count - 1] - 1 : column;
+        Rectangle closed = new Rectangle(wide * CELL, high * CELL);
+        largest = closed.area() > largest.area() ? closed : largest;
+      }
+      open[count++] = column;
+    }
+    return largest;
+  }
+
+  /**
+   * Takes a place for a shape, the nearest to the cut end that is free.
+   *
+   * @return whether there is one
+   */
+  boolean takes(Silhouette shape) {
+    Silhouette own = shape.moved(-shape.left(), -shape.low());
+    int[][] runs = runs(own);
+    Optional<int[]> place = free(runs, (int) Math.ceil(own.length() / CELL));
+    place.ifPresent(at -> take(own, at[0] * CELL, at[1] * CELL + low));
+    return place.isPresent();
+  }
+
+  private Optional<int[]> free(int[][] runs, int wide) {
+    for (int column = 0; column + wide <= columns; column++) {
+      for (int row = 0; row + runs.length <= rows; row++) {
+        if (isFree(runs, column, row)) {
+          return Optional.of(new int[] {column, row});
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isFree(int[][] runs, int column, int row) {
+    for (int r = 0; r < runs.length; r++) {
+      for (int c = runs[r][0]; c <= runs[r][1]; c++) {
+        if (taken[row + r][column + c]) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private void take(Silhouette shape, double x, double y) {
+    Silhouette moved = shape.moved(x, y - low);
+    int first = Math.max(0, (int) Math.floor(moved.low() / CELL));
+    int last = Math.min(rows - 1, (int) Math.ceil(moved.high() / CELL) - 1);
+    for (int row = first; row <= last; row++) {
+      double[] reach = reach(moved, row * CELL, (row + 1) * CELL);
+      int from = Math.max(0, (int) Math.floor(reach[0] / CELL));
+      int to = Math.min(columns - 1, (int) Math.ceil(reach[1] / CELL) - 1);
+      for (int column = from; column <= to; column++) {
+        taken[row][column] = true;
+      }
+    }
+  }
+
+  /** For each row of cells, from which column to which a shape at the origin reaches. */
+  private static int[][] runs(Silhouette shape) {
+    int count = Math.max(1, (int) Math.ceil(shape.height() / CELL));
+    int[][] runs = new int[count][];
+    for (int row = 0; row < count; row++) {
+      double[] reach = reach(shape, row * CELL, (row + 1) * CELL);
+      runs[row] =
+          new int[] {
+            (int) Math.floor(reach[0] / CELL), Math.max(0, (int) Math.ceil(reach[1] / CELL) - 1)
+          };
+    }
+    return runs;
+  }
+
+  /** How far along a shape reaches between two lines along the cloth; hollows count as filled. */
+  private static double[] reach(Silhouette shape, double from, double to) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    int n = shape.corners().size();
+    for (int i = 0; i < n; i++) {
+      Spot a = shape.corners().get(i);
+      Spot b = shape.corners().get((i + 1) % n);
+      if (Math.max(a.y(), b.y()) < from || Math.min(a.y(), b.y()) > to) {
+        continue;
+      }
+      for (double y : new double[] {from, to}) {
+        double share = (y - a.y()) / (b.y() - a.y());
+        if (share >= 0 && share <= 1) {
+          double x = a.x() + share * (b.x() - a.x());
+          least = Math.min(least, x);
+          most = Math.max(most, x);
+        }
+      }
+      for (Spot end : new Spot[] {a, b}) {
+        if (end.y() >= from && end.y() <= to) {
+          least = Math.min(least, end.x());
+          most = Math.max(most, end.x());
+        }
+      }
+    }
+    return new double[] {least, most};
+  }
+}
