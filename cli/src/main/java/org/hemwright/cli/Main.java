@@ -44,7 +44,9 @@ public final class Main {
       boolean advise = args.length > 0 && args[0].equals("advise");
       return commandLine(answers, messages).execute(advise ? AdviseCommand.plain(args) : args);
     } catch (StackOverflowError | OutOfMemoryError tooMuch) {
-      messages.println("hemwright: this pattern needs more memory than there is.");
+      messages.println(
+          "hemwright: this needs more memory than there is; HEMWRIGHT_JAVA_OPTIONS=-Xmx4g gives it"
+              + " more.");
       return ExitCode.PROGRAM_AT_FAULT;
     } catch (LinkageError | AssertionError broken) {
       messages.println("hemwright: the program itself is broken; build it anew. " + broken);
