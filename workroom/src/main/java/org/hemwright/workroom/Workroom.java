@@ -25,6 +25,7 @@ import org.hemwright.workroom.serve.LocalServer;
 import org.hemwright.workroom.start.GuideView;
 import org.hemwright.workroom.start.Opener;
 import org.hemwright.workroom.table.TableView;
+import org.hemwright.workroom.table.UnderlayView;
 import org.hemwright.workroom.text.Meanings;
 import org.hemwright.workroom.text.Proposals;
 import org.hemwright.workroom.text.Renames;
@@ -48,6 +49,7 @@ public final class Workroom implements BrowserDoor {
         new AddView(table),
         new LedgerView(),
         new WalkView(),
+        new UnderlayView(),
         new BodiesView(),
         new ProofView(),
         new ClothView(),

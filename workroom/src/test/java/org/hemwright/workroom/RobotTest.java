@@ -50,7 +50,12 @@ class RobotTest {
       Table table = chromium.window(open.address());
       long end = System.nanoTime() + (long) (minutes * 60e9);
       for (int step = 0; minutes > 0 ? System.nanoTime() < end : step < SHORT; step++) {
-        act(table, random, step);
+        try {
+          act(table, random, step);
+        } catch (TimeoutError gone) {
+          // What was there a moment ago is not any more, as where an answer came meanwhile.
+          did.add("gone");
+        }
         if (step % 15 == 14) {
           agree(open, chromium, table);
         }
@@ -117,11 +122,7 @@ class RobotTest {
 
   private static void click(Locator locator) {
     if (locator.count() > 0 && locator.first().isVisible()) {
-      try {
-        locator.first().click(new Locator.ClickOptions().setTimeout(2000));
-      } catch (TimeoutError gone) {
-        // What could be pressed a moment ago cannot be any more, as when an answer came meanwhile.
-      }
+      locator.first().click(new Locator.ClickOptions().setTimeout(2000));
     }
   }
 
@@ -141,10 +142,11 @@ class RobotTest {
 
   private static void type(Page page, Random random, int step) {
     Locator lines = page.locator(".cm-line");
-    if (lines.count() == 0 || !lines.first().isVisible()) {
+    int count = lines.count();
+    if (count == 0 || !lines.first().isVisible()) {
       return;
     }
-    lines.nth(random.nextInt(lines.count())).click();
+    lines.nth(random.nextInt(count)).click(new Locator.ClickOptions().setTimeout(2000));
     page.keyboard().press("End");
     String[] words = {
       "   # robot " + step, " 3 cm", "\n  point robot_" + step + " at 1 cm, 2 cm\n"
@@ -178,9 +180,12 @@ class RobotTest {
 
   private static void number(Page page, Random random) {
     Locator fields = page.locator(".said-line .number-field");
-    if (fields.count() > 0 && fields.first().isVisible()) {
+    int count = fields.count();
+    if (count > 0 && fields.first().isVisible()) {
       String[] typed = {"2 cm", "1 1/4 in", "-3 mm", "30%", "soon", "1/2", "2,5 cm"};
-      fields.nth(random.nextInt(fields.count())).fill(typed[random.nextInt(typed.length)]);
+      fields
+          .nth(random.nextInt(count))
+          .fill(typed[random.nextInt(typed.length)], new Locator.FillOptions().setTimeout(2000));
       page.waitForTimeout(150);
       page.keyboard().press(random.nextInt(3) == 0 ? "Escape" : "Enter");
     }
@@ -188,8 +193,9 @@ class RobotTest {
 
   private static void dial(Page page, Random random) {
     Locator dials = page.locator("[data-dial]");
-    if (dials.count() > 0 && dials.first().isVisible()) {
-      dials.nth(random.nextInt(dials.count())).focus();
+    int count = dials.count();
+    if (count > 0 && dials.first().isVisible()) {
+      dials.nth(random.nextInt(count)).focus(new Locator.FocusOptions().setTimeout(2000));
       page.keyboard().press(random.nextBoolean() ? "ArrowRight" : "PageDown");
     }
   }

@@ -49,4 +49,61 @@ class WalkTest {
       assertThat(chromium.complaints()).isEmpty();
     }
   }
+
+  @Test
+  void anotherSizeOrHowItWasIsLaidOnTheDrawing() throws Exception {
+    Path pictures = Files.createDirectories(Path.of("target/views"));
+    try (OpenFolder open = OpenFolder.example(folder, "eddy-skirt");
+        Chromium chromium = Chromium.start()) {
+      Table table = chromium.window(open.address());
+      Page page = table.page();
+      page.locator("[data-dial]").first().focus();
+      for (int i = 0; i < 3; i++) {
+        page.keyboard().press("PageDown");
+      }
+      String before = open.document();
+      open.documentOnce(text -> !text.equals(before));
+      int bare = brass(page);
+      page.locator("#underlay").focus();
+      page.waitForSelector("#underlay optgroup >> nth=1", ATTACHED);
+      page.locator("#underlay").selectOption("moment 0");
+      OpenFolder.await(() -> brass(page) > bare + 200);
+      assertThat(brass(page))
+          .as("pixels of brass, where the cut lines lay")
+          .isGreaterThan(bare + 200);
+      page.screenshot(
+          new Page.ScreenshotOptions().setPath(pictures.resolve("laid-on-1280-day.png")));
+      page.locator("#underlay").selectOption("size 1");
+      OpenFolder.await(() -> brass(page) > bare + 200);
+      assertThat(brass(page)).isGreaterThan(bare + 200);
+      page.locator("#underlay").selectOption("");
+      OpenFolder.await(() -> brass(page) <= bare);
+      assertThat(brass(page)).isLessThanOrEqualTo(bare);
+      assertThat(chromium.complaints()).isEmpty();
+    }
+  }
+
+  private static final Page.WaitForSelectorOptions ATTACHED =
+      new Page.WaitForSelectorOptions()
+          .setState(com.microsoft.playwright.options.WaitForSelectorState.ATTACHED);
+
+  /** How many pixels of the table are of brass, near enough. */
+  private static int brass(Page page) {
+    Object count =
+        page.evaluate(
+            """
+            () => {
+              const canvas = document.querySelector('#table canvas');
+              const copy = new OffscreenCanvas(canvas.width, canvas.height).getContext('2d', { willReadFrequently: true });
+              copy.drawImage(canvas, 0, 0);
+              const { data } = copy.getImageData(0, 0, canvas.width, canvas.height);
+              let count = 0;
+              for (let i = 0; i < data.length; i += 4) {
+                if (Math.abs(data[i] - 0x7d) < 12 && Math.abs(data[i + 1] - 0x5d) < 12 && Math.abs(data[i + 2] - 0x15) < 14) count++;
+              }
+              return count;
+            }
+            """);
+    return ((Number) count).intValue();
+  }
 }

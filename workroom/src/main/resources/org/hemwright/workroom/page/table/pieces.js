@@ -71,6 +71,18 @@ hear('pieces', (head) => {
   changed();
 });
 
+/** Drawings that were told beside those on the table, by the names of their pieces. */
+export function drawingsOf(head) {
+  const shapes = head.structures.map(laidOut);
+  const found = new Map();
+  let at = 0;
+  for (const [structure, size, length] of head.drawings) {
+    found.set(shapes[structure].piece, new Drawing(shapes[structure], size, head.numbers.subarray(at, at + length)));
+    at += length;
+  }
+  return found;
+}
+
 /** Finds for each part of a structure where its numbers start. */
 function laidOut(structure) {
   let at = 6;

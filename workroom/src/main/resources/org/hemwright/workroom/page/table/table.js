@@ -11,6 +11,7 @@ import { layOut } from './layout.js';
 import { names, whenPiecesChange } from './pieces.js';
 import { paint, RULER } from './paint.js';
 import { startDragging } from './drag.js';
+import { underlay } from './under.js';
 
 const canvas = make('canvas', { tabindex: 0, role: 'img', 'aria-label': TABLE.canvas });
 const context = canvas.getContext('2d', { alpha: false });
@@ -127,7 +128,7 @@ export function startTable() {
   const adds = make('div', { class: 'table-acts table-adds', role: 'group', 'aria-label': ADD.group });
   holder.append(canvas, empty, adds, make('div', { class: 'table-acts', role: 'group', 'aria-label': 'How the table is shown' },
       button(TABLE.closer, centre(1.25)), button(TABLE.farther, centre(0.8)), button(TABLE.all, showAll),
-      toggle(TABLE.stitch, 'stitch'), toggle(TABLE.points, 'points')));
+      toggle(TABLE.stitch, 'stitch'), toggle(TABLE.points, 'points'), underlay()));
   new ResizeObserver(sized).observe(holder);
   document.fonts.ready.then(repaint);
   matchMedia('(prefers-color-scheme: dark)').addEventListener('change', repaint);

@@ -18,3 +18,14 @@ export const TAPE = {
   one: 'One size',
   base: 'base',
 };
+
+export const UNDER = {
+  label: 'Laid on it',
+  nothing: 'nothing',
+  sizes: 'Another size',
+  moments: 'As it was',
+  releases: 'A release',
+  opened: 'when first opened',
+  size: (name) => `size ${name}`,
+  release: (version) => `version ${version}`,
+};
