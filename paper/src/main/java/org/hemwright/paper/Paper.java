@@ -8,6 +8,7 @@ import org.hemwright.paper.nest.GroupDrawing;
 import org.hemwright.paper.png.PngWriter;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.svg.SvgWriter;
+import org.hemwright.paper.tile.ProofMark;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.PaperChoices;
 import org.hemwright.pattern.SizeRun;
@@ -24,6 +25,9 @@ import org.hemwright.pattern.finding.Messages;
 public final class Paper {
   /** Pixels to a millimetre at which words of 9 points can be read. */
   private static final double LEGIBLE = 4.5;
+
+  /** The size of the word that marks a picture as a proof (1/72 in), where lines have theirs. */
+  private static final double PROOF_POINTS = 18;
 
   private Paper() {}
 
@@ -107,17 +111,24 @@ public final class Paper {
       Edition edition = Edition.of(run, view, sizes, options);
       for (GroupDrawing group : edition.groups()) {
         String name = names.picture(view, group.sizeNames(), kind.ending());
-        pictures.add(new Job(name, () -> picture(name, edition, group, kind, perMm)));
+        pictures.add(
+            new Job(name, () -> picture(name, edition, group, kind, perMm, options.proof())));
       }
     }
     return List.copyOf(pictures);
   }
 
   private static PrintedFile picture(
-      String name, Edition edition, GroupDrawing group, PictureKind kind, double perMm) {
+      String name,
+      Edition edition,
+      GroupDrawing group,
+      PictureKind kind,
+      double perMm,
+      Optional<String> proof) {
     boolean pixels = kind == PictureKind.PNG;
     double scale = pixels ? Math.max(1, LEGIBLE / perMm) : 1;
-    Sheet sheet = Pictures.of(group, edition.stitchLines(), scale);
+    Sheet plain = Pictures.of(group, edition.stitchLines(), scale);
+    Sheet sheet = proof.map(word -> ProofMark.on(plain, word, PROOF_POINTS * scale)).orElse(plain);
     String sizes = Edition.lower(Speech.of(edition.run()).sizes(group.sizeNames()));
     byte[] bytes =
         pixels ? PngWriter.write(sheet, perMm) : SvgWriter.write(edition.facts(sizes, ""), sheet);

@@ -278,7 +278,8 @@ public final class Printing {
           Speech speech = Speech.of(edition.run());
           String title = Edition.lower(speech.sizes(group.sizeNames()));
           byte[] bytes =
-              PatternPages.drawing(group, edition.view(), edition.stitchLines(), options.logo())
+              PatternPages.drawing(
+                      group, edition.view(), edition.stitchLines(), options.logo(), options.proof())
                   .map(sheet -> SvgWriter.write(edition.facts(title, ""), sheet))
                   .orElseThrow();
           return new PrintedFile(name, "", bytes, 1, List.of());

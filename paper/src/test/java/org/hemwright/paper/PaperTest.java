@@ -2,21 +2,29 @@ package org.hemwright.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.paper.sheet.Words;
 import org.hemwright.paper.tile.PageFormat;
+import org.hemwright.paper.tile.PatternPages;
 import org.hemwright.pattern.PaperChoices;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
@@ -180,6 +188,80 @@ class PaperTest {
     try (PDDocument document = Loader.loadPDF(proof.files().get(0).bytes())) {
       for (int page = 1; page <= document.getNumberOfPages(); page++) {
         assertThat(text(document, page)).contains("PROOF");
+      }
+    }
+  }
+
+  /** Every drawing too, and no mark lies where anything is drawn. */
+  @Test
+  void aProofIsMarkedOnEveryDrawingClearOfItsLines() throws IOException {
+    String word = "Proof, not for sale";
+    PaperOptions options = PaperOptions.everything().withPictures();
+    List<PrintedFile> plain = drawings(options);
+    List<PrintedFile> marked = drawings(options.asProof(word));
+    assertThat(marked).hasSameSizeAs(plain).hasSizeGreaterThanOrEqualTo(5);
+    for (int i = 0; i < marked.size(); i++) {
+      PrintedFile file = marked.get(i);
+      if (file.name().endsWith("svg")) {
+        assertThat(text(file)).as(file.name()).contains(word);
+        assertThat(text(plain.get(i))).doesNotContain(word);
+      } else {
+        BufferedImage before = ImageIO.read(new ByteArrayInputStream(plain.get(i).bytes()));
+        BufferedImage after = ImageIO.read(new ByteArrayInputStream(file.bytes()));
+        int strip = (after.getHeight() - before.getHeight()) / 2;
+        assertThat(after.getWidth()).isEqualTo(before.getWidth());
+        assertThat(ink(after, 0, strip)).as("above " + file.name()).isPositive();
+        assertThat(ink(after, after.getHeight() - strip, after.getHeight())).isPositive();
+        assertThat(ink(before, 0, before.getHeight()))
+            .as("what is drawn in " + file.name())
+            .isCloseTo(ink(after, strip, after.getHeight() - strip), withinPercentage(1));
+      }
+    }
+  }
+
+  private static List<PrintedFile> drawings(PaperOptions options) {
+    return Paper.jobs(SandlingSkirt.run(), options).stream()
+        .filter(job -> !job.name().endsWith("pdf"))
+        .map(Paper.Job::make)
+        .toList();
+  }
+
+  private static String text(PrintedFile file) {
+    return new String(file.bytes(), StandardCharsets.UTF_8);
+  }
+
+  /** How much ink lies on some rows; pixels that are part covered count in part. */
+  private static long ink(BufferedImage image, int from, int to) {
+    long ink = 0;
+    for (int y = from; y < to; y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        ink += 255 - (image.getRGB(x, y) >> 8 & 0xFF);
+      }
+    }
+    return ink;
+  }
+
+  /** The head of a page says sizes and number too; the mark keeps off them. */
+  @Test
+  void theMarkOfAPageTouchesNoOtherWords() {
+    for (PageFormat format : PageFormat.values()) {
+      PatternPages pages =
+          Printing.of(SandlingSkirt.run(), PaperOptions.everything().asProof("Proof, not for sale"))
+              .pages(format);
+      for (Sheet sheet : pages.sheets()) {
+        List<Words> words =
+            sheet.items().stream().filter(Words.class::isInstance).map(Words.class::cast).toList();
+        Words mark =
+            words.stream()
+                .filter(each -> each.line().text().equals("Proof, not for sale"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(words)
+            .filteredOn(each -> each != mark && Math.abs(each.at().y() - mark.at().y()) < 1)
+            .allMatch(
+                each ->
+                    each.bounds().maxX() < mark.bounds().minX()
+                        || each.bounds().minX() > mark.bounds().maxX());
       }
     }
   }

@@ -3,6 +3,7 @@ package org.hemwright.paper.tile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Point;
 import org.hemwright.paper.sheet.Item;
@@ -27,7 +28,7 @@ record PageNumbers(Speech speech, Optional<View> view, int all, Optional<String>
   private static final double POINTS = 9;
   private static final double ABOVE = 1.5;
   private static final double AFTER_NAME = 3.5;
-  private static final double AFTER_DESIGN = 8;
+  private static final double BETWEEN = 6;
 
   /**
    * The line above a page's frame: its name, design, version, house, sizes and number; below it the
@@ -47,22 +48,34 @@ record PageNumbers(Speech speech, Optional<View> view, int all, Optional<String>
       items.add(words(own, x, y));
       x += own.width() + AFTER_NAME;
     }
-    String own = view.map(each -> ", view " + Speech.spoken(each.name())).orElse("");
-    String text =
-        "%s%s, version %s, %s"
-            .formatted(
-                speech.details().title(), own, speech.details().version(), speech.details().by());
-    SetLine design = Face.REGULAR.set(text, POINTS);
-    items.add(words(design, x, y));
-    if (proof.isPresent()) {
-      SetLine mark = Face.SEMIBOLD.set(proof.get(), POINTS);
-      items.add(words(mark, x + design.width() + AFTER_DESIGN, y));
-    }
     SetLine page =
         Face.REGULAR.set("%s · Page %d of %d".formatted(speech.sizes(sizes), number, all), POINTS);
-    items.add(words(page, window.maxX() - page.width(), y));
+    double end = window.maxX() - page.width();
+    if (proof.isPresent()) {
+      SetLine mark = Face.SEMIBOLD.set(proof.get(), POINTS);
+      items.add(words(mark, x, y));
+      x += mark.width() + BETWEEN;
+    }
+    for (SetLine design : designs()) {
+      if (proof.isEmpty() || x + design.width() + BETWEEN <= end) {
+        items.add(words(design, x, y));
+        break;
+      }
+    }
+    items.add(words(page, end, y));
     speech.details().brand().footer().ifPresent(line -> items.add(footer(window, line)));
     return items;
+  }
+
+  /** What the design is called, in all words first; a proof's mark may need their room. */
+  private List<SetLine> designs() {
+    String title =
+        speech.details().title()
+            + view.map(each -> ", view " + Speech.spoken(each.name())).orElse("");
+    String version = title + ", version " + speech.details().version();
+    return Stream.of(version + ", " + speech.details().by(), version, title)
+        .map(text -> Face.REGULAR.set(text, POINTS))
+        .toList();
   }
 
   /** The house's own line, below the frame. */

@@ -29,6 +29,9 @@ import org.hemwright.pattern.piece.PieceCard;
  * @param groups how many pages each group takes
  */
 public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupCount> groups) {
+  /** The size of the word that marks a drawing as a proof (1/72 in). */
+  private static final double PROOF = 36;
+
   public PatternPages {
     sheets = List.copyOf(sheets);
     names = List.copyOf(names);
@@ -225,9 +228,17 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
     return key;
   }
 
-  /** One drawing of a group, pieces and key, as it would lie on a roll. */
+  /**
+   * One drawing of a group, pieces and key, as it would lie on a roll.
+   *
+   * @param proof the word that marks it as a proof, above and below
+   */
   public static Optional<Sheet> drawing(
-      GroupDrawing group, Optional<View> view, boolean stitchLines, Optional<Raster> logo) {
+      GroupDrawing group,
+      Optional<View> view,
+      boolean stitchLines,
+      Optional<Raster> logo,
+      Optional<String> proof) {
     Speech speech = Speech.of(group.run());
     Box panel = new Box(0, -KeyPanel.HEIGHT, KeyPanel.WIDTH, 0);
     PageFormat format = tooWide(group, PageFormat.ROLL).isEmpty() ? PageFormat.ROLL : PageFormat.A0;
@@ -236,7 +247,8 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
             sheet -> {
               List<Item> items = new ArrayList<>(sheet.items());
               items.addAll(key(sheet, speech, view, stitchLines, logo));
-              return new Sheet(sheet.bounds().grown(10), items);
+              Sheet drawn = new Sheet(sheet.bounds().grown(10), items);
+              return proof.map(word -> ProofMark.on(drawn, word, PROOF)).orElse(drawn);
             });
   }
 
