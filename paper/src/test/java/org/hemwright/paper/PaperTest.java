@@ -257,7 +257,7 @@ class PaperTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(words)
-            .filteredOn(each -> each != mark && Math.abs(each.at().y() - mark.at().y()) < 1)
+            .filteredOn(each -> !each.equals(mark) && Math.abs(each.at().y() - mark.at().y()) < 1)
             .allMatch(
                 each ->
                     each.bounds().maxX() < mark.bounds().minX()
