@@ -77,6 +77,11 @@ class EveryViewTest {
             page.waitForSelector(".add-way input");
             look(page, pictures, "adding", width, dark);
             page.keyboard().press("Escape");
+            page.locator("[data-walk]").first().click();
+            page.waitForSelector("#sentence input[type=range]");
+            page.waitForTimeout(400);
+            look(page, pictures, "walk", width, dark);
+            page.locator("#sentence button").last().click();
             page.close();
           }
         }

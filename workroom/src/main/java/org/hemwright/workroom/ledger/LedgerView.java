@@ -73,13 +73,23 @@ public final class LedgerView implements View {
   }
 
   /**
-   * Writes a number of the document in every size: {@code {"label", "values", "numbers"}}.
+   * Writes a number of the document in every size: {@code {"label", "of", "values", "numbers"}}.
    *
    * @param full its name, after its piece's and a point where it is a piece's own
    * @param rows the list to which the row is added
    */
   public static void row(SizeRun run, String label, String full, ArrayNode rows) {
-    new Measure(run, format(run), rows).quantity(label, sized -> sized.numbers().get(full));
+    new Measure(run, format(run), rows).quantity("named", sized -> sized.numbers().get(full));
+    ((ObjectNode) rows.get(rows.size() - 1)).put("of", label);
+  }
+
+  /** Adds a sentence: its key in the page's words, and what it is about. */
+  static void words(ObjectNode head, String key, String... of) {
+    ObjectNode sentence = ((ArrayNode) head.get("words")).addObject().put("key", key);
+    ArrayNode names = sentence.putArray("of");
+    for (String name : of) {
+      names.add(name);
+    }
   }
 
   /** A number in words, whatever it is of. */
@@ -110,8 +120,8 @@ public final class LedgerView implements View {
       return sized.piece(piece);
     }
 
-    private void words(String sentence) {
-      ((ArrayNode) head.get("words")).add(sentence);
+    private void words(String key, String... of) {
+      LedgerView.words(head, key, of);
     }
 
     private void sayPiece() {
@@ -121,12 +131,12 @@ public final class LedgerView implements View {
           .ifPresent(
               first -> {
                 head.put("title", first.card().title());
-                words("Piece " + first.card().number() + ", " + shown(piece) + " in the document.");
+                words("piece", Integer.toString(first.card().number()), shown(piece));
               });
-      measure.length("Width", sized -> box(sized, false));
-      measure.length("Height", sized -> box(sized, true));
+      measure.length("width", sized -> box(sized, false));
+      measure.length("height", sized -> box(sized, true));
       measure.area(
-          "Area, opened",
+          "area",
           sized ->
               in(sized)
                   .map(each -> OptionalDouble.of(Measurements.openedArea(each)))
@@ -158,7 +168,7 @@ public final class LedgerView implements View {
                                               Math.abs(each.sewnLength(edge) - edge.path().length())
                                                   > 0.01)));
       measure.length(
-          takenIn ? "Length, sewn" : "Length",
+          takenIn ? "sewn" : "length",
           sized ->
               in(sized)
                   .flatMap(each -> each.edge(name).map(each::sewnLength))
@@ -166,17 +176,17 @@ public final class LedgerView implements View {
                   .orElse(OptionalDouble.empty()));
       if (takenIn) {
         measure.length(
-            "Length, drawn",
+            "drawn",
             sized ->
                 edgeIn(sized)
                     .map(edge -> OptionalDouble.of(edge.path().length()))
                     .orElse(OptionalDouble.empty()));
       }
       if (run.sizes().stream().flatMap(s -> edgeIn(s).stream()).anyMatch(Edge::onFold)) {
-        words("Lies on the fold of the cloth.");
+        words("fold");
       } else {
         measure.allowance(
-            "Allowance",
+            "allowance",
             sized ->
                 edgeIn(sized)
                     .map(edge -> OptionalDouble.of(edge.allowance().width()))
@@ -187,8 +197,8 @@ public final class LedgerView implements View {
 
     private void sayPoint() {
       Evaluation values = room.draft().evaluation().orElseThrow();
-      measure.length("Right of the piece\u2019s origin", sized -> at(values, sized, true));
-      measure.length("Up from the piece\u2019s origin", sized -> at(values, sized, false));
+      measure.length("right", sized -> at(values, sized, true));
+      measure.length("up", sized -> at(values, sized, false));
     }
 
     private OptionalDouble at(Evaluation values, SizedPattern sized, boolean x) {
@@ -210,12 +220,10 @@ public final class LedgerView implements View {
           run.sizes().stream().flatMap(sized -> notchIn(sized, number).stream()).findFirst();
       any.ifPresent(
           notch ->
-              head.put(
-                  "title",
-                  (notch.kind() == Notch.Kind.DOUBLE ? "Double notch on " : "Notch on ")
-                      + shown(notch.edge())));
+              head.put("title", shown(notch.edge()))
+                  .put("titled", notch.kind() == Notch.Kind.DOUBLE ? "double_notch" : "notch"));
       measure.length(
-          "From the start of the edge",
+          "from_start",
           sized -> {
             Optional<Notch> notch = notchIn(sized, number);
             Optional<Edge> edge =
@@ -237,7 +245,7 @@ public final class LedgerView implements View {
 
     private void sayLine() {
       measure.length(
-          "Length",
+          "length",
           sized ->
               in(sized).stream()
                   .flatMap(each -> each.marks().stream())
@@ -250,7 +258,7 @@ public final class LedgerView implements View {
     private void sayPath() {
       Evaluation values = room.draft().evaluation().orElseThrow();
       measure.length(
-          "Length",
+          "length",
           sized -> {
             int size = values.sizes().indexOf(sized.size());
             return values.plan().things().stream()
@@ -273,7 +281,7 @@ public final class LedgerView implements View {
     private void sayNumber() {
       String full = piece.isEmpty() ? name : piece + "." + name;
       if (run.sizes().stream().anyMatch(sized -> sized.numbers().containsKey(full))) {
-        measure.quantity("Value", sized -> sized.numbers().get(full));
+        measure.quantity("value", sized -> sized.numbers().get(full));
       }
     }
   }

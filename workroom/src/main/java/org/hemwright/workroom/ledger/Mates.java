@@ -40,12 +40,9 @@ record Mates(SizeRun run, String piece, String edge) {
             list.addObject().put("kind", "edge").put("piece", mate.piece).put("name", mate.edge));
     ArrayNode names = head.putArray("seams");
     seams.forEach(names::add);
-    ArrayNode words = (ArrayNode) head.get("words");
     for (String seam : seams) {
-      words.add("Sewn in the seam " + LedgerView.shown(seam) + ".");
-      measure.length(
-          "Longer than what it is sewn to, " + LedgerView.shown(seam),
-          sized -> difference(sized, seam));
+      LedgerView.words(head, "sewn", LedgerView.shown(seam));
+      measure.length("longer", LedgerView.shown(seam), sized -> difference(sized, seam));
     }
   }
 

@@ -11,7 +11,10 @@ import org.hemwright.pattern.quantity.LengthFormat;
 import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.quantity.Quantity;
 
-/** Writes one measure in every size: {@code {"label", "values": [text], "numbers": [number]}}. */
+/**
+ * Writes one measure in every size: {@code {"label", "of", "values": [text], "numbers": [number]}}.
+ * Labels are keys of the page's words.
+ */
 final class Measure {
   private final List<SizedPattern> sizes;
   private final LengthFormat lengths;
@@ -32,6 +35,12 @@ final class Measure {
   /** A length (mm). */
   void length(String label, InSize value) {
     write(label, value, mm -> lengths.text(mm, LengthKind.DIFFERENCE));
+  }
+
+  /** The same, of which seam. */
+  void length(String label, String of, InSize value) {
+    length(label, value);
+    ((ObjectNode) rows.get(rows.size() - 1)).put("of", of);
   }
 
   /** An allowance (mm), said by its nominal partner. */

@@ -29,6 +29,7 @@ import org.hemwright.workroom.talk.Frame;
 import org.hemwright.workroom.talk.Host;
 import org.hemwright.workroom.talk.Question;
 import org.hemwright.workroom.talk.Window;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One open folder. Its methods are called on its own thread, but for {@link #join}, {@link #leave},
@@ -61,7 +62,7 @@ public final class Room implements Host, AutoCloseable {
       Executors.newSingleThreadExecutor(work -> daemon(work, "room-at-length"));
   private LiveDraft draft;
   private Optional<Window> asking = Optional.empty();
-  private String trouble = "";
+  private @Nullable Exception trouble;
   private int windowsEver;
 
   /**
@@ -345,10 +346,22 @@ public final class Room implements Host, AutoCloseable {
     head.put(
         "title", draft.evaluated().run().map(run -> run.pattern().details().title()).orElse(""));
     head.put("kept", unkept.isEmpty());
-    head.put("trouble", trouble);
+    trouble(head.putObject("trouble"));
     ArrayNode files = head.putArray("files");
     texts.keySet().forEach(files::add);
     return head;
+  }
+
+  /** What keeps changes from the disk: its key in the page's words, and what it is about. */
+  private void trouble(ObjectNode told) {
+    Exception fault = trouble;
+    if (fault instanceof java.nio.file.NoSuchFileException gone) {
+      told.put("key", "gone").put("of", gone.getFile());
+    } else if (fault instanceof java.io.IOException) {
+      told.put("key", "unwritten").put("of", String.valueOf(fault.getMessage()));
+    } else if (fault != null) {
+      told.put("key", "fault").put("of", fault.toString());
+    }
   }
 
   // --- undo, moments ----------------------------------------------------------------------------
@@ -366,34 +379,23 @@ public final class Room implements Host, AutoCloseable {
   // --- the disk ---------------------------------------------------------------------------------
 
   private void keep() {
-    if (unkept.isEmpty() && trouble.isEmpty()) {
+    if (unkept.isEmpty() && trouble == null) {
       return;
     }
     List<Revision> now = List.copyOf(unkept);
     try {
       Map<String, String> outside = keeper.keep(now, texts);
       unkept.clear();
-      trouble = "";
+      trouble = null;
       outside.forEach(this::merge);
     } catch (java.io.IOException full) {
-      trouble =
-          "Your changes are here but not on the disk: "
-              + reason(full)
-              + " They are kept as soon as there is room; leave this page open.";
-      log.accept(trouble);
+      trouble = full;
+      log.accept("changes are not on the disk: " + full.getMessage());
     } catch (RuntimeException fault) {
-      trouble = "Your changes are here but not on the disk: " + fault;
-      log.accept(trouble);
+      trouble = fault;
+      log.accept("changes are not on the disk: " + fault);
     }
     tell(new Frame(state(Frame.tell("state"))));
-  }
-
-  private static String reason(java.io.IOException fault) {
-    if (fault instanceof java.nio.file.NoSuchFileException gone) {
-      return gone.getFile() + " is not there any more.";
-    }
-    String message = fault.getMessage();
-    return (message == null ? "it could not be written" : message) + ".";
   }
 
   private void look() {

@@ -13,11 +13,11 @@ const kept = document.getElementById('kept');
 const undo = document.getElementById('undo');
 const redo = document.getElementById('redo');
 let lineUp = true;
-let state = { kept: true, trouble: '' };
+let state = { kept: true, trouble: {} };
 
 function tellKept() {
-  kept.classList.toggle('trouble', !lineUp || state.trouble !== '');
-  kept.textContent = !lineUp ? ROOM.down : state.trouble || (state.kept ? ROOM.kept : ROOM.keeping);
+  kept.classList.toggle('trouble', !lineUp || Boolean(state.trouble.key));
+  kept.textContent = !lineUp ? ROOM.down : state.trouble.key ? ROOM.trouble(state.trouble) : (state.kept ? ROOM.kept : ROOM.keeping);
 }
 
 function stateTold(head) {

@@ -32,7 +32,7 @@ async function tell() {
   const mine = ++asked;
   const measured = get('measured');
   if (measured) {
-    opened.add(measured.row.label);
+    opened.add(labelOf(measured.row));
     dialsPage = null;
     shownOf = '';
     fill(page, make('h2', {}, LEDGER.measured), row(measured.row));
@@ -55,7 +55,8 @@ async function tell() {
   if (key !== shownOf) page.parentElement.scrollTop = 0;
   shownOf = key;
   put({ lit: answer.mates ?? [] });
-  fill(page, path(thing), make('h2', {}, set(answer.title)), renaming(thing), ...answer.words.map((each) => make('p', { class: 'soft' }, set(each))), walks(answer.seams),
+  fill(page, path(thing), make('h2', {}, set(answer.titled ? LEDGER.titled[answer.titled](answer.title) : answer.title)), renaming(thing),
+      ...answer.words.map((each) => make('p', { class: 'soft' }, set(LEDGER.sentence[each.key](...each.of)))), walks(answer.seams),
       saidLines(thing), ...answer.rows.map(row), members(thing));
 }
 
@@ -70,8 +71,13 @@ function path(thing) {
   return make('p', { class: 'ledger-path' }, ...steps);
 }
 
+function labelOf(measure) {
+  return LEDGER.label[measure.label](measure.of);
+}
+
 /** One measure in the size on the table, and in every size. */
 function row(measure) {
+  const label = labelOf(measure);
   const size = get('size');
   const sizes = get('sizes');
   const now = measure.values[size];
@@ -79,12 +85,12 @@ function row(measure) {
       make('table', {}, make('tbody', {}, ...sizes.map((name, index) => make('tr',
           { class: index === size ? 'current' : false },
           make('th', { scope: 'row' }, name), make('td', {}, set(measure.values[index] ?? '\u2013')))))));
-  table.open = opened.has(measure.label);
-  table.addEventListener('toggle', () => (table.open ? opened.add(measure.label) : opened.delete(measure.label)));
+  table.open = opened.has(label);
+  table.addEventListener('toggle', () => (table.open ? opened.add(label) : opened.delete(label)));
   return make('section', { class: 'measure' },
-      make('h3', {}, measure.label),
+      make('h3', {}, label),
       make('p', { class: 'measure-now' }, now ? set(now) : LEDGER.notHere),
-      sizes.length > 1 ? sizePlot(measure.numbers, size, measure.label) : null, table);
+      sizes.length > 1 ? sizePlot(measure.numbers, size, label) : null, table);
 }
 
 const opened = new Set();

@@ -13,4 +13,16 @@ export const LEDGER = {
   lines: 'Lines and curves',
   notches: 'Notches',
   notch: (part) => `${part.called ? part.called.replaceAll('_', ' ') : part.ticks > 1 ? 'double notch' : 'notch'} on ${part.edge.replaceAll('_', ' ')}`,
+  titled: { notch: (edge) => `Notch on ${edge}`, double_notch: (edge) => `Double notch on ${edge}` },
+  sentence: {
+    piece: (number, name) => `Piece ${number}, ${name} in the document.`,
+    fold: () => 'Lies on the fold of the cloth.',
+    sewn: (seam) => `Sewn in the seam ${seam}.`,
+  },
+  label: {
+    width: () => 'Width', height: () => 'Height', area: () => 'Area, opened', length: () => 'Length', sewn: () => 'Length, sewn',
+    drawn: () => 'Length, drawn', allowance: () => 'Allowance', right: () => 'Right of the piece\u2019s origin',
+    up: () => 'Up from the piece\u2019s origin', from_start: () => 'From the start of the edge', value: () => 'Value',
+    longer: (seam) => `Longer than what it is sewn to, ${seam}`, named: (name) => name,
+  },
 };
