@@ -12,8 +12,6 @@ import org.hemwright.booklet.leaf.Section;
 import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.pattern.fabric.Fabric;
-import org.hemwright.pattern.make.Act;
-import org.hemwright.pattern.make.Step;
 
 /** Glossary, key, care, version, licence. */
 final class BackParts {
@@ -78,30 +76,19 @@ final class BackParts {
     blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("care.lead")));
     List<List<Inline>> fabrics = new ArrayList<>();
     for (Fabric fabric : telling.run().pattern().fabrics()) {
-      if (!fused().contains(fabric.name())) {
+      if (!telling.fused().contains(fabric.name())) {
         fabrics.add(
             given.say(
                 fabric.kind() == Fabric.Kind.KNIT ? "care.knit" : "care.woven",
                 Slots.of("fabric", telling.fabric(fabric.name()))));
       }
     }
-    if (!fused().isEmpty()) {
+    if (!telling.fused().isEmpty()) {
       fabrics.add(given.say("care.fused"));
     }
     blocks.add(new Block.Listing(false, fabrics));
     blocks.addAll(given.prose().part("care"));
     return new Section("care", given.say("part.care"), false, blocks);
-  }
-
-  /** The fabrics that are fused to others. */
-  private Set<String> fused() {
-    Set<String> fused = new TreeSet<>();
-    for (Step step : telling.run().pattern().making().steps()) {
-      if (step.act() instanceof Act.Fuse fuse) {
-        fuse.fabric().ifPresent(fused::add);
-      }
-    }
-    return fused;
   }
 
   Section version() {

@@ -39,7 +39,17 @@ public final class ClothParts {
   public static List<Block.Table> tables(Telling telling, YardageTable yardage) {
     List<Block.Table> tables = new ArrayList<>();
     YardageGroup.of(yardage)
-        .forEach((heading, groups) -> tables.add(table(telling, heading, groups)));
+        .forEach(
+            (heading, groups) -> {
+              // Interfacing has no nap that shows.
+              boolean shows =
+                  heading.nap() != Fabric.Nap.ONE_WAY
+                      || heading.fabric().nap() == Fabric.Nap.ONE_WAY
+                      || !telling.fused().contains(heading.fabric().name());
+              if (shows) {
+                tables.add(table(telling, heading, groups));
+              }
+            });
     return tables;
   }
 
@@ -81,7 +91,8 @@ public final class ClothParts {
             .and(
                 "nap",
                 telling.say(heading.nap() == Fabric.Nap.ONE_WAY ? "cloth.nap" : "cloth.no-nap"));
-    String key = telling.severalViews() ? "cloth.caption.view" : "cloth.caption";
+    String plain = telling.fused().contains(heading.fabric().name()) ? ".fused" : "";
+    String key = (telling.severalViews() ? "cloth.caption.view" : "cloth.caption") + plain;
     return new Block.Table(telling.words().capital(telling.say(key, slots)), head, rows);
   }
 
@@ -118,6 +129,10 @@ public final class ClothParts {
   public static List<Inline> describe(Telling telling, Fabric fabric) {
     List<Inline> text = new ArrayList<>();
     text.add(new Inline.Strong(List.of(telling.fabric(fabric.name()))));
+    if (telling.fused().contains(fabric.name())) {
+      text.addAll(telling.say("cloth.is-fused"));
+      return text;
+    }
     text.addAll(
         telling.say(fabric.kind() == Fabric.Kind.KNIT ? "cloth.is-knit" : "cloth.is-woven"));
     fabric

@@ -42,6 +42,9 @@ record LayingTelling(Telling telling) implements LayingWords {
   public String facts(YardageRow row, boolean named) {
     Need need = row.need().orElseThrow();
     boolean oneWay = row.nap() == Fabric.Nap.ONE_WAY;
+    boolean plain =
+        telling.fused().contains(row.fabric().name())
+            || row.fabric().laidWith() == Fabric.Nap.ONE_WAY;
     List<Inline> buy =
         List.of(
             new Inline.Value(
@@ -52,7 +55,7 @@ record LayingTelling(Telling telling) implements LayingWords {
                 Provenance.of(Source.CLOTH, row.fabric().name())));
     Slots slots =
         Slots.of("fabric", telling.fabric(row.fabric().name()))
-            .and("nap", telling.say(oneWay ? "cloth.nap" : "cloth.no-nap"))
+            .and("nap", plain ? List.of() : telling.say(oneWay ? "laying.nap" : "laying.no-nap"))
             .and("fold", telling.say("laying.fold." + key(row.fold())))
             .and("length", length(need.length()))
             .and("buy", buy);

@@ -22,9 +22,6 @@ import org.hemwright.pattern.quantity.QuantityKind;
 
 /** The body's sizes, the garment's sizes, and how to choose one by them. */
 public final class SizeParts {
-  /** A table of more sizes than this begins a page, so that it stays whole. */
-  private static final int FEW_SIZES = 12;
-
   private final Given given;
   private final Telling telling;
 
@@ -83,8 +80,7 @@ public final class SizeParts {
       blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("body.how")));
       blocks.add(new Block.Listing(false, how));
     }
-    boolean whole = telling.sizes().size() > FEW_SIZES;
-    return new Section("sizes", given.say("part.sizes"), whole, blocks);
+    return new Section("sizes", given.say("part.sizes"), false, blocks);
   }
 
   /** The tables of finished measurements, one for each view that has any. */

@@ -61,7 +61,15 @@ final class ShotList {
     for (String look : step.words().look()) {
       shots.add(telling.say("shots.look", Slots.of("look", new Inline.Own(look))));
     }
-    return telling.words().capital(telling.words().listed(shots));
+    // The parts have commas of their own.
+    List<Inline> text = new ArrayList<>();
+    for (List<Inline> shot : shots) {
+      if (!text.isEmpty()) {
+        text.add(new Inline.Text("; "));
+      }
+      text.addAll(shot);
+    }
+    return telling.words().capital(text);
   }
 
   private static List<Inline> settings(Telling telling, Step step) {

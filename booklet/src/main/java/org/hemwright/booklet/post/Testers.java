@@ -16,6 +16,7 @@ import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.pattern.body.SizeChart;
 import org.hemwright.pattern.body.SizeRange;
+import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.measure.Measurements;
 import org.hemwright.pattern.quantity.QuantityKind;
 
@@ -80,10 +81,12 @@ record Testers(Given given) {
     for (String level : levels) {
       row(csv, "finished." + level, ask("form.finished", telling.measure(level)), "");
     }
-    for (var fabric : telling.run().pattern().fabrics()) {
+    for (Fabric fabric : telling.run().pattern().fabrics()) {
       Inline named = telling.fabric(fabric.name());
       row(csv, "cloth." + fabric.name() + ".what", ask("form.cloth", named), "");
-      row(csv, "cloth." + fabric.name() + ".stretch", ask("form.stretch", named), "");
+      if (fabric.kind() == Fabric.Kind.KNIT) {
+        row(csv, "cloth." + fabric.name() + ".stretch", ask("form.stretch", named), "");
+      }
       row(csv, "cloth." + fabric.name() + ".width", ask("form.width", named), "");
       row(csv, "cloth." + fabric.name() + ".used", ask("form.used", named), "");
     }

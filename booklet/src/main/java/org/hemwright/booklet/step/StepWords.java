@@ -886,6 +886,10 @@ public final class StepWords {
     PressDirection press = step.press().get();
     boolean itself = step.act() instanceof Act.Press;
     String what = itself ? "press." : "then.press.";
+    if (step.act() instanceof Act.Close && !step.work(Work.OfIntake.class).isEmpty()) {
+      return telling.say(
+          press instanceof PressDirection.Toward ? "then.press.dart" : "then.press.flat");
+    }
     if (press instanceof PressDirection.Toward toward) {
       slots.and("toward", telling.piece(toward.piece(), toward.copy()));
       String side = toward.seenFrom() == PressDirection.Side.RIGHT ? "" : ".wrong";

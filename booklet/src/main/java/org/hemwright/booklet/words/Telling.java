@@ -2,11 +2,13 @@ package org.hemwright.booklet.words;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Provenance;
 import org.hemwright.booklet.leaf.Provenance.Source;
@@ -17,7 +19,9 @@ import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Amount;
+import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.measure.Measurements;
 import org.hemwright.pattern.piece.Intake;
@@ -167,6 +171,17 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
     return new Inline.Value(
         run.pattern().fabric(fabric).map(Fabric::title).orElse(fabric),
         Provenance.of(Source.FABRIC, fabric, "title"));
+  }
+
+  /** The fabrics that steps fuse to others. */
+  public Set<String> fused() {
+    Set<String> fused = new LinkedHashSet<>();
+    for (Step step : run.pattern().making().steps()) {
+      if (step.act() instanceof Act.Fuse fuse) {
+        fuse.fabric().ifPresent(fused::add);
+      }
+    }
+    return fused;
   }
 
   /** A view with its title: "View B, Midi". */

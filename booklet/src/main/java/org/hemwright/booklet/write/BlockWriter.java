@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Section;
 
 /** Writes blocks as markup, the same for HTML and PDF but for figures and links. */
 final class BlockWriter {
@@ -57,6 +58,32 @@ final class BlockWriter {
 
   void blocks(List<Block> blocks) {
     blocks.forEach(this::block);
+  }
+
+  /** A heading with what follows; one that leads to a table is not parted from it. */
+  void section(Section section) {
+    List<Block> blocks = section.blocks();
+    int table = 0;
+    while (table < blocks.size() && blocks.get(table) instanceof Block.Paragraph) {
+      table++;
+    }
+    boolean leads = table < blocks.size() && blocks.get(table) instanceof Block.Table;
+    if (leads) {
+      out.open("div", "class", "whole");
+    }
+    out.open("h2", "id", section.id());
+    inlines(section.title());
+    out.close("h2");
+    if (leads && blocks.get(table) instanceof Block.Table led) {
+      blocks(blocks.subList(0, table));
+      List<Block.Table> parts = parts(led);
+      table(parts.get(0));
+      out.close("div");
+      parts.subList(1, parts.size()).forEach(this::table);
+      blocks(blocks.subList(table + 1, blocks.size()));
+    } else {
+      blocks(blocks);
+    }
   }
 
   private void block(Block block) {

@@ -205,10 +205,7 @@ public final class BookletPdf {
     out.close("div");
     for (Section section : booklet.sections()) {
       out.open("div", "class", kind(section));
-      out.open("h2", "id", section.id());
-      blocks.inlines(section.title());
-      out.close("h2");
-      blocks.blocks(section.blocks());
+      blocks.section(section);
       out.close("div");
     }
     return out.close("body").close("html").whole();
