@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.hemwright.workbench.BrowserDoor;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,6 +53,14 @@ final class WorkroomCommand implements Callable<Integer> {
       description = "The port to listen on; any that is free when it is left out.")
   private int port;
 
+  @Option(
+      names = "--desk",
+      description =
+          "As from an icon on the desktop: open the pattern that was open last, put new ones into"
+              + " the folder “Patterns” of your home, and end when the last page has been closed"
+              + " for two minutes.")
+  private boolean desk;
+
   @Override
   public Integer call() throws IOException, InterruptedException {
     PrintWriter messages = spec.commandLine().getErr();
@@ -60,7 +69,7 @@ final class WorkroomCommand implements Callable<Integer> {
       return ExitCode.INPUT_WRONG;
     }
     try (BrowserDoor.Opened opened =
-        door().open(folder, port, sentence -> messages.println("workroom: " + sentence))) {
+        opened(sentence -> messages.println("workroom: " + sentence))) {
       PrintWriter out = spec.commandLine().getOut();
       out.println(opened.address());
       out.flush();
@@ -74,6 +83,10 @@ final class WorkroomCommand implements Callable<Integer> {
       messages.println("hemwright workroom: " + refused.sentence());
       return ExitCode.INPUT_WRONG;
     }
+  }
+
+  private BrowserDoor.Opened opened(Consumer<String> log) throws IOException, BrowserDoor.Refused {
+    return desk && folder.isEmpty() ? door().openAtDesk(port, log) : door().open(folder, port, log);
   }
 
   private static BrowserDoor door() {

@@ -17,6 +17,15 @@ public interface BrowserDoor {
    */
   Opened open(Optional<Path> folder, int port, Consumer<String> log) throws IOException, Refused;
 
+  /**
+   * Opens as from an icon on the desktop: the folder that was open last, or else the page where one
+   * is chosen. Waiting for it ends a while after the last page is closed.
+   *
+   * @param port the port to listen on; 0 for any that is free
+   * @param log what happens, one sentence at a time
+   */
+  Opened openAtDesk(int port, Consumer<String> log) throws IOException, Refused;
+
   /** An open folder. */
   interface Opened extends AutoCloseable {
     /** The address of its page, with the token that lets one in. */

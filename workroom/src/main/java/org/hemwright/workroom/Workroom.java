@@ -3,6 +3,7 @@ package org.hemwright.workroom;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -63,9 +64,12 @@ public final class Workroom implements BrowserDoor {
   private final Remembered remembered;
   private final Path beside;
 
+  /** Where new folders go when it is opened from the desktop; made when it is needed. */
+  private final Path home;
+
   /** The workroom of whoever is logged in; new folders go where she is. */
   public Workroom() {
-    this(Remembered.here(), Path.of(""));
+    this(Remembered.here(), Path.of(""), Path.of(System.getProperty("user.home", "."), "Patterns"));
   }
 
   /**
@@ -75,15 +79,25 @@ public final class Workroom implements BrowserDoor {
    * @param beside where new folders go, and where folders are looked for
    */
   public Workroom(Remembered remembered, Path beside) {
+    this(remembered, beside, beside);
+  }
+
+  private Workroom(Remembered remembered, Path beside, Path home) {
     this.remembered = remembered;
     this.beside = beside;
+    this.home = home;
   }
 
   @Override
   public Opened open(Optional<Path> folder, int port, Consumer<String> log)
       throws IOException, Refused {
+    return serve(beside, folder, port, log);
+  }
+
+  private Serving serve(Path near, Optional<Path> folder, int port, Consumer<String> log)
+      throws IOException, Refused {
     System.setProperty("slf4j.internal.verbosity", "ERROR");
-    House house = new House(beside, remembered, this::views, log);
+    House house = new House(near, remembered, this::views, log);
     if (folder.isPresent()) {
       enter(house, folder.get());
     }
@@ -94,6 +108,15 @@ public final class Workroom implements BrowserDoor {
       throw new Refused(
           "port " + port + " cannot be had; leave --port out and any free one is taken");
     }
+  }
+
+  @Override
+  public Opened openAtDesk(int port, Consumer<String> log) throws IOException, Refused {
+    Files.createDirectories(home);
+    Serving serving = serve(home, Optional.empty(), port, log);
+    // A folder that is busy or gone stays closed: then the page where one is chosen is shown.
+    remembered.folders().stream().findFirst().ifPresent(serving.house()::open);
+    return new AtDesk(serving);
   }
 
   private static void enter(House house, Path folder) throws IOException, Refused {
@@ -107,6 +130,27 @@ public final class Workroom implements BrowserDoor {
               folder
                   + " is open in another workroom; go on in its window, or close it there first");
       default -> throw new Refused(folder + " cannot be read and written; look at who may do so");
+    }
+  }
+
+  /** Ends a while after the last window is closed, since there is no command to end. */
+  private record AtDesk(Serving serving) implements Opened {
+    private static final Duration FOR_THE_FIRST = Duration.ofMinutes(10);
+    private static final Duration FOR_ANOTHER = Duration.ofMinutes(2);
+
+    @Override
+    public String address() {
+      return serving.address();
+    }
+
+    @Override
+    public void await() throws InterruptedException {
+      serving.server().awaitNobody(FOR_THE_FIRST, FOR_ANOTHER);
+    }
+
+    @Override
+    public void close() {
+      serving.close();
     }
   }
 

@@ -106,4 +106,28 @@ class StartTest {
       assertThat(elsewhere.log()).isEmpty();
     }
   }
+
+  @Test
+  void fromTheDesktopThePatternThatWasOpenLastIsOpened() throws Exception {
+    try (BrowserDoor.Opened none = atDesk();
+        Chromium chromium = Chromium.start()) {
+      Page page = chromium.page(none.address(), 1280, 800, false);
+      page.waitForSelector(".start-cards img");
+      page.locator("button.start-card", new Page.LocatorOptions().setHasText("Inlet tee")).click();
+      page.waitForSelector(".tape-slide span");
+    }
+    try (BrowserDoor.Opened last = atDesk();
+        BrowserDoor.Opened busy = atDesk();
+        Chromium chromium = Chromium.start()) {
+      Page page = chromium.page(last.address(), 1280, 800, false);
+      page.waitForSelector(".tape-slide span");
+      Page other = chromium.page(busy.address(), 1280, 800, false);
+      other.waitForSelector(".start-folder");
+    }
+  }
+
+  private BrowserDoor.Opened atDesk() throws Exception {
+    Remembered remembered = Remembered.in(place.resolve("remembered.txt"));
+    return new Workroom(remembered, place).openAtDesk(0, log::add);
+  }
 }

@@ -12,18 +12,21 @@ import org.hemwright.workroom.talk.Window;
 /** The line to one window. */
 public final class Line implements Session.Listener.AutoDemanding {
   private final Host host;
+  private final Presence presence;
   private final Consumer<String> log;
 
   /** The window, once its host has let it in: what is asked before that waits. */
   private final CompletableFuture<Window> window = new CompletableFuture<>();
 
-  Line(Host host, Consumer<String> log) {
+  Line(Host host, Presence presence, Consumer<String> log) {
     this.host = host;
+    this.presence = presence;
     this.log = log;
   }
 
   @Override
   public void onWebSocketOpen(Session session) {
+    presence.entered();
     host.join(frame -> send(session, frame), window::complete);
   }
 
@@ -51,6 +54,7 @@ public final class Line implements Session.Listener.AutoDemanding {
 
   @Override
   public void onWebSocketClose(int status, String reason, Callback callback) {
+    presence.left();
     var unused = window.thenAccept(host::leave);
     callback.succeed();
   }

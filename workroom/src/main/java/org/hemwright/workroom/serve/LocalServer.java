@@ -23,11 +23,13 @@ public final class LocalServer implements AutoCloseable {
   private final Server server;
   private final ServerConnector connector;
   private final String token;
+  private final Presence presence;
 
-  private LocalServer(Server server, ServerConnector connector, String token) {
+  private LocalServer(Server server, ServerConnector connector, String token, Presence presence) {
     this.server = server;
     this.connector = connector;
     this.token = token;
+    this.presence = presence;
   }
 
   /**
@@ -51,6 +53,7 @@ public final class LocalServer implements AutoCloseable {
     connector.setPort(port);
     server.addConnector(connector);
     connector.open();
+    Presence presence = new Presence();
     Gate gate = new Gate(connector.getLocalPort(), token);
     PageHandler pages = new PageHandler(gate, () -> word(random, NONCE_BYTES), reception, log);
     server.setHandler(pages);
@@ -65,7 +68,7 @@ public final class LocalServer implements AutoCloseable {
                   "/" + token + "/line",
                   (request, response, callback) -> {
                     response.setExtensions(List.of());
-                    return new Line(reception.host(), log);
+                    return new Line(reception.host(), presence, log);
                   });
             }));
     try {
@@ -75,7 +78,7 @@ public final class LocalServer implements AutoCloseable {
     } catch (Exception fault) {
       throw new IOException("the page cannot be served", fault);
     }
-    return new LocalServer(server, connector, token);
+    return new LocalServer(server, connector, token, presence);
   }
 
   private static String word(SecureRandom random, int length) {
@@ -92,6 +95,16 @@ public final class LocalServer implements AutoCloseable {
   /** Waits until it is closed. */
   public void await() throws InterruptedException {
     server.join();
+  }
+
+  /**
+   * Waits until the last window has been closed for a while.
+   *
+   * @param first how long to wait for the first window
+   * @param grace how long to wait for another once the last has gone
+   */
+  public void awaitNobody(Duration first, Duration grace) throws InterruptedException {
+    presence.awaitNobody(first, grace);
   }
 
   @Override
