@@ -30,6 +30,7 @@ public final class CutPiece {
   private int count = 1;
   private boolean mirrored;
   private boolean onFold;
+  private boolean rightSideUp;
   private Point grainTo = new Point(0, 1);
 
   private CutPiece(String name, List<Path> paths) {
@@ -86,6 +87,12 @@ public final class CutPiece {
     return this;
   }
 
+  /** To be cut with its printed side up on the right side of the cloth. */
+  public CutPiece rightSideUp() {
+    rightSideUp = true;
+    return this;
+  }
+
   /** Its grain runs from the origin to a point. */
   public CutPiece grainTo(double x, double y) {
     grainTo = new Point(x, y);
@@ -109,7 +116,7 @@ public final class CutPiece {
       copies.add(new Copy(Integer.toString(i), mirrored && i % 2 == 0));
     }
     PieceCard card =
-        new PieceCard(name, name, 1, List.of(cut()), copies, false, Optional.empty(), ORIGIN);
+        new PieceCard(name, name, 1, List.of(cut()), copies, rightSideUp, Optional.empty(), ORIGIN);
     return new Piece(
         card,
         Outline.of(round),

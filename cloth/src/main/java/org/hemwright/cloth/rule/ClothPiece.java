@@ -147,6 +147,11 @@ public record ClothPiece(
         Optional.of(bars));
   }
 
+  /** Whether it is cut with its printed side up on the right side of the cloth, never doubled. */
+  public boolean rightSideUp() {
+    return piece.card().rightSideUp();
+  }
+
   /** Whether it is centred on a bar that runs along the cloth. */
   boolean centredOnBar() {
     return striped.filter(own -> own.repeat().across().isPresent()).isPresent();

@@ -28,12 +28,16 @@ record LaidItems(List<ClothItem> folded, List<ClothItem> single) {
   /**
    * On cloth with a lengthwise fold: pieces that the designer cuts on the fold lie on it, pairs lie
    * on both layers, an even-sided piece that is left over lies on the fold, anything else on one
-   * layer.
+   * layer. Folded cloth has its wrong side up, so what is cut right side up lies on one layer too.
    */
   static LaidItems onLengthwiseFold(List<ClothPiece> pieces, Fabric.Nap nap) {
     List<ClothItem> folded = new ArrayList<>();
     List<ClothItem> single = new ArrayList<>();
     for (ClothPiece piece : pieces) {
+      if (piece.rightSideUp()) {
+        addSingle(piece, nap, piece.asDrawn(), piece.asMirrored(), single);
+        continue;
+      }
       int onFold = piece.evenSided() && piece.onFold() ? piece.count() : 0;
       int pairs = onFold > 0 ? 0 : piece.pairs(nap);
       int left = piece.count() - onFold - 2 * pairs;
@@ -53,6 +57,10 @@ record LaidItems(List<ClothItem> folded, List<ClothItem> single) {
     List<ClothItem> folded = new ArrayList<>();
     List<ClothItem> single = new ArrayList<>();
     for (ClothPiece piece : pieces) {
+      if (piece.rightSideUp()) {
+        addSingle(piece, nap, piece.asDrawn(), piece.asMirrored(), single);
+        continue;
+      }
       int pairs = piece.pairs(nap);
       add(piece, ClothItem.Layers.DOUBLE, pairs, folded);
       addRest(piece, nap, pairs, piece.count() - 2 * pairs, single);

@@ -62,6 +62,9 @@ public final class LayingRules {
   private static void addFoldFaults(ClothLaying laying, List<String> objections) {
     for (LaidPiece laid : laying.pieces()) {
       boolean doubled = laid.item().layers() != ClothItem.Layers.SINGLE;
+      if (doubled && laid.piece().rightSideUp()) {
+        objections.add(laid.item().id() + " is cut right side up and lies on doubled cloth");
+      }
       if (laid.open() && doubled) {
         objections.add(laid.item().id() + " is doubled where the cloth is open");
       }

@@ -117,6 +117,25 @@ class PlanSearchTest {
   }
 
   @Test
+  void whatIsCutRightSideUpLiesOnOneLayerAndIsNeverTurnedOver() {
+    // folded right sides together the cloth shows its wrong side: handbook section 5, Folds
+    ClothPiece motif = CutPiece.rectangle("motif", 400, 500).times(2).rightSideUp().onCloth();
+    ClothPiece pair = CutPiece.rectangle("pair", 400, 600).pairs(2).onCloth();
+    ClothLaying folded = lay(Fold.LENGTHWISE, 1030, ONE_WAY, motif, pair).orElseThrow();
+    assertThat(folded.openFrom()).isCloseTo(600, EXACT);
+    assertThat(folded.length()).isCloseTo(600 + 500, EXACT);
+    ClothPiece odd =
+        CutPiece.polygon("odd", 0, 0, 500, 0, 300, 400, 0, 400).times(2).rightSideUp().onCloth();
+    ClothLaying single = lay(Fold.SINGLE, 1500, EITHER_WAY, odd, pair).orElseThrow();
+    assertThat(single.pieces())
+        .filteredOn(laid -> laid.piece().id().equals("odd"))
+        .hasSize(2)
+        .noneMatch(laid -> laid.faceDown());
+    assertThat(ClothPlan.of(List.of(motif), Fold.LENGTHWISE, 1030, ClothSettings.HANDBOOK, ONE_WAY))
+        .isEmpty();
+  }
+
+  @Test
   void twiceUnmirroredIsNoPairUnlessItIsItsOwnMirrorImage() {
     ClothPiece even = CutPiece.polygon("even", 0, 0, 400, 0, 300, 500, 100, 500).times(2).onCloth();
     ClothPiece odd = CutPiece.polygon("odd", 0, 0, 400, 0, 300, 500, 0, 500).times(2).onCloth();
