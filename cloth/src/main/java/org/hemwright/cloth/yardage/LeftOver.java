@@ -52,7 +52,7 @@ public record LeftOver(double along, double across, Map<String, List<String>> fi
     Map<String, List<String>> fits = new LinkedHashMap<>();
     Optional<SizedPattern> sized = run.size(row.size().name());
     for (Fabric other : run.pattern().fabrics()) {
-      if (!other.name().equals(row.fabric().name()) && sized.isPresent()) {
+      if (sized.isPresent() && standsIn(run.pattern().fabrics(), row.fabric(), other)) {
         List<String> own =
             fitting(pieces(sized.get(), row, other), row.nap(), new Remnant(need.laying(), length));
         if (!own.isEmpty()) {
@@ -61,6 +61,14 @@ public record LeftOver(double along, double across, Map<String, List<String>> fi
       }
     }
     return Optional.of(new LeftOver(largest.along(), largest.across(), fits));
+  }
+
+  /**
+   * Whether one cloth may be taken for another: the pattern's first for a later one, both knit or
+   * both woven. Nobody cuts a shirt from interfacing.
+   */
+  private static boolean standsIn(List<Fabric> all, Fabric cloth, Fabric other) {
+    return cloth.equals(all.get(0)) && !other.equals(cloth) && other.kind() == cloth.kind();
   }
 
   /** Whether all pieces of another fabric find room. */
