@@ -1,6 +1,7 @@
 package org.hemwright.workroom.walk;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.geometry.Vector;
@@ -19,6 +20,9 @@ record Roll(SizedPattern sized, Seam.Layer first, Seam.Layer second) {
   /** Over so much of a layer its way is taken (mm, to each side). */
   private static final double NEAR = 0.5;
 
+  /** What lies farther from a notch is not meant to meet it (mm). Common practice, no source. */
+  private static final double MEANT = 40;
+
   double firstLength() {
     return LayerWalk.length(first, sized);
   }
@@ -27,11 +31,57 @@ record Roll(SizedPattern sized, Seam.Layer first, Seam.Layer second) {
     return LayerWalk.length(second, sized);
   }
 
-  /** The notches that a layer passes, in order. */
-  List<LayerWalk.Stop> notches(boolean ofFirst) {
-    return LayerWalk.of(ofFirst ? first : second, sized).stops().stream()
-        .filter(LayerWalk.Stop::isNotch)
-        .toList();
+  /**
+   * A notch, and what it comes upon in the other layer: a notch, or a seam, a fold or a corner.
+   *
+   * @param mate absent where nothing lies near enough to be meant
+   */
+  record Meeting(LayerWalk.Stop notch, Optional<LayerWalk.Stop> mate) {
+    /** How far both lie apart (mm). */
+    double apart() {
+      return mate.map(each -> StrictMath.abs(each.distance() - notch.distance())).orElse(0.0);
+    }
+  }
+
+  /** Every notch of both layers once, in the order in which they are passed. */
+  List<Meeting> meetings() {
+    List<LayerWalk.Stop> one = new ArrayList<>(LayerWalk.of(first, sized).stops());
+    List<LayerWalk.Stop> other = new ArrayList<>(LayerWalk.of(second, sized).stops());
+    List<Meeting> meetings = new ArrayList<>();
+    Optional<Meeting> next = nearest(one, other);
+    while (next.isPresent()) {
+      meetings.add(next.get());
+      one.remove(next.get().notch);
+      other.remove(next.get().notch);
+      next.get().mate.ifPresent(one::remove);
+      next.get().mate.ifPresent(other::remove);
+      next = nearest(one, other);
+    }
+    one.stream().filter(LayerWalk.Stop::isNotch).forEach(n -> meetings.add(alone(n)));
+    other.stream().filter(LayerWalk.Stop::isNotch).forEach(n -> meetings.add(alone(n)));
+    meetings.sort(Comparator.comparingDouble(each -> each.notch.distance()));
+    return meetings;
+  }
+
+  private static Meeting alone(LayerWalk.Stop notch) {
+    return new Meeting(notch, Optional.empty());
+  }
+
+  /** The two stops that lie nearest to each other, at least one of them a notch. */
+  private static Optional<Meeting> nearest(List<LayerWalk.Stop> one, List<LayerWalk.Stop> other) {
+    Optional<Meeting> best = Optional.empty();
+    for (LayerWalk.Stop a : one) {
+      for (LayerWalk.Stop b : other) {
+        if (a.isNotch() || b.isNotch()) {
+          Meeting meeting =
+              a.isNotch() ? new Meeting(a, Optional.of(b)) : new Meeting(b, Optional.of(a));
+          if (meeting.apart() < MEANT && best.map(m -> meeting.apart() < m.apart()).orElse(true)) {
+            best = Optional.of(meeting);
+          }
+        }
+      }
+    }
+    return best;
   }
 
   /**

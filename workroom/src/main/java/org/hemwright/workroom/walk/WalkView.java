@@ -24,6 +24,9 @@ public final class WalkView implements View {
   /** So many steps from end to end. */
   private static final int STEPS = 120;
 
+  /** Notches nearer than this meet (mm): half a millimetre is the pencil's line. */
+  private static final double MET = 0.5;
+
   @Override
   public Map<String, Answering> answers() {
     return Map.of("walk", WalkView::walk);
@@ -86,21 +89,17 @@ public final class WalkView implements View {
     return new Frame(head, numbers);
   }
 
-  /** Notch by notch, in the order in which both layers pass them. */
+  /** Notch by notch, in the order in which they are passed. */
   private static void notches(Roll roll, LengthFormat lengths, double length, ArrayNode list) {
-    List<LayerWalk.Stop> first = roll.notches(true);
-    List<LayerWalk.Stop> second = roll.notches(false);
-    for (int i = 0; i < Math.max(first.size(), second.size()); i++) {
+    for (Roll.Meeting meeting : roll.meetings()) {
       ObjectNode notch = list.addObject();
-      LayerWalk.Stop some = i < first.size() ? first.get(i) : second.get(i);
-      notch.put("share", Math.min(1, some.distance() / Math.max(1, length)));
-      notch.put("at", lengths.text(some.distance(), LengthKind.DIFFERENCE));
-      notch.put("alone", i >= first.size() || i >= second.size());
-      if (i < first.size() && i < second.size()) {
-        double apart = Math.abs(first.get(i).distance() - second.get(i).distance());
-        notch.put("met", apart < 0.5);
-        notch.put("apart", lengths.text(apart, LengthKind.DIFFERENCE));
-      }
+      notch.put("share", Math.min(1, meeting.notch().distance() / Math.max(1, length)));
+      notch.put("at", lengths.text(meeting.notch().distance(), LengthKind.DIFFERENCE));
+      notch.put("alone", meeting.mate().isEmpty());
+      notch.put("met", meeting.mate().isPresent() && meeting.apart() < MET);
+      notch.put("apart", lengths.text(meeting.apart(), LengthKind.DIFFERENCE));
+      notch.put(
+          "mate", meeting.mate().map(LayerWalk.Stop::isNotch).orElse(true) ? "notch" : "joint");
     }
   }
 }
