@@ -2,6 +2,7 @@ package org.hemwright.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Argument;
@@ -13,7 +14,8 @@ import org.hemwright.pattern.seam.Seam;
 
 /**
  * The layers of a seam have one allowance wherever they lie on each other (handbook section 3); an
- * edge that is turned back, and a placement line, are laid by their fold and line instead.
+ * edge that is turned back, and a placement line, are laid by their fold and line instead. It is
+ * wide enough to be sewn.
  */
 record AllowanceEqualCheck(CheckSettings settings) implements EachSizeCheck {
   @Override
@@ -57,9 +59,25 @@ record AllowanceEqualCheck(CheckSettings settings) implements EachSizeCheck {
     Allowance first = here.edge().allowance();
     Allowance second = there.edge().allowance();
     double apart = Math.abs(first.width() - second.width());
-    if (first instanceof Allowance.TurnedBack
-        || second instanceof Allowance.TurnedBack
-        || apart <= settings.sewing().allowanceWarn()) {
+    if (first instanceof Allowance.TurnedBack || second instanceof Allowance.TurnedBack) {
+      return;
+    }
+    double wider = Math.max(first.width(), second.width());
+    if (wider < settings.sewing().allowanceLeast() - Tolerance.DRAWN_LENGTH) {
+      findings.add(
+          Finding.fail(wider == 0 ? "allowance-none" : "allowance-narrow", "seam " + seam.name())
+              .with("seam", seam.name())
+              .with("first", here.text())
+              .with("second", there.text())
+              .with("here", Argument.mm(wider))
+              .with("least", Argument.mm(settings.sewing().allowanceLeast()))
+              .values(wider, settings.sewing().allowanceLeast(), "mm")
+              .at(middle(here))
+              .at(middle(there))
+              .build()
+              .as(wider == 0 ? Status.FAIL : Status.WARN));
+    }
+    if (apart <= settings.sewing().allowanceWarn()) {
       return;
     }
     findings.add(

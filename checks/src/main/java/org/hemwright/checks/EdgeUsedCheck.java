@@ -2,7 +2,9 @@ package org.hemwright.checks;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
@@ -18,7 +20,7 @@ import org.hemwright.pattern.seam.Seam;
 
 /**
  * Every edge of every cut copy and half is sewn, turned back, folded, bound by a step or declared
- * raw, or has no allowance because it stays raw.
+ * raw, or has no allowance because it stays raw; and no seam is declared twice.
  */
 final class EdgeUsedCheck implements EachSizeCheck {
   @Override
@@ -35,6 +37,7 @@ final class EdgeUsedCheck implements EachSizeCheck {
       }
     }
     List<Finding> findings = new ArrayList<>();
+    twice(sized.seams(), findings);
     if (!AllDrawn.in(sized, pattern)) {
       return findings;
     }
@@ -56,6 +59,29 @@ final class EdgeUsedCheck implements EachSizeCheck {
       }
     }
     return findings;
+  }
+
+  /** Seams that bring the same stretches together: one of the two is a slip. */
+  private static void twice(List<Seam> seams, List<Finding> findings) {
+    Map<Set<Set<List<EdgePlace>>>, Seam> known = new LinkedHashMap<>();
+    for (Seam seam : seams) {
+      Set<Set<List<EdgePlace>>> joins = new HashSet<>();
+      for (Seam.Join join : seam.joins()) {
+        Set<List<EdgePlace>> layers = new HashSet<>();
+        join.layers().forEach(layer -> layers.add(layer.run()));
+        joins.add(layers);
+      }
+      Seam before = known.putIfAbsent(joins, seam);
+      if (before != null) {
+        findings.add(
+            Finding.fail("seam-again", "seam " + seam.name())
+                .with("seam", seam.name())
+                .with("other", before.name())
+                .at(seam.origin())
+                .at(before.origin())
+                .build());
+      }
+    }
   }
 
   /** One edge of one cut copy, or of one half of it. */

@@ -62,6 +62,17 @@ record ElasticCasingCheck(CheckSettings settings) implements EachSizeCheck {
     OptionalDouble hip = elasticHeld.passed();
     double reach = elasticHeld.stretch();
     double finished = elastic.finished();
+    double most = settings.wear().overlapMost();
+    if (elastic.overlap() > most + Tolerance.DRAWN_LENGTH) {
+      findings.add(
+          problem("elastic-overlap", elastic, piece)
+              .with("overlap", Argument.mm(elastic.overlap()))
+              .with("most", Argument.mm(most))
+              .values(elastic.overlap(), most, "mm")
+              .at(elastic.origin())
+              .build()
+              .as(Status.WARN));
+    }
     if (waist.isPresent()) {
       boolean loose = finished > waist.getAsDouble() + settings.sewing().seamWarn();
       double least = waist.getAsDouble() * settings.wear().elasticLeast();

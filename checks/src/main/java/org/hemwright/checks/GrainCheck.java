@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.geometry.Path;
+import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.Pattern;
@@ -13,6 +14,7 @@ import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Grain;
+import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.quantity.Quantity;
 import org.hemwright.pattern.seam.EdgePlace;
@@ -60,6 +62,7 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
     for (Seam seam : sized.seams()) {
       mates(seam, sized).ifPresent(findings::add);
       facings(seam, sized, findings);
+      patch(seam, sized).ifPresent(findings::add);
     }
     return findings;
   }
@@ -210,6 +213,101 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
         Math.abs(here.sewnLength(one) - there.sewnLength(other)) <= SAME
             && Cloth.between(chord(one.path()), chord(other.path())) <= WAY;
     return curved && alike;
+  }
+
+  /** What is laid on a piece, as a pocket is, lies on its grain or on the bias. */
+  private Optional<Finding> patch(Seam seam, SizedPattern sized) {
+    Seam.Join join = seam.joins().get(0);
+    Optional<Patch> laid = Patch.of(join, sized);
+    if (laid.isEmpty()) {
+      return Optional.empty();
+    }
+    double off = laid.get().off();
+    boolean onBias = Math.abs(off - Math.PI / 4) <= settings.making().arrowOff();
+    return off <= settings.making().grainApart() || onBias
+        ? Optional.empty()
+        : Optional.of(
+            Finding.warn("grain-patch", laid.get().patch().name())
+                .with("piece", laid.get().patch().name())
+                .with("other", laid.get().under().name())
+                .with("seam", seam.name())
+                .with("off", Argument.of(Quantity.angle(off)))
+                .values(Math.toDegrees(off), 0, "deg")
+                .at(
+                    Place.on(
+                        laid.get().grain().origin(),
+                        laid.get().patch().name(),
+                        laid.get().grain().from()))
+                .build());
+  }
+
+  /**
+   * A piece sewn onto a placement line of another.
+   *
+   * @param grain of the patch
+   * @param off the angle between the grains as they lie on each other
+   */
+  private record Patch(Piece patch, Piece under, Grain grain, double off) {
+    /** Ends closer than this do not tell which way it lies (mm). */
+    private static final double TELLING = 20;
+
+    static Optional<Patch> of(Seam.Join join, SizedPattern sized) {
+      for (Seam.Layer layer : join.layers()) {
+        EdgePlace place = layer.run().get(0);
+        Optional<Piece> under = sized.piece(place.piece());
+        Optional<Mark.Placement> line =
+            under.stream()
+                .flatMap(piece -> piece.marks(Mark.Placement.class).stream())
+                .filter(mark -> mark.name().equals(place.edge()))
+                .findFirst();
+        Optional<Seam.Layer> other =
+            join.layers().stream().filter(each -> !each.equals(layer)).findFirst();
+        if (layer.run().size() == 1 && line.isPresent() && other.isPresent()) {
+          return onto(under.get(), line.get(), other.get(), sized);
+        }
+      }
+      return Optional.empty();
+    }
+
+    private static Optional<Patch> onto(
+        Piece under, Mark.Placement line, Seam.Layer laid, SizedPattern sized) {
+      Optional<Piece> patch = sized.piece(laid.run().get(0).piece());
+      Optional<Grain> grain = patch.flatMap(Piece::grain);
+      Vector there = chord(line.path());
+      if (grain.isEmpty() || under.grain().isEmpty() || there.length() < TELLING) {
+        return Optional.empty();
+      }
+      List<Path> run =
+          laid.run().stream()
+              .flatMap(place -> patch.get().edge(place.edge()).stream())
+              .map(Edge::path)
+              .toList();
+      Optional<Vector> here = ends(run);
+      return here.map(
+          own ->
+              new Patch(
+                  patch.get(),
+                  under,
+                  grain.get(),
+                  Math.abs(
+                      Cloth.between(own, grain.get().direction())
+                          - Cloth.between(there, under.grain().get().direction()))));
+    }
+
+    /** From one end of some edges that follow on each other to the other end. */
+    private static Optional<Vector> ends(List<Path> run) {
+      List<Point> free = new ArrayList<>();
+      for (Path path : run) {
+        for (Point end : List.of(path.start(), path.end())) {
+          if (!free.removeIf(known -> known.distanceTo(end) <= Tolerance.DRAWN_LENGTH)) {
+            free.add(end);
+          }
+        }
+      }
+      return free.size() == 2 && free.get(0).distanceTo(free.get(1)) >= TELLING
+          ? Optional.of(free.get(1).minus(free.get(0)))
+          : Optional.empty();
+    }
   }
 
   private static Vector chord(Path path) {

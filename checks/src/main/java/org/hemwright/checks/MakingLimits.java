@@ -12,6 +12,7 @@ package org.hemwright.checks;
  * @param hemEase the edge of a hem may be this share longer or shorter than the line it is sewn to
  * @param bandDepth a piece no deeper than this beside a seam is a band, and its grain may run along
  *     the end of what it is sewn to
+ * @param liningAbove a lining ends at least so far above the hem of the piece that it lies in
  */
 public record MakingLimits(
     double selvedge,
@@ -19,13 +20,14 @@ public record MakingLimits(
     double grainApart,
     double arrowOff,
     double hemEase,
-    double bandDepth) {
+    double bandDepth,
+    double liningAbove) {
   /**
    * Handbook section 5: 15 mm a side. A hem of 38 mm on a flared skirt, as section 3 has it, is
    * eased by a tenth. The others are common practice, no source.
    */
   public static final MakingLimits HANDBOOK =
-      new MakingLimits(15, 250, Math.toRadians(15), Math.toRadians(5), 0.1, 200);
+      new MakingLimits(15, 250, Math.toRadians(15), Math.toRadians(5), 0.1, 200, 10);
 
   public MakingLimits {
     CheckSettings.inOrder(selvedge);
@@ -34,5 +36,6 @@ public record MakingLimits(
     CheckSettings.inOrder(arrowOff);
     CheckSettings.inOrder(hemEase);
     CheckSettings.inOrder(bandDepth);
+    CheckSettings.inOrder(liningAbove);
   }
 }

@@ -1,6 +1,7 @@
 package org.hemwright.checks;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +17,9 @@ import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.quantity.Quantity;
+import org.hemwright.pattern.seam.EdgePlace;
+import org.hemwright.pattern.seam.Elastic;
+import org.hemwright.pattern.seam.Seam;
 
 /**
  * An opening, stretched as far as the stiffest of its cloth, its band and its seam allows, goes
@@ -36,6 +40,10 @@ record OpeningPassesCheck(CheckSettings settings) implements EachSizeCheck {
   public List<Finding> check(SizedPattern sized, Pattern pattern) {
     List<Finding> findings = new ArrayList<>();
     for (View view : pattern.views()) {
+      sized.elastics().stream()
+          .filter(elastic -> view.pieces().contains(elastic.piece()))
+          .flatMap(elastic -> unsaid(elastic, view, sized).stream())
+          .forEach(findings::add);
       for (OpeningRound opening : OpeningRound.of(view, sized, pattern, settings)) {
         if (opening.body().isPresent()) {
           judge(opening, opening.body().getAsDouble()).ifPresent(findings::add);
@@ -43,6 +51,29 @@ record OpeningPassesCheck(CheckSettings settings) implements EachSizeCheck {
       }
     }
     return findings;
+  }
+
+  /** An elastic on edges of which the document does not say that a body goes through them. */
+  private static Optional<Finding> unsaid(Elastic elastic, View view, SizedPattern sized) {
+    Set<String> beside = new LinkedHashSet<>(Set.of(elastic.piece()));
+    for (Seam seam : sized.seams()) {
+      List<EdgePlace> places = SewnLoop.places(seam);
+      if (places.stream().anyMatch(place -> place.piece().equals(elastic.piece()))) {
+        places.stream().map(EdgePlace::piece).filter(view.pieces()::contains).forEach(beside::add);
+      }
+    }
+    boolean said =
+        beside.stream()
+            .flatMap(name -> sized.piece(name).stream())
+            .anyMatch(piece -> !piece.openings().isEmpty() || !piece.bodyOpenings().isEmpty());
+    return said
+        ? Optional.empty()
+        : Optional.of(
+            Finding.warn("opening-unsaid", "elastic " + elastic.name())
+                .with("elastic", elastic.name())
+                .with("pieces", Argument.of(List.copyOf(beside)))
+                .at(elastic.origin())
+                .build());
   }
 
   private Optional<Finding> judge(OpeningRound opening, double body) {

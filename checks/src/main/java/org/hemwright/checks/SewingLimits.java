@@ -17,6 +17,7 @@ package org.hemwright.checks;
  * @param hemOff the end of a hem may lie this far off the side that it is turned onto
  * @param dartCap the cap of a dart, folded, may lie this far off the edge beneath it
  * @param notchFrom a seam this long or longer has a notch on its way
+ * @param allowanceLeast a narrower allowance gives the needle nothing to hold
  */
 public record SewingLimits(
     double seamWarn,
@@ -32,15 +33,16 @@ public record SewingLimits(
     double endsFail,
     double hemOff,
     double dartCap,
-    double notchFrom) {
+    double notchFrom,
+    double allowanceLeast) {
   /**
    * Handbook section 1, "Trueing and walking": seams warn over 1 mm, fail over 3 mm; "Junctions":
-   * warn over 2°; "Sleeve cap ease": 1.5 in as a standard text has it, 1 cm in knits. The others
-   * are common practice, no source.
+   * warn over 2°; "Sleeve cap ease": 1.5 in as a standard text has it, 1 cm in knits. Section 3:
+   * allowances from 0.5 cm are in use. The others are common practice, no source.
    */
   public static final SewingLimits HANDBOOK =
       new SewingLimits(
-          1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1, 3, 6, 1, 0.5, 450);
+          1, 3, 0.5, 2, 2, Math.toRadians(2), Math.toRadians(4), 10, 38.1, 3, 6, 1, 0.5, 450, 5);
 
   public SewingLimits {
     CheckSettings.inOrder(seamWarn, seamFail);
@@ -52,6 +54,7 @@ public record SewingLimits(
     CheckSettings.inOrder(hemOff);
     CheckSettings.inOrder(dartCap);
     CheckSettings.inOrder(notchFrom);
+    CheckSettings.inOrder(allowanceLeast);
   }
 
   /** The same with other limits for the lengths of seams (mm). */
@@ -70,6 +73,7 @@ public record SewingLimits(
         endsFail,
         hemOff,
         dartCap,
-        notchFrom);
+        notchFrom,
+        allowanceLeast);
   }
 }

@@ -8,6 +8,7 @@ package org.hemwright.checks;
  * @param casingOff a band that is a casing may be this share longer or shorter than its edge
  * @param elasticLeast the finished elastic's least share of the body that it holds
  * @param elasticStretch how far an elastic stretches, as a share of its length
+ * @param overlapMost the ends of an elastic overlap by at most this much
  * @param passWoven by how much an opening that does not stretch is larger than what passes it
  * @param bandLeast the least share of its opening that a band which holds by itself may be
  * @param bandMost the most
@@ -26,6 +27,7 @@ public record WearLimits(
     double casingOff,
     double elasticLeast,
     double elasticStretch,
+    double overlapMost,
     double passWoven,
     double bandLeast,
     double bandMost,
@@ -44,13 +46,14 @@ public record WearLimits(
    * The others are common practice, no source.
    */
   public static final WearLimits HANDBOOK =
-      new WearLimits(3, 10, 0.05, 0.7, 1, 25, 0.8, 0.9, 0.6, 0.5, 12.7, 2, 0.15, 0, 20, 0.001);
+      new WearLimits(3, 10, 0.05, 0.7, 1, 40, 25, 0.8, 0.9, 0.6, 0.5, 12.7, 2, 0.15, 0, 20, 0.001);
 
   public WearLimits {
     CheckSettings.inOrder(casingLeast, casingMost);
     CheckSettings.inOrder(casingOff);
     CheckSettings.inOrder(elasticLeast);
     CheckSettings.inOrder(elasticStretch);
+    CheckSettings.inOrder(overlapMost);
     CheckSettings.inOrder(passWoven);
     CheckSettings.inOrder(bandLeast, bandMost);
     CheckSettings.inOrder(bandStretch);

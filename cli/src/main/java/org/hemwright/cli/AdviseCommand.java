@@ -105,7 +105,13 @@ final class AdviseCommand extends FolderCommand {
         continue;
       }
       Optional<Double> length = length(mark < 0 ? "" : each.substring(mark + 1));
-      if (length.isPresent()) {
+      Optional<String> doubt =
+          length.isPresent()
+              ? MeasureDoubt.about(run, name, each.substring(mark + 1))
+              : Optional.empty();
+      if (doubt.isPresent()) {
+        problems.add(doubt.get());
+      } else if (length.isPresent()) {
         body.put(name, length.get());
       } else {
         problems.add(

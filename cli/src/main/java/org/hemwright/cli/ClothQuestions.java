@@ -19,6 +19,7 @@ import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.fabric.StretchTest;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.quantity.Length;
 import org.hemwright.pattern.quantity.Reading;
@@ -87,7 +88,8 @@ final class ClothQuestions {
       names = "--stretch",
       paramLabel = "SHARE",
       description =
-          "How far the cloth stretches across: --stretch 40%%. Says whether it is enough.")
+          "How far the cloth stretches across: --stretch 40%%, or as measured: --stretch \"10cm to"
+              + " 14cm\". Says whether it is enough.")
   private Optional<String> stretch = Optional.empty();
 
   @Option(
@@ -140,8 +142,26 @@ final class ClothQuestions {
 
   private static OptionalDouble stretched(
       String option, Optional<String> text, List<String> problems) {
-    return text.map(said -> OptionalDouble.of(share(option, said, MOST_STRETCH, problems)))
+    return text.map(
+            said ->
+                OptionalDouble.of(
+                    said.contains(" to ")
+                        ? pulled(option, said, problems)
+                        : share(option, said, MOST_STRETCH, problems)))
         .orElse(OptionalDouble.empty());
+  }
+
+  /** As she measured it along a ruler: {@code 4in to 5.4in}. */
+  private static double pulled(String option, String said, List<String> problems) {
+    String[] ends = said.split(" to ", 2);
+    double rest = length(option, ends[0], problems);
+    double stretched = length(option, ends[1], problems);
+    if (!(rest > 0) || !(stretched >= rest)) {
+      problems.add(
+          option + " " + said + ": write the length at rest first, as in \"10cm to 14cm\"");
+      return 0;
+    }
+    return new StretchTest(rest, stretched, OptionalDouble.empty()).stretch();
   }
 
   /** {@code 12.50/m} for every fabric that is asked about, {@code lining=6/yd} for one. */

@@ -56,6 +56,22 @@ class AdviseCommandTest {
   }
 
   @Test
+  void aMeasurementFarOffTheChartIsAskedAbout() throws IOException {
+    tube("main woven", "", "104");
+    assertThat(run("advise", folder.toString(), "--hip", "38cm")).isEqualTo(2);
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("--hip 38cm: the chart's hip runs from ")
+        .contains("; did you mean 38in?");
+
+    err.reset();
+    assertThat(run("advise", folder.toString(), "--hip", "12cm")).isEqualTo(2);
+    assertThat(err.toString(StandardCharsets.UTF_8)).contains("--hip 12cm").contains("120cm?");
+
+    err.reset();
+    assertThat(run("advise", folder.toString(), "--hip", "980cm")).isEqualTo(2);
+  }
+
+  @Test
   void aBodyBeyondTheChartIsToldSo() throws IOException {
     tube("main woven", "", "104");
     assertThat(run("advise", folder.toString(), "--hip", "45in")).isEqualTo(0);

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.post.Feedback;
 import org.hemwright.booklet.prose.ProseReader;
@@ -46,6 +47,7 @@ import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.PrintedPattern;
 import org.hemwright.paper.Printing;
+import org.hemwright.paper.nest.WordsFitCheck;
 import org.hemwright.pattern.Check;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
@@ -91,7 +93,10 @@ import org.hemwright.workbench.tailor.Tailored;
  */
 public final class Workbench {
   /** Every check, in the order in which they are told. A check that is not here does not run. */
-  private static final List<Check> CHECKS = StandardChecks.with(CheckSettings.HANDBOOK);
+  private static final List<Check> CHECKS =
+      Stream.concat(
+              StandardChecks.with(CheckSettings.HANDBOOK).stream(), Stream.of(WordsFitCheck.USUAL))
+          .toList();
 
   /** The answer in which bad lines of the sample log are told. */
   private static final String SAMPLES = "sample-log";

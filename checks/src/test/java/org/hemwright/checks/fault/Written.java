@@ -55,7 +55,10 @@ record Written(Garment garment, List<Line> lines) {
 
   WrittenFault fault(Line line, String text, Set<String> checks, Set<String> about) {
     return new WrittenFault(
-        garment.name() + " line " + line.number() + ": " + text.strip(),
+        garment.name()
+            + " line "
+            + line.number()
+            + (text.isBlank() ? " left out: " + line.text().strip() : ": " + text.strip()),
         with(line.number(), text),
         line.number(),
         checks,

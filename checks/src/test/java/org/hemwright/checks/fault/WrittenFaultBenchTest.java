@@ -37,12 +37,12 @@ class WrittenFaultBenchTest {
 
   /** The documents that slips are planted in. */
   private static final Set<String> GARMENTS =
-      Set.of("brackish-skirt", "eddy-skirt", "inlet-tee", "marram-trousers");
+      Set.of("brackish-skirt", "eddy-skirt", "inlet-tee", "marram-trousers", "shingle-shirt");
 
   /** Slips that nothing can tell, and why. */
   private static final Map<String, String> REASONS =
       Map.of(
-          "marram-trousers line 60: ",
+          "marram-trousers line 60 left out: notch crotch at centre_hip",
           "the notch stands on both fronts alike and the seam between them is short enough without",
           "inlet-tee line 128: let side_lift = -1.12 mm",
           "the solved number is the same to 0.1 mm in every size that uses it, and so is the seam",
@@ -57,6 +57,7 @@ class WrittenFaultBenchTest {
     List<Written> documents =
         Garment.all().stream()
             .filter(garment -> GARMENTS.contains(garment.name()))
+            .filter(garment -> garment.name().matches(System.getProperty("bench.only", ".*")))
             .map(Written::of)
             .toList();
     WrittenFaults.all()

@@ -62,7 +62,121 @@ final class WrittenFaults {
     all.put("a zip too short for the opening", WrittenFaults::zipShort);
     all.put("a piece left out of a view", WrittenFaults::viewLacks);
     all.put("a number of the document 6 mm larger in one size", WrittenFaults::oneSizeOff);
+    all.put("a piece cut from another fabric of the pattern", WrittenFaults::fabricExchanged);
+    all.put("the cut of a fused cloth left out", WrittenFaults::interfacingLost);
+    all.put("fused cloth cut unlike the piece, two alike for a pair", WrittenFaults::fusedAlike);
+    all.put("a sewn edge written without an allowance", WrittenFaults::edgeBare);
+    all.put("a seam declared twice", WrittenFaults::seamTwice);
+    all.put("an opening of which nothing is said", WrittenFaults::openingUnsaid);
+    all.put("the stretch of a cloth typed as a ratio, 0.35%", WrittenFaults::stretchRatio);
+    all.put("an elastic whose ends overlap by 10 cm", WrittenFaults::overlapLong);
+    all.put("a lining as long as the shell", WrittenFaults::liningLong);
+    all.put("the notch for a zip at another height", WrittenFaults::zipNotch);
     return all;
+  }
+
+  private static Stream<WrittenFault> fabricExchanged(Written written) {
+    List<String> fabrics =
+        written.garment().run().pattern().fabrics().stream().map(each -> each.name()).toList();
+    return written
+        .each(
+            "piece",
+            "^  cut \\d+ of (main|lining|rib)",
+            (line, m) ->
+                fabrics.stream()
+                    .filter(name -> !name.equals(m.group(1)))
+                    .flatMap(name -> Written.put(line, m, 1, name).stream())
+                    .toList(),
+            Set.of("cloth-role", "stretch-arrow", "band-ratio", "opening-passes", READING))
+        // A sleeve of rib on a body of jersey is a design, and none of its edges has a mate by
+        // name.
+        .filter(fault -> !sectionOf(written, fault).name().equals("sleeve") || isWoven(written));
+  }
+
+  private static boolean isWoven(Written written) {
+    return written.garment().text().contains("fabric main woven");
+  }
+
+  private static Stream<WrittenFault> interfacingLost(Written written) {
+    return written.each(
+        "piece", "^  cut \\d+ of interfacing.*", (line, m) -> List.of(""), Set.of("cloth-role"));
+  }
+
+  private static Stream<WrittenFault> fusedAlike(Written written) {
+    return written.each(
+        "piece",
+        "^  cut 2 of interfacing(, mirrored)",
+        (line, m) -> Written.put(line, m, 1, ""),
+        Set.of("cloth-role"));
+  }
+
+  private static Stream<WrittenFault> edgeBare(Written written) {
+    return written
+        .each(
+            "piece",
+            "^  allowance .*",
+            (line, m) ->
+                written.garment().run().sizes().stream()
+                    .flatMap(sized -> sized.piece(line.name()).stream())
+                    .limit(1)
+                    .flatMap(piece -> piece.edges().stream())
+                    .filter(edge -> !edge.onFold() && edge.allowance().width() > 0)
+                    .map(edge -> edge.name())
+                    .filter(edge -> !line.text().contains(", " + edge + " "))
+                    .map(edge -> line.text() + ", " + edge + " none")
+                    .toList(),
+            Set.of("allowance-equal", READING))
+        .filter(fault -> !sectionOf(written, fault).name().equals("pocket"));
+  }
+
+  private static Stream<WrittenFault> seamTwice(Written written) {
+    return written.each(
+        "seam",
+        "^seam (\\w+)(.*)",
+        (line, m) -> List.of(line.text() + "\nseam " + m.group(1) + "_again" + m.group(2)),
+        Set.of("edge-used"));
+  }
+
+  private static Stream<WrittenFault> openingUnsaid(Written written) {
+    return written.each(
+        "piece",
+        "^  opening .*",
+        (line, m) -> List.of(""),
+        Set.of("opening-passes", "girth-ease", READING));
+  }
+
+  private static Stream<WrittenFault> stretchRatio(Written written) {
+    return written
+        .each(
+            "fabric",
+            "^  stretch across at least (\\d+)%",
+            (line, m) -> Written.put(line, m, 1, "0." + m.group(1)),
+            Set.of("opening-passes", "band-ratio", READING))
+        .map(fault -> anywhere(written, fault));
+  }
+
+  private static Stream<WrittenFault> overlapLong(Written written) {
+    return written.each(
+        "elastic",
+        "overlap (.*)$",
+        (line, m) -> Written.put(line, m, 1, "10 cm"),
+        Set.of("elastic-casing"));
+  }
+
+  private static Stream<WrittenFault> liningLong(Written written) {
+    return written.each(
+        "piece",
+        "(, hem taken in \\w+)",
+        (line, m) -> Written.put(line, m, 1, ""),
+        Set.of("lining-hem"));
+  }
+
+  private static Stream<WrittenFault> zipNotch(Written written) {
+    return written.each(
+        "piece",
+        "^  point centre_zip .* down (\\d+) in",
+        (line, m) -> Written.put(line, m, 1, "5"),
+        Set.of("closure-length"));
   }
 
   private static Stream<WrittenFault> allowanceWider(Written written) {
@@ -439,10 +553,10 @@ final class WrittenFaults {
         .filter(fault -> matters(written, sectionOf(written, fault)));
   }
 
-  /** A patch pocket, and a strip of woven cloth, may be cut either way. */
+  /** A strip of woven cloth may be cut either way. */
   private static boolean matters(Written written, Line line) {
     boolean knit = written.garment().text().contains("fabric main knit");
-    return !line.name().equals("pocket") && (knit || !line.name().equals("waistband"));
+    return knit || !line.text().contains("along lower");
   }
 
   private static Stream<WrittenFault> stretchLost(Written written) {

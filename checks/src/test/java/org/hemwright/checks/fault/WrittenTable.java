@@ -57,7 +57,7 @@ final class WrittenTable {
             """
             # The fault bench of documents and charts
 
-            Each slip of the pen is planted in the text of four examples, or in their size charts, at every line or
+            Each slip of the pen is planted in the text of five examples, or in their size charts, at every line or
             cell where it applies, one at a time; then the whole is read, drafted and checked in every size. It
             counts as caught when a check that is meant for it, or reading the document itself (`reading`), tells
             it about the piece, seam, view, line or cell that was changed. Slips that change nothing a maker would
