@@ -22,12 +22,10 @@ import org.hemwright.pattern.seam.Seam;
 
 /**
  * Every piece has a grain arrow that lies on it; a piece on the fold has it along its fold, as
- * cloth is folded; and two pieces that a long seam joins hang on the same grain (handbook section
- * 1, "Grain"); a band across the end of a sleeve or a leg has its own along the seam (common
- * practice, no source). }
- *
- * <p>cloth is folded; two pieces that a long seam joins hang on the same grain (handbook section 1,
- * "Grain"), and so do a piece and its shaped facing (section 3, "same grain").
+ * cloth is folded; two pieces that a long seam joins hang on the same grain (handbook section 1,
+ * "Grain"), and so do a piece and its shaped facing (section 3, "same grain"), and a patch and what
+ * it is laid on, but for the bias; a band across the end of a sleeve or a leg has its own along the
+ * seam (common practice, no source).
  */
 record GrainCheck(CheckSettings settings) implements EachSizeCheck {
   /** A seam hangs with the grain where it leaves it by less than this. */

@@ -215,4 +215,29 @@ class ClothAndClosureChecksTest {
         .startsWith("WARN")
         .contains("no edge of band and short_panel is named as an opening");
   }
+
+  /**
+   * Handbook section 3: a hem of 1/4 in for a circle, 1.5 in for flared; 12 cm is eased by much.
+   */
+  @Test
+  void aDeepHemOnAFlareIsEased() {
+    assertThat(told("hem-ease", FLARED, "hem 1.5 cm turned back", "hem 12 cm turned back"))
+        .isNotEmpty()
+        .allMatch(words -> words.startsWith("WARN") && words.contains("short_panel"));
+  }
+
+  /** Handbook section 3: an allowance is no wider than its curve's radius. */
+  @Test
+  void anAllowanceDeeperThanItsCurve() {
+    SizeRun run =
+        run(
+            "inlet-tee",
+            "allowance 1 cm, hem 2.5 cm turned back",
+            "allowance 1 cm, neck 16 cm, hem 2.5 cm turned back");
+    assertThat(StandardChecks.with(CheckSettings.HANDBOOK))
+        .filteredOn(check -> check.id().equals("allowance-drawn"))
+        .flatExtracting(check -> check.check(run))
+        .isNotEmpty()
+        .allSatisfy(finding -> assertThat(finding.places().get(0).piece()).contains("back"));
+  }
 }

@@ -64,12 +64,15 @@ class WrittenFaultBenchTest {
         .forEach(
             (words, plant) -> {
               WrittenTable.Row row = new WrittenTable.Row(words);
+              if (!words.matches(System.getProperty("bench.rows", ".*"))) {
+                return;
+              }
               for (Written written : documents) {
                 plant.apply(written).forEach(fault -> add(row, written, fault));
               }
               rows.add(row);
               if (Boolean.getBoolean("bench.show")) {
-                System.out.println(row);
+                System.out.println(row + " " + row.survivors());
               }
             });
     rows.addAll(ChartFaults.rows(documents.stream().map(Written::garment).toList()));
