@@ -24,8 +24,8 @@ import org.hemwright.pattern.seam.Seam;
  * Every piece has a grain arrow that lies on it; a piece on the fold has it along its fold, as
  * cloth is folded; two pieces that a long seam joins hang on the same grain (handbook section 1,
  * "Grain"), and so do a piece and its shaped facing (section 3, "same grain"), and a patch and what
- * it is laid on, but for the bias; a band across the end of a sleeve or a leg has its own along the
- * seam (common practice, no source).
+ * it is laid on, but for the bias; what a long seam closes to a tube hangs along it; a band across
+ * the end of a sleeve or a leg has its own along the seam (common practice, no source).
  */
 record GrainCheck(CheckSettings settings) implements EachSizeCheck {
   /** A seam hangs with the grain where it leaves it by less than this. */
@@ -59,6 +59,7 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
     }
     for (Seam seam : sized.seams()) {
       mates(seam, sized).ifPresent(findings::add);
+      tube(seam, sized).ifPresent(findings::add);
       facings(seam, sized, findings);
       patch(seam, sized).ifPresent(findings::add);
     }
@@ -146,6 +147,45 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
             .values(Math.toDegrees(Math.max(own, mate)), Math.toDegrees(Math.min(own, mate)), "deg")
             .at(Place.on(told.grain().get().origin(), told.name(), told.grain().get().from()))
             .build());
+  }
+
+  /** A sleeve or a leg that a seam closes to a tube hangs along its grain. */
+  private Optional<Finding> tube(Seam seam, SizedPattern sized) {
+    Seam.Join join = seam.joins().get(0);
+    if (join.layers().size() != 2
+        || join.layers().stream().anyMatch(layer -> layer.run().size() > 1)) {
+      return Optional.empty();
+    }
+    EdgePlace first = join.layers().get(0).run().get(0);
+    EdgePlace second = join.layers().get(1).run().get(0);
+    Optional<Piece> piece = sized.piece(first.piece());
+    Optional<Edge> one = piece.flatMap(own -> own.edge(first.edge()));
+    Optional<Edge> other = piece.flatMap(own -> own.edge(second.edge()));
+    if (!first.piece().equals(second.piece())
+        || first.edge().equals(second.edge())
+        || one.isEmpty()
+        || other.isEmpty()
+        || piece.get().grain().isEmpty()
+        || one.get().path().length() < settings.making().lengthenFrom()) {
+      return Optional.empty();
+    }
+    Vector up = chord(one.get().path()).unit();
+    Vector down = chord(other.get().path()).unit();
+    Grain grain = piece.get().grain().get();
+    double off =
+        Math.min(Cloth.between(up, grain.direction()), Cloth.between(down, grain.direction()));
+    // The halves of a circle that one seam closes run the same way round: they are no tube.
+    boolean closes = up.dot(down) < -Math.cos(ALONG);
+    return closes && off > Math.PI / 2 - ALONG
+        ? Optional.of(
+            Finding.warn("grain-across", piece.get().name())
+                .with("piece", piece.get().name())
+                .with("seam", seam.name())
+                .with("off", Argument.of(Quantity.angle(off)))
+                .values(Math.toDegrees(off), 0, "deg")
+                .at(Place.on(grain.origin(), piece.get().name(), grain.from()))
+                .build())
+        : Optional.empty();
   }
 
   /** How far a piece reaches from one of its edges (mm): the depth of a cuff or a waistband. */

@@ -203,6 +203,20 @@ class ClothAndClosureChecksTest {
   }
 
   @Test
+  void aSleeveHangsAlongItsGrain() {
+    assertThat(
+            told(
+                "grain",
+                "shingle-shirt",
+                "  grain from hem_centre to cap_top\n",
+                "  grain right\n"))
+        .singleElement()
+        .asString()
+        .startsWith("WARN")
+        .contains("Seam sleeves closes sleeve to a tube");
+  }
+
+  @Test
   void anElasticOverlapsALittleAndSaysWhatItPasses() {
     assertThat(told("elastic-casing", FLARED, "overlap 2.5 cm", "overlap 10 cm"))
         .singleElement()

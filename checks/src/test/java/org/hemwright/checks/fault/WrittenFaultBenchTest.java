@@ -42,6 +42,20 @@ class WrittenFaultBenchTest {
   /** Slips that nothing can tell, and why. */
   private static final Map<String, String> REASONS =
       Map.of(
+          "shingle-shirt line 320: seam yoke_back     back.yoke with yoke.outer.back with"
+              + " yoke.inner.back reversed",
+          "the edge is straight across the fold and alike from either end",
+          "shingle-shirt line 320: seam yoke_back     back.yoke with yoke.outer.back reversed with"
+              + " yoke.inner.back",
+          "the edge is straight across the fold and alike from either end",
+          "shingle-shirt line 340: seam cuff_left     cuff.end_left to fold_left with cuff.end_left"
+              + " from fold_left",
+          "both halves of the end are as long as each other, and the cuff is folded between them",
+          "shingle-shirt line 341: seam cuff_right    cuff.end_right to fold_right with"
+              + " cuff.end_right from fold_right",
+          "both halves of the end are as long as each other, and the cuff is folded between them",
+          "shingle-shirt line 48: let neck_width = 68.47 mm",
+          "the collar follows the neckline, and no level of the document names the neck",
           "marram-trousers line 60 left out: notch crotch at centre_hip",
           "the notch stands on both fronts alike and the seam between them is short enough without",
           "inlet-tee line 128: let side_lift = -1.12 mm",

@@ -469,7 +469,7 @@ final class WrittenFaults {
                               + String.format("%.2f", mm)
                               + " mm");
                     },
-                    Set.of("seam-length", "girth-ease", READING)));
+                    Set.of("seam-length", "girth-ease", "grade-even", "grade-order", READING)));
   }
 
   private static Stream<WrittenFault> notMirrored(Written written) {
@@ -621,7 +621,7 @@ final class WrittenFaults {
         "piece",
         "^  rectangle (.*?) by ",
         (line, m) -> Written.put(line, m, 1, "0.6 * (" + m.group(1) + ")"),
-        Set.of("band-ratio"));
+        Set.of("band-ratio", "seam-length", READING));
   }
 
   private static Stream<WrittenFault> elasticWide(Written written) {
