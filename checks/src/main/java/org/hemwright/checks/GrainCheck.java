@@ -175,7 +175,7 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
     double off =
         Math.min(Cloth.between(up, grain.direction()), Cloth.between(down, grain.direction()));
     // The halves of a circle that one seam closes run the same way round: they are no tube.
-    boolean closes = up.dot(down) < -Math.cos(ALONG);
+    boolean closes = up.dot(down) < -StrictMath.cos(ALONG);
     return closes && off > Math.PI / 2 - ALONG
         ? Optional.of(
             Finding.warn("grain-across", piece.get().name())
