@@ -88,7 +88,9 @@ final class BookletCommand extends FolderCommand {
     YardageRequest request = YardageRequest.everything().inSizes(sizes);
     YardageTable table =
         ProgressLine.during(
-            "Laying", json(), progress -> Workbench.yardage(whole, request, kept, progress));
+            "Laying",
+            json(),
+            progress -> Workbench.yardage(job.evaluated(), whole, request, kept, progress));
     kept.keep();
     BookletMaking making =
         Workbench.booklet(job.evaluated(), job.run(), Optional.of(table), List.of(), language);

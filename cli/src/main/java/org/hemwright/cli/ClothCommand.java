@@ -71,7 +71,9 @@ final class ClothCommand extends FolderCommand {
     KeptLayings kept = KeptLayings.in(keptFolder());
     YardageTable table =
         ProgressLine.during(
-            "Laying", json(), progress -> Workbench.yardage(whole, request.get(), kept, progress));
+            "Laying",
+            json(),
+            progress -> Workbench.yardage(job.evaluated(), whole, request.get(), kept, progress));
     kept.keep();
     OwnCloth own = questions.own(whole);
     LeftOvers left = LeftOvers.of(whole, table, own.length());

@@ -100,7 +100,7 @@ final class PublishCommand extends FolderCommand {
                     job.run(),
                     new PublishOrder(
                         options,
-                        laid -> Workbench.yardage(whole, request, kept, laid),
+                        laid -> Workbench.yardage(job.evaluated(), whole, request, kept, laid),
                         folder,
                         shelf(),
                         release),

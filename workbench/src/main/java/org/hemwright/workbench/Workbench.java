@@ -1,5 +1,6 @@
 package org.hemwright.workbench;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -19,6 +20,7 @@ import org.hemwright.checks.Acceptances;
 import org.hemwright.checks.BodyTable;
 import org.hemwright.checks.CheckSettings;
 import org.hemwright.checks.StandardChecks;
+import org.hemwright.cloth.byhand.OwnLayings;
 import org.hemwright.cloth.laying.Laying;
 import org.hemwright.cloth.yardage.LayingStore;
 import org.hemwright.cloth.yardage.YardageFindings;
@@ -115,6 +117,7 @@ public final class Workbench {
     List<Finding> problems = new ArrayList<>(drafted.problems());
     FolderReading reading = new FolderReading(folder, problems);
     reading.forBooklet();
+    reading.beside(OwnLayings.FILE);
     SortedMap<String, byte[]> sources = new TreeMap<>(drafted.sources());
     sources.putAll(reading.read());
     Branding.problem(sources).ifPresent(problems::add);
@@ -367,6 +370,24 @@ public final class Workbench {
     return new PrintedPattern(files, findings);
   }
 
+  /**
+   * Lays every view on every cloth, and takes the layings that the designer arranged by hand where
+   * they still hold; see {@link OwnLayings}.
+   */
+  public static YardageTable yardage(
+      Evaluated evaluated,
+      SizeRun run,
+      YardageRequest request,
+      LayingStore store,
+      Progress progress) {
+    YardageTable table = yardage(run, request, store, progress);
+    byte[] own = evaluated.sources().get(OwnLayings.FILE);
+    boolean asSold = request.shrinkAcross() == 0 && request.shrinkAlong() == 0;
+    return own == null || !asSold
+        ? table
+        : OwnLayings.read(new String(own, StandardCharsets.UTF_8)).applied(table);
+  }
+
   /** Lays every view on every cloth; see {@link YardageTable}. */
   public static YardageTable yardage(
       SizeRun run, YardageRequest request, LayingStore store, Progress progress) {
@@ -415,6 +436,7 @@ public final class Workbench {
             StandardChecks.messages(),
             Laying.messages(),
             YardageFindings.messages(),
+            OwnLayings.messages(),
             Paper.messages(),
             ProseReader.messages(),
             Feedback.messages(),

@@ -248,7 +248,7 @@ class WholeJobTest {
             run,
             new PublishOrder(
                 PaperOptions.everything().withPictures(),
-                laid -> Workbench.yardage(run, YardageRequest.everything(), kept, laid),
+                laid -> Workbench.yardage(evaluated, run, YardageRequest.everything(), kept, laid),
                 new OutFolder(place.resolve("by-command")),
                 Optional.of(ReleaseShelf.of(folder)),
                 false),

@@ -55,6 +55,23 @@ public record ClothLaying(
     return new ClothLaying(plan.sheet(), length, openFrom, pieces);
   }
 
+  /**
+   * The laying that pieces come to where they lie, as short as it can be.
+   *
+   * @param sheet the cloth and how it is folded
+   * @param pieces at least one
+   */
+  public static ClothLaying of(ClothSheet sheet, List<LaidPiece> pieces) {
+    double folded = right(pieces, false);
+    double open = right(pieces, true);
+    boolean twice = sheet.fold() == Fold.CROSSWISE;
+    if (open == 0) {
+      return new ClothLaying(sheet, twice ? 2 * folded : folded, folded, pieces);
+    }
+    double from = folded == 0 ? open : folded;
+    return new ClothLaying(sheet, open + (twice ? folded : 0), from, pieces);
+  }
+
   /** The first place from here on where bars lie as they do at the cut end of the cloth. */
   private static double toBar(double place, OptionalDouble repeat) {
     return repeat.isPresent()

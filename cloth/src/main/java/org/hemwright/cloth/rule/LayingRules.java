@@ -4,16 +4,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hemwright.cloth.laying.Lane;
 import org.hemwright.cloth.laying.Layout;
 import org.hemwright.cloth.laying.LayoutChecker;
 import org.hemwright.cloth.laying.LooseShape;
+import org.hemwright.cloth.laying.Objection;
 import org.hemwright.cloth.laying.Placement;
 import org.hemwright.cloth.laying.Spot;
 import org.hemwright.cloth.laying.StripProblem;
 import org.hemwright.cloth.laying.Turn;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.finding.Argument;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -125,6 +128,39 @@ public final class LayingRules {
   }
 
   private static void addPlaceFaults(ClothLaying flat, List<String> objections) {
+    checked(flat).forEach(objection -> objections.add(objection.toString()));
+  }
+
+  /**
+   * A fault of where a piece lies.
+   *
+   * @param overlap whether it lies on another; else it leaves the cloth
+   * @param one the piece's id
+   * @param two the id of what it lies on; absent where it leaves the cloth
+   */
+  public record Place(boolean overlap, String one, Optional<String> two) {
+    /** Of two that overlap, the one that is not an item's own piece, or is a copy of it. */
+    public Optional<String> other(String item) {
+      boolean first = item.equals(one) || item.startsWith(one + ".");
+      return first ? two : two.map(none -> one);
+    }
+  }
+
+  /** Every pair of a laying's copies that overlap, and every copy that leaves the cloth. */
+  public static List<Place> places(ClothLaying laying) {
+    List<Place> places = new ArrayList<>();
+    for (Objection objection : checked(laying.unfolded())) {
+      boolean overlap = objection.code().equals("lay-overlap");
+      Optional<String> other =
+          objection.finding().arguments().get("other") instanceof Argument.Text text
+              ? Optional.of(text.text())
+              : Optional.empty();
+      places.add(new Place(overlap, objection.finding().subject(), other));
+    }
+    return places;
+  }
+
+  private static List<Objection> checked(ClothLaying flat) {
     double selvedge = flat.sheet().settings().selvedge();
     Lane lane = new Lane.Between(selvedge, flat.sheet().width() - selvedge);
     List<Turn> turns = new ArrayList<>();
@@ -144,9 +180,7 @@ public final class LayingRules {
       placements.add(new Placement(id, turn, laid.origin().x(), laid.origin().y()));
     }
     StripProblem problem = new StripProblem("flat", WIDE, List.copyOf(shapes.values()));
-    new LayoutChecker(problem)
-        .objections(new Layout(flat.length(), placements))
-        .forEach(objection -> objections.add(objection.toString()));
+    return new LayoutChecker(problem).objections(new Layout(flat.length(), placements));
   }
 
   /** Matched notches lie on like bars, and matched pieces are centred on them. */

@@ -54,7 +54,7 @@ public final class YardageFindings {
         }
       }
     }
-    List<Finding> findings = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>(table.findings());
     narrow.forEach((where, sizes) -> findings.add(finding(where, sizes)));
     run.pattern().fabrics().forEach(fabric -> addClashes(fabric, findings));
     return findings;

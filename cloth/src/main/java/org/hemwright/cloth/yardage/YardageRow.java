@@ -51,7 +51,19 @@ public record YardageRow(
     return need.filter(each -> each.bought() <= owned + Tolerance.DRAWN_LENGTH).isPresent();
   }
 
-  YardageRow asBest() {
+  /** The same, the one that is drawn of its cloth. */
+  public YardageRow asBest() {
     return new YardageRow(view, fabric, nap, size, width, fold, need, misfits, variant, true);
+  }
+
+  /** The same, not the one that is drawn of its cloth. */
+  public YardageRow asOther() {
+    return new YardageRow(view, fabric, nap, size, width, fold, need, misfits, variant, false);
+  }
+
+  /** The same, laid otherwise. */
+  public YardageRow with(Need other) {
+    return new YardageRow(
+        view, fabric, nap, size, width, fold, Optional.of(other), misfits, variant, best);
   }
 }

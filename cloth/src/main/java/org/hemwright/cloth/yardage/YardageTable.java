@@ -17,15 +17,23 @@ import org.hemwright.cloth.rule.Fold;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.finding.Finding;
 
 /**
  * How much cloth each view takes of each fabric, in every size, width and fold.
  *
  * @param rows by view, fabric, nap, width and size; of each of these the best fold first
+ * @param findings what is to be told of layings arranged by hand
  */
-public record YardageTable(List<YardageRow> rows) {
+public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
   public YardageTable {
     rows = List.copyOf(rows);
+    findings = List.copyOf(findings);
+  }
+
+  /** A table of which there is nothing to find. */
+  public YardageTable(List<YardageRow> rows) {
+    this(rows, List.of());
   }
 
   /** Is told how far the work has come; by several threads. */

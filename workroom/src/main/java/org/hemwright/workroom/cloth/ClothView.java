@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hemwright.cloth.byhand.OwnLayings;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
@@ -15,8 +16,10 @@ import org.hemwright.paper.Paper;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Progress;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.room.Room;
@@ -24,12 +27,18 @@ import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.talk.Frame;
 import org.hemwright.workroom.talk.Question;
 import org.hemwright.workroom.talk.Window;
+import org.hemwright.workroom.text.FindingWords;
 
 /** Lays the size that is looked at. */
 public final class ClothView implements View {
   @Override
   public Map<String, Answering> answers() {
-    return Map.of("lay", ClothView::lay);
+    return Map.of(
+        "lay", ClothView::lay,
+        "board", HandBoard::board,
+        "shift", HandBoard::shift,
+        "keep_laying", HandBoard::keep,
+        "drop_laying", HandBoard::drop);
   }
 
   /**
@@ -54,16 +63,26 @@ public final class ClothView implements View {
                                 .put("size", name)
                                 .put("done", done)
                                 .put("of", of))));
-    room.atLength(() -> laid(room, run.get(), name, revision, progress), window::send);
+    PatternFolder folder = room.edited();
+    room.atLength(
+        () -> {
+          Path kept = room.place().orElseThrow().resolve(Keeper.PLACE);
+          KeptLayings store = KeptLayings.in(kept);
+          YardageRequest request = YardageRequest.everything().inSizes(List.of(name));
+          Evaluated evaluated = Workbench.evaluate(folder);
+          YardageTable table = Workbench.yardage(evaluated, run.get(), request, store, progress);
+          store.keep();
+          return table;
+        },
+        table -> {
+          window.kept(HandBoard.Looked.class, HandBoard.Looked::new).show(run.get(), table);
+          window.send(laid(room, run.get(), table, name, revision));
+        });
     return new Frame(Frame.answer());
   }
 
-  private static Frame laid(Room room, SizeRun run, String size, int revision, Progress progress) {
-    Path kept = room.place().orElseThrow().resolve(Keeper.PLACE);
-    KeptLayings store = KeptLayings.in(kept);
-    YardageTable table =
-        Workbench.yardage(run, YardageRequest.everything().inSizes(List.of(size)), store, progress);
-    store.keep();
+  private static Frame laid(Room room, SizeRun run, YardageTable table, String size, int revision) {
+    OwnLayings own = OwnLayings.read(room.text(OwnLayings.FILE));
     ObjectNode head = Frame.tell("laid").put("revision", revision).put("size", size);
     ClothWords words = new ClothWords(run, false);
     ArrayNode rows = head.putArray("rows");
@@ -73,6 +92,7 @@ public final class ClothView implements View {
       told.put("width", words.length(row.width()));
       told.put("fold", ClothWords.fold(row.fold()));
       told.put("best", row.best()).put("fits", row.fits());
+      told.put("own", HandBoard.isOwn(row, own));
       row.need()
           .ifPresent(
               need ->
@@ -81,6 +101,8 @@ public final class ClothView implements View {
       ArrayNode misfits = told.putArray("misfits");
       row.misfits().forEach(misfit -> misfits.add(misfit.piece()));
     }
+    FindingWords.write(
+        table.findings(), room, Workbench.wording(Optional.of(run)), head.putArray("findings"));
     ArrayNode pictures = head.putArray("pictures");
     List<PrintedFile> drawn = CuttingLayouts.pictures(run, table, Paper.PictureKind.SVG);
     int next = 0;

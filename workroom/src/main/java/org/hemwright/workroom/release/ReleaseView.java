@@ -112,7 +112,8 @@ public final class ReleaseView implements View {
               run,
               new PublishOrder(
                   proof ? options.asProof(PROOF) : options,
-                  laid -> Workbench.yardage(run, YardageRequest.everything(), kept, laid),
+                  laid ->
+                      Workbench.yardage(evaluated, run, YardageRequest.everything(), kept, laid),
                   new OutFolder(place.resolve("out")),
                   Optional.of(ReleaseShelf.of(place)),
                   release),

@@ -3,6 +3,7 @@ import { fill, make, set } from '../dom.js';
 import { ask, hear } from '../line.js';
 import { get, watch } from '../state.js';
 import { CLOTH } from '../words/cloth.js';
+import { board, leaveBoard } from './board.js';
 
 export const wide = true;
 
@@ -12,6 +13,7 @@ let laid = null;
 let progress = null;
 let chosen = null;
 let wanted = '';
+let byHand = false;
 const addresses = [];
 
 hear('laying', (head) => { progress = head; if (sheet && head.size === sizeName()) tellProgress(); });
@@ -19,7 +21,10 @@ hear('laid', (head) => {
   if (head.size !== sizeName()) return;
   laid = head;
   progress = null;
-  chosen = head.rows.find((row) => row.picture !== undefined) ?? null;
+  head.rows.forEach((row, at) => { row.at = at; });
+  const same = chosen && head.rows.find((row) => row.heading === chosen.heading && row.width === chosen.width && row.fold === chosen.fold && row.fits);
+  chosen = same || (head.rows.find((row) => row.picture !== undefined) ?? null);
+  leaveBoard();
   for (const each of addresses.splice(0)) URL.revokeObjectURL(each);
   for (const svg of head.pictures) addresses.push(URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' })));
   if (sheet) draw();
@@ -33,7 +38,7 @@ export function show(holder) {
   page = holder.page;
   sheet = holder.sheet;
   lay();
-  return () => { page = null; sheet = null; };
+  return () => { page = null; sheet = null; leaveBoard(); };
 }
 
 /** Asks once the tape stands still for a moment. */
@@ -65,18 +70,30 @@ function draw() {
     fill(page, make('h2', {}, CLOTH.name), make('p', { class: 'soft' }, CLOTH.hint));
     return;
   }
-  const picture = chosen?.picture === undefined ? null : make('figure', { class: 'laying-figure' },
-      make('img', { src: addresses[chosen.picture], alt: CLOTH.alt(chosen, laid.size) }), make('figcaption', { class: 'soft' }, set(CLOTH.caption(chosen))));
-  fill(sheet, make('h2', {}, CLOTH.title(laid.size)), state, picture);
+  const findings = laid.findings.map((each) => make('p', { class: `grid-problem ${each.status}` }, set(each.message), ' ', set(each.mend)));
+  fill(sheet, make('h2', {}, CLOTH.title(laid.size)), state, ...findings, chosen ? figure() : null);
   const headings = [...new Set(laid.rows.map((row) => row.heading))];
   fill(page, make('h2', {}, CLOTH.name), ...headings.map((heading) => make('section', { class: 'cloth-rows' }, make('h3', {}, heading),
       make('ul', {}, ...laid.rows.filter((row) => row.heading === heading).map(item)))));
 }
 
+/** The laying that is chosen: as a picture of the booklet, or on the board to be arranged by hand. */
+function figure() {
+  const pictured = chosen.picture !== undefined;
+  const open = byHand || !pictured;
+  const acts = make('div', { class: 'board-acts' },
+      pictured ? make('button', { type: 'button', onclick: () => { byHand = !byHand; leaveBoard(); draw(); } }, open ? CLOTH.asLaid : CLOTH.byHand) : null,
+      chosen.own ? make('button', { type: 'button', onclick: () => ask('drop_laying', { row: chosen.at }).catch(() => {}) }, CLOTH.drop) : null);
+  if (open) return make('div', {}, acts, make('p', { class: 'soft' }, set(CLOTH.caption(chosen))), board(chosen.at));
+  return make('div', {}, make('figure', { class: 'laying-figure' },
+      make('img', { src: addresses[chosen.picture], alt: CLOTH.alt(chosen, laid.size) }), make('figcaption', { class: 'soft' }, set(CLOTH.caption(chosen)))), acts);
+}
+
 function item(row) {
-  const words = [make('span', {}, set(`${row.width}, ${row.fold}`)), make('span', { class: 'need' }, set(row.fits ? row.length : CLOTH.misfit(row.misfits)))];
-  if (row.picture === undefined) return make('li', { class: `cloth-row${row.fits ? '' : ' misfit'}` }, ...words);
+  const words = [make('span', {}, set(`${row.width}, ${row.fold}`), row.own ? make('span', { class: 'soft' }, ` \u00b7 ${CLOTH.own}`) : null),
+    make('span', { class: 'need' }, set(row.fits ? row.length : CLOTH.misfit(row.misfits)))];
+  if (!row.fits) return make('li', { class: 'cloth-row misfit' }, ...words);
   return make('li', {}, make('button', {
-    type: 'button', class: 'cloth-row best', 'aria-pressed': row === chosen ? 'true' : 'false', onclick: () => { chosen = row; draw(); },
+    type: 'button', class: `cloth-row${row.best ? ' best' : ''}`, 'aria-pressed': row === chosen ? 'true' : 'false', onclick: () => { chosen = row; leaveBoard(); draw(); },
   }, ...words));
 }

@@ -1,0 +1,159 @@
+package org.hemwright.cloth.byhand;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.hemwright.cloth.SmallRun;
+import org.hemwright.cloth.rule.ClothItem;
+import org.hemwright.cloth.rule.ClothLaying;
+import org.hemwright.cloth.rule.ClothSettings;
+import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.yardage.LayingStore;
+import org.hemwright.cloth.yardage.YardageRequest;
+import org.hemwright.cloth.yardage.YardageRow;
+import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.fabric.Fabric;
+import org.junit.jupiter.api.Test;
+
+/** Layings by hand, held against the rules that every laying is held against. */
+class OwnLayingsTest {
+  private static final SizeRun RUN = SmallRun.of(Fabric.Nap.EITHER_WAY, 1400.0);
+  private static final YardageTable TABLE =
+      YardageTable.of(
+          RUN,
+          new YardageRequest(
+              ClothSettings.HANDBOOK,
+              EnumSet.allOf(Fold.class),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(RUN.sizes().get(2).size().name()),
+              0,
+              0,
+              3_000,
+              2),
+          LayingStore.NONE,
+          YardageTable.Watcher.SILENT);
+
+  private static List<YardageRow> fitting() {
+    return TABLE.rows().stream().filter(YardageRow::fits).toList();
+  }
+
+  private static ClothLaying laying(YardageRow row) {
+    return row.need().orElseThrow().laying();
+  }
+
+  @Test
+  void aLayingReadBackFromItsTableIsAsLongAsItWasAndWithinTheRules() {
+    OwnLayings own = OwnLayings.NONE;
+    for (YardageRow row : fitting()) {
+      own = own.with(new OwnLaying(OwnLaying.OfCloth.of(row), OwnLaying.places(laying(row))));
+    }
+    OwnLayings read = OwnLayings.read(own.text());
+    assertThat(read).isEqualTo(own);
+    YardageTable applied = read.applied(TABLE);
+    assertThat(applied.findings()).isEmpty();
+    assertThat(applied.rows()).hasSameSizeAs(TABLE.rows());
+    for (YardageRow row : applied.rows()) {
+      TABLE.rows().stream()
+          .filter(was -> OwnLaying.OfCloth.of(was).equals(OwnLaying.OfCloth.of(row)))
+          .filter(YardageRow::fits)
+          .forEach(
+              was ->
+                  assertThat(laying(row).length())
+                      .isCloseTo(laying(was).length(), org.assertj.core.data.Offset.offset(0.02)));
+    }
+  }
+
+  @Test
+  void whereverAPieceIsPutAllIsWithinTheRulesAfterwards() {
+    SplittableRandom random = new SplittableRandom(7);
+    int refused = 0;
+    int moved = 0;
+    for (YardageRow row : fitting()) {
+      HandMoves moves = new HandMoves(row);
+      List<OwnPlace> places = OwnLaying.places(laying(row));
+      for (int i = 0; i < 4; i++) {
+        int at = random.nextInt(places.size());
+        double along = random.nextDouble(-100, laying(row).length() + 200);
+        HandMoves.Moved result =
+            moves.move(places, at, along, random.nextDouble(0, laying(row).sheet().tableWidth()));
+        ClothLaying now = moves.laying(result.places()).orElseThrow();
+        assertThat(OwnLayings.objections(row, now)).isEmpty();
+        boolean onFold = laying(row).pieces().get(at).item().layers() == ClothItem.Layers.ON_FOLD;
+        if (onFold) {
+          assertThat(result.places().get(at).across()).isEqualTo(places.get(at).across());
+        }
+        if (result.objection().isEmpty()) {
+          moved++;
+          assertThat(result.places().get(at).along()).isEqualTo(OwnPlace.rounded(along));
+        } else {
+          refused++;
+        }
+        places = result.places();
+      }
+    }
+    assertThat(refused).isGreaterThan(10);
+    assertThat(moved).isGreaterThan(3);
+  }
+
+  @Test
+  void aPieceOnAnotherIsRefusedByNameAndComesToTouchIt() {
+    YardageRow row =
+        fitting().stream().filter(each -> each.fold() == Fold.SINGLE).findFirst().orElseThrow();
+    HandMoves moves = new HandMoves(row);
+    List<OwnPlace> places = OwnLaying.places(laying(row));
+    OwnPlace other = places.get(0);
+    int last = places.size() - 1;
+    HandMoves.Moved result = moves.move(places, last, other.along() + 20, other.across());
+    assertThat(result.objection()).contains(HandMoves.Objection.OVERLAP);
+    assertThat(result.on()).isPresent();
+    assertThat(moves.laying(places)).isPresent();
+    List<OwnPlace> forced = new ArrayList<>(places);
+    forced.set(last, forced.get(last).at(other.along() + 20, other.across()));
+    OwnLaying overlapping = new OwnLaying(OwnLaying.OfCloth.of(row), forced);
+    YardageTable applied = new OwnLayings(List.of(overlapping), List.of()).applied(TABLE);
+    assertThat(applied.findings()).extracting("code").containsExactly("laying-idle");
+    assertThat(applied.rows()).isEqualTo(TABLE.rows());
+  }
+
+  @Test
+  void aKeptLayingIsTheOneThatIsDrawnThoughAnotherFoldBuysLess() {
+    YardageRow row = fitting().stream().filter(each -> !each.best()).findFirst().orElseThrow();
+    OwnLaying own = new OwnLaying(OwnLaying.OfCloth.of(row), OwnLaying.places(laying(row)));
+    List<YardageRow> rows = new OwnLayings(List.of(own), List.of()).applied(TABLE).rows();
+    List<YardageRow> drawn =
+        rows.stream()
+            .filter(YardageRow::best)
+            .filter(
+                each ->
+                    each.view().equals(row.view())
+                        && each.fabric().equals(row.fabric())
+                        && each.nap() == row.nap()
+                        && each.width() == row.width())
+            .toList();
+    assertThat(drawn).hasSize(1);
+    assertThat(drawn.get(0).fold()).isEqualTo(row.fold());
+  }
+
+  @Test
+  void linesThatAreNoPlacesAreToldWithTheirLine() {
+    OwnLayings read =
+        OwnLayings.read(
+            """
+            # mine
+            view,fabric,nap
+            A,main,one way,14,1500,lengthwise,front.fold,1,no,no,0,0
+            A,main,sideways,14,1500,lengthwise,front.fold,1,no,no,0,0
+            "A""b",main,one way,14,1500,lengthwise,front.fold,1,maybe,no,0,0
+            short
+            """);
+    assertThat(read.layings()).hasSize(1);
+    assertThat(read.findings()).hasSize(3);
+    assertThat(read.findings().get(0).origin().orElseThrow().line()).isEqualTo(4);
+  }
+}
