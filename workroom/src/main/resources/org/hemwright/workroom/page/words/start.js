@@ -39,4 +39,6 @@ export const BLOCKS = {
   trousers: 'Trousers',
   'knit-tee': 'Knit tee',
   'skirt-block': 'Fitted skirt',
+  'raglan-top': 'Raglan top',
+  'darted-bodice': 'Darted bodice',
 };
