@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.pattern.body.BodySurvey;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.workbench.Workbench;
@@ -18,6 +19,7 @@ import org.hemwright.workbench.chart.ChartAnswers;
 import org.hemwright.workbench.folder.GivenFile;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.report.ChartReport;
+import org.hemwright.workbench.starter.Starter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -32,14 +34,17 @@ import picocli.CommandLine.Spec;
     description = "Bring in your own size chart: what each heading is taken for, then the chart.",
     footer = {
       "",
-      "FILE is a spreadsheet (.xlsx) or text (.csv), sizes across or down, with your own headings.",
+      "FILE is a spreadsheet (.xlsx) or text (.csv), sizes across or down, with your own headings;",
+      "a single - reads what you paste or pipe in, up to its end (Ctrl-D, on Windows Ctrl-Z).",
       "Nothing is written until you confirm the matches.",
       "",
       "Examples:",
       "  hemwright chart mine.xlsx                                 what it is taken for",
       "  hemwright chart mine.csv --unit in --match \"Seat=hip\"     your own answers",
       "  hemwright chart mine.csv --needs thigh,shoulder --for women  what is missing, estimated",
-      "  hemwright chart mine.csv --confirm --out my-skirt         writes my-skirt/sizes.csv"
+      "  hemwright chart mine.csv --from knit-tee --for women      what a starter needs",
+      "  hemwright chart mine.csv --confirm --out my-skirt         writes my-skirt/sizes.csv",
+      "  hemwright chart -                                         from the clipboard, pasted"
     })
 final class ChartCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -67,9 +72,16 @@ final class ChartCommand implements Callable<Integer> {
   private List<String> needs = new ArrayList<>();
 
   @Option(
+      names = "--from",
+      paramLabel = "STARTER",
+      description = "A starter's measurements are what you need.")
+  private Optional<String> from = Optional.empty();
+
+  @Option(
       names = "--for",
       paramLabel = "WHOM",
-      description = "women or men: estimate what is missing from a survey of them.")
+      description =
+          "women or men: estimate what is missing from a survey of them. children: no survey.")
   private Optional<Whom> whom = Optional.empty();
 
   @Option(names = "--confirm", description = "Write the chart with these matches.")
@@ -91,10 +103,11 @@ final class ChartCommand implements Callable<Integer> {
     MM
   }
 
-  /** Of whom a survey is at hand. */
+  /** Whom a chart is for; a survey is at hand of grown people. */
   enum Whom {
     WOMEN,
-    MEN
+    MEN,
+    CHILDREN
   }
 
   @Override
@@ -102,12 +115,26 @@ final class ChartCommand implements Callable<Integer> {
     PrintWriter messages = spec.commandLine().getErr();
     Tell tell = new Tell(messages, Optional.empty(), Workbench.wording(Optional.empty()));
     List<Finding> problems = new ArrayList<>();
-    Optional<byte[]> bytes = new GivenFile(file).bytes(problems);
+    if (from.isPresent() && Starter.named(from.get()).isEmpty()) {
+      messages.println(
+          "chart: there is no starter %s; choose one of these: %s"
+              .formatted(
+                  from.get(),
+                  String.join(", ", Starter.all().stream().map(Starter::name).toList())));
+      messages.flush();
+      return ExitCode.INPUT_WRONG;
+    }
+    boolean pasted = file.toString().equals("-");
+    Optional<byte[]> bytes =
+        pasted
+            ? Optional.of(System.in.readNBytes(ChartReader.MOST_BYTES + 1))
+            : new GivenFile(file).bytes(problems);
     if (bytes.isEmpty()) {
       tell.all(problems);
       return ExitCode.INPUT_WRONG;
     }
-    BroughtChart chart = BroughtChart.of(file.getFileName().toString(), bytes.get(), answers());
+    BroughtChart chart =
+        BroughtChart.of(pasted ? "pasted" : file.getFileName().toString(), bytes.get(), answers());
     if (!chart.findings().isEmpty()) {
       tell.all(chart.findings());
       return ExitCode.INPUT_WRONG;
@@ -130,10 +157,14 @@ final class ChartCommand implements Callable<Integer> {
   }
 
   private ChartAnswers answers() {
+    List<String> needed = new ArrayList<>(needs);
+    from.flatMap(Starter::named).map(Starter::needs).ifPresent(needed::addAll);
     return new ChartAnswers(
         matches,
         unit.map(each -> each.name().toLowerCase(java.util.Locale.ROOT)),
-        needs,
-        whom.map(each -> each == Whom.WOMEN ? BodySurvey.Sex.WOMEN : BodySurvey.Sex.MEN));
+        needed.stream().distinct().toList(),
+        whom.filter(each -> each != Whom.CHILDREN)
+            .map(each -> each == Whom.WOMEN ? BodySurvey.Sex.WOMEN : BodySurvey.Sex.MEN),
+        whom.isPresent() && whom.get() != Whom.WOMEN);
   }
 }

@@ -1,5 +1,6 @@
 package org.hemwright.exchange.chart;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -28,6 +29,7 @@ import org.hemwright.pattern.finding.Finding;
  * @param columns what has numbers, in order
  * @param leftOut what else stands there: titles, notes, columns without numbers
  * @param unread cells that are no number
+ * @param ranges cells that say from where to where, of which the middle is taken
  * @param findings why nothing could be read, where that is so
  */
 public record ChartProposal(
@@ -35,19 +37,34 @@ public record ChartProposal(
     List<Column> columns,
     List<String> leftOut,
     List<String> unread,
+    List<String> ranges,
     List<Finding> findings) {
   private static final Pattern UNIT =
       Pattern.compile(
           "(?i)(?<![\\p{L}])(cm|mm|in|inch|inches|centimet(?:re|er)s?|\"|″)(?![\\p{L}])");
+  private static final Pattern SIZES = Pattern.compile("(?i)\\s*(sizes?|gr(ö|oe|o)(ß|ss)en?)\\s*");
+
+  /** What heads another house's names of the sizes, or numbers of rows. */
+  private static final Pattern OTHER_SIZES =
+      Pattern.compile("(?i)\\b(sizes?|gr(ö|oe|o)(ß|ss)en?)\\b|^row number$|^no\\.?$|^#");
+
   private static final Pattern RANGE =
-      Pattern.compile("([0-9.]{1,8})\\s*(?:[-\u2013]|to)\\s*([0-9.]{1,8})");
+      Pattern.compile("(.{1,20}?)\\s*(?:[-\u2013\u2014]|to)\\s*(.{1,20})");
+
+  /** A first heading that counts the rows; elsewhere the sign starts a note. */
+  private static final Pattern COUNTED = Pattern.compile("\\A\\s*#(?=\\s*[,;\t])");
 
   public ChartProposal {
     sizes = List.copyOf(sizes);
     columns = List.copyOf(columns);
     leftOut = List.copyOf(leftOut);
     unread = List.copyOf(unread);
+    ranges = List.copyOf(ranges);
     findings = List.copyOf(findings);
+  }
+
+  private static ChartProposal nothing(List<Finding> findings) {
+    return new ChartProposal(List.of(), List.of(), List.of(), List.of(), List.of(), findings);
   }
 
   /**
@@ -86,23 +103,32 @@ public record ChartProposal(
    */
   public static ChartProposal of(String file, byte[] content) {
     ChartProblems problems = new ChartProblems(file);
-    Optional<Table> table = ChartReader.table(file, content, problems);
+    Optional<Table> table = ChartReader.table(file, counted(content), problems);
     if (table.isEmpty()) {
-      return new ChartProposal(List.of(), List.of(), List.of(), List.of(), problems.inOrder());
+      return nothing(problems.inOrder());
     }
     ChartProposal proposal = new Layout(table.get()).proposal();
     if (proposal.columns.isEmpty() || proposal.sizes.isEmpty()) {
       problems.file("chart-empty", org.hemwright.pattern.finding.Argument.of(file));
-      return new ChartProposal(List.of(), List.of(), List.of(), List.of(), problems.inOrder());
+      return nothing(problems.inOrder());
     }
     return proposal;
+  }
+
+  private static byte[] counted(byte[] content) {
+    // Bytes as they are: one to a sign, whatever their encoding.
+    String text = new String(content, StandardCharsets.ISO_8859_1);
+    Matcher first = COUNTED.matcher(text);
+    return first.find()
+        ? ("row number" + text.substring(first.end())).getBytes(StandardCharsets.ISO_8859_1)
+        : content;
   }
 
   /** A number in any spelling of charts: 38.5, 38,5, 38 1/2, 38-1/2, 38½. */
   static OptionalDouble number(String text, boolean decimalComma) {
     String plain =
         text.replace('\u00a0', ' ')
-            .replaceAll("(?i)\\s*(cm|mm|in|inches|\"|″)\\s*$", "")
+            .replaceAll("(?i)\\s*(cm|mm|in|inch|inches|\"|″|”|'')\\.?\\s*$", "")
             .replaceAll("([0-9])\\s*([¼½¾⅛⅜⅝⅞])", "$1 $2")
             .replace("¼", "1/4")
             .replace("½", "1/2")
@@ -127,6 +153,7 @@ public record ChartProposal(
     private final boolean decimalComma;
     private final List<String> leftOut = new ArrayList<>();
     private final List<String> unread = new ArrayList<>();
+    private final List<String> ranges = new ArrayList<>();
     private List<List<String>> grid = new ArrayList<>();
     private Optional<String> unitOfAll = Optional.empty();
 
@@ -144,14 +171,16 @@ public record ChartProposal(
 
     ChartProposal proposal() {
       titles();
+      notes();
       blankColumns();
       if (grid.isEmpty()) {
-        return new ChartProposal(List.of(), List.of(), leftOut, unread, List.of());
+        return nothing(List.of());
       }
       if (sizesAcross()) {
         grid = turned(grid);
         blankColumns();
       }
+      sizesFirst();
       List<String> headings = headings();
       List<String> sizes = new ArrayList<>();
       List<List<String>> rows = new ArrayList<>();
@@ -170,7 +199,7 @@ public record ChartProposal(
       for (int x = 1; x < headings.size(); x++) {
         column(headings.get(x), x, sizes, rows).ifPresent(columns::add);
       }
-      return new ChartProposal(sizes, once(columns), leftOut, unread, List.of());
+      return new ChartProposal(sizes, once(columns), leftOut, unread, ranges, List.of());
     }
 
     private void note(String text) {
@@ -182,7 +211,53 @@ public record ChartProposal(
 
     private boolean isNumber(String text) {
       return !text.isBlank()
-          && (number(text, decimalComma).isPresent() || RANGE.matcher(text).matches());
+          && (number(text, decimalComma).isPresent() || middle(text).isPresent());
+    }
+
+    /** The middle of a range such as 31–33. */
+    private OptionalDouble middle(String text) {
+      Matcher range = RANGE.matcher(text);
+      if (!range.matches()) {
+        return OptionalDouble.empty();
+      }
+      OptionalDouble low = number(range.group(1), decimalComma);
+      OptionalDouble high = number(range.group(2), decimalComma);
+      return low.isPresent() && high.isPresent() && low.getAsDouble() < high.getAsDouble()
+          ? OptionalDouble.of((low.getAsDouble() + high.getAsDouble()) / 2)
+          : OptionalDouble.empty();
+    }
+
+    /** Rows below that hold one text alone; a unit in one is for all, if no title says another. */
+    private void notes() {
+      List<List<String>> kept = new ArrayList<>();
+      for (List<String> row : grid) {
+        if (kept.isEmpty() || row.stream().filter(cell -> !cell.isBlank()).count() > 1) {
+          kept.add(row);
+        } else {
+          String words = String.join(" ", row);
+          unitOfAll = unitOfAll.or(() -> unit(words));
+          note(words);
+        }
+      }
+      grid = kept;
+    }
+
+    /** Brings the column that is headed as sizes are to the front. */
+    private void sizesFirst() {
+      List<String> headings = grid.get(0);
+      for (int x = 0; x < headings.size(); x++) {
+        if (SIZES.matcher(headings.get(x)).matches()) {
+          int column = x;
+          grid.replaceAll(row -> moved(row, column));
+          return;
+        }
+      }
+    }
+
+    private static List<String> moved(List<String> row, int column) {
+      List<String> moved = new ArrayList<>(row);
+      moved.add(0, moved.remove(column));
+      return moved;
     }
 
     /** Rows above that hold one text alone; a unit in one is for all. */
@@ -280,6 +355,10 @@ public record ChartProposal(
       for (int y = 0; y < rows.size(); y++) {
         String cell = rows.get(y).get(x);
         OptionalDouble value = number(cell, decimalComma);
+        if (value.isEmpty() && middle(cell).isPresent()) {
+          value = middle(cell);
+          ranges.add(heading + ", " + sizes.get(y) + ": " + cell);
+        }
         values.add(value);
         if (value.isPresent()) {
           numbers++;
@@ -288,7 +367,7 @@ public record ChartProposal(
           odd.add(heading + ", " + sizes.get(y) + ": " + cell);
         }
       }
-      if (numbers == 0 || heading.isBlank()) {
+      if (numbers == 0 || heading.isBlank() || OTHER_SIZES.matcher(heading).find()) {
         note(heading.isBlank() ? "a column without a heading" : heading);
         return Optional.empty();
       }

@@ -25,6 +25,7 @@ import org.hemwright.pattern.finding.Finding;
  * @param missing what is missing and could not
  * @param leftOut what else stands in the file
  * @param unread cells that are no number
+ * @param ranges cells that say from where to where, of which the middle is taken
  * @param findings why nothing could be read
  */
 public record BroughtChart(
@@ -35,6 +36,7 @@ public record BroughtChart(
     List<String> missing,
     List<String> leftOut,
     List<String> unread,
+    List<String> ranges,
     List<Finding> findings) {
   private static final double MM_PER_INCH = 25.4;
 
@@ -48,6 +50,7 @@ public record BroughtChart(
     missing = List.copyOf(missing);
     leftOut = List.copyOf(leftOut);
     unread = List.copyOf(unread);
+    ranges = List.copyOf(ranges);
     findings = List.copyOf(findings);
   }
 
@@ -111,12 +114,14 @@ public record BroughtChart(
     List<Column> columns = new ArrayList<>();
     for (ChartProposal.Column column : proposal.columns()) {
       String said = answers.matches().get(column.heading());
-      String name = said == null ? column.name() : said;
+      String name = said == null ? answers.called(column.name()) : said;
       columns.add(
           new Column(
               column.heading(),
               name,
-              StandardMeasurement.named(name).map(StandardMeasurement::standard),
+              StandardMeasurement.named(name.equals("chest") ? "bust" : name)
+                  .map(StandardMeasurement::standard)
+                  .map(words -> name.equals("chest") ? "chest girth" : words),
               said == null,
               column.unit().or(answers::unit),
               column.values()));
@@ -124,7 +129,8 @@ public record BroughtChart(
     List<String> have = columns.stream().filter(Column::isKept).map(Column::name).toList();
     List<Estimate> estimates = new ArrayList<>();
     List<String> missing = new ArrayList<>();
-    for (String wanted : answers.needed()) {
+    for (String each : answers.needed()) {
+      String wanted = answers.called(each);
       if (!have.contains(wanted)) {
         Optional<Estimate> estimate =
             answers
@@ -142,6 +148,7 @@ public record BroughtChart(
         missing,
         proposal.leftOut(),
         proposal.unread(),
+        proposal.ranges(),
         proposal.findings());
   }
 
@@ -199,6 +206,11 @@ public record BroughtChart(
   public String csv() {
     StringBuilder text = new StringBuilder();
     text.append("# Brought in from ").append(file.replaceAll("[\\r\\n]", " ")).append(".\n");
+    if (!ranges.isEmpty()) {
+      text.append("# Of ranges the middle is taken: ")
+          .append(String.join("; ", ranges).replaceAll("[\\r\\n]", " "))
+          .append(".\n");
+    }
     for (Estimate estimate : estimates) {
       text.append("# ")
           .append(estimate.name())

@@ -14,14 +14,31 @@ import org.hemwright.pattern.body.BodySurvey;
  * @param unit the unit of columns that do not say theirs
  * @param needed the measurements that are wanted, as a document names them
  * @param survey whose bodies missing ones may be estimated from; nothing for no estimates
+ * @param chest whether the girth round the chest is called so, as for men and children, and not a
+ *     bust
  */
 public record ChartAnswers(
     Map<String, String> matches,
     Optional<String> unit,
     List<String> needed,
-    Optional<BodySurvey.Sex> survey) {
+    Optional<BodySurvey.Sex> survey,
+    boolean chest) {
+  /** What she says of a chart for grown people. */
+  public ChartAnswers(
+      Map<String, String> matches,
+      Optional<String> unit,
+      List<String> needed,
+      Optional<BodySurvey.Sex> survey) {
+    this(matches, unit, needed, survey, survey.equals(Optional.of(BodySurvey.Sex.MEN)));
+  }
+
   public ChartAnswers {
     matches = Collections.unmodifiableMap(new LinkedHashMap<>(matches));
     needed = List.copyOf(needed);
+  }
+
+  /** A measurement's name in a document for these people. */
+  String called(String name) {
+    return chest && name.equals("bust") ? "chest" : name;
   }
 }

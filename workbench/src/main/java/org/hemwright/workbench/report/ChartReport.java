@@ -40,6 +40,7 @@ public final class ChartReport {
     }
     list(text, "Missing, with no figures to estimate it from", chart.missing());
     list(text, "Not read as numbers", chart.unread());
+    list(text, "Of these the middle is taken", chart.ranges());
     list(text, "Left out", chart.leftOut());
     list(text, "These do not say their unit; give it with --unit", chart.withoutUnit());
     list(text, "Two columns would get this name; tell them apart with --match", chart.twice());
@@ -81,6 +82,7 @@ public final class ChartReport {
           strings(json, "without_unit", chart.withoutUnit());
           strings(json, "left_out", chart.leftOut());
           strings(json, "unread", chart.unread());
+          strings(json, "ranges", chart.ranges());
           json.writeEndObject();
         });
   }

@@ -1,14 +1,18 @@
 package org.hemwright.workbench.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.pattern.body.BodySurvey;
 import org.hemwright.pattern.body.SizeChart;
+import org.hemwright.workbench.starter.Starter;
 import org.junit.jupiter.api.Test;
 
 class BroughtChartTest {
@@ -64,5 +68,76 @@ class BroughtChartTest {
                 List.of(),
                 Optional.empty()));
     assertThat(chart.csv()).contains("size,high hip (cm)\nS,36.5\n");
+  }
+
+  /** For men the girth round the chest is no bust, in her heading as in what a starter needs. */
+  @Test
+  void aChestIsCalledSo() {
+    BroughtChart chart =
+        BroughtChart.of(
+            "mine.csv",
+            "Size,Chest (cm),Seat (cm)\nS,96,98\nM,104,104\n".getBytes(StandardCharsets.UTF_8),
+            new ChartAnswers(
+                Map.of(),
+                Optional.empty(),
+                Starter.named("knit-tee").orElseThrow().needs(),
+                Optional.of(BodySurvey.Sex.MEN)));
+    assertThat(chart.columns()).extracting("name").containsExactly("chest", "hip");
+    assertThat(chart.columns().get(0).standard()).contains("chest girth");
+    assertThat(chart.estimates())
+        .extracting("name")
+        .containsExactly("neck_base", "shoulder", "head");
+    assertThat(chart.missing())
+        .containsExactly("back_width", "scye_depth", "upper_arm", "back_length");
+    assertThat(chart.csv()).contains("size,chest (cm),hip (cm),neck base (cm)");
+  }
+
+  /**
+   * Whatever numbers she has, in whatever spelling: what is written reads back as the same lengths,
+   * and brought in again it is written alike.
+   */
+  @Test
+  void whatIsWrittenReadsBackAlike() {
+    Random random = new Random(7);
+    for (int round = 0; round < 200; round++) {
+      boolean inches = random.nextBoolean();
+      int sizes = 2 + random.nextInt(6);
+      StringBuilder text = new StringBuilder("Size;Full bust;My own girth;Inseam\n");
+      double[][] truth = new double[sizes][3];
+      for (int i = 0; i < sizes; i++) {
+        text.append(i);
+        for (int k = 0; k < 3; k++) {
+          int whole = 20 + random.nextInt(80);
+          int parts = random.nextInt(16);
+          truth[i][k] = whole + parts / 16.0;
+          text.append(';');
+          text.append(
+              switch (random.nextInt(3)) {
+                case 0 -> parts == 0 ? whole : whole + " " + parts + "/16";
+                case 1 -> String.format(Locale.ROOT, "%.4f", truth[i][k]);
+                default -> String.format(Locale.ROOT, "%.4f", truth[i][k]).replace('.', ',');
+              });
+        }
+        text.append('\n');
+      }
+      ChartAnswers answers =
+          new ChartAnswers(
+              Map.of(), Optional.of(inches ? "in" : "cm"), List.of(), Optional.empty());
+      byte[] hers = text.toString().getBytes(StandardCharsets.UTF_8);
+      BroughtChart chart = BroughtChart.of("mine.csv", hers, answers);
+      assertThat(chart.readBack()).isEmpty();
+      byte[] written = chart.csv().getBytes(StandardCharsets.UTF_8);
+      SizeChart read = ChartReader.read("sizes.csv", written).chart().orElseThrow();
+      List<String> names = List.of("bust", "my_own_girth", "inside_leg");
+      for (int i = 0; i < sizes; i++) {
+        for (int k = 0; k < 3; k++) {
+          assertThat(read.column(names.get(k)).orElseThrow().cells().get(i).value().orElseThrow())
+              .as(text.toString())
+              .isCloseTo(truth[i][k] * (inches ? 25.4 : 10), within(1e-9));
+        }
+      }
+      BroughtChart again = BroughtChart.of("mine.csv", written, answers);
+      assertThat(again.csv()).isEqualTo(chart.csv());
+    }
   }
 }

@@ -29,6 +29,7 @@ import org.hemwright.workbench.report.CheckAnswer;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every starter is sound as it is, and at every end of every dial (issue 7). */
@@ -119,6 +120,32 @@ class StartersTest {
                         .map(words -> turned + " " + words))
             .toList();
     assertThat(told).isEmpty();
+  }
+
+  /** The bodice's bust dart may be turned into the shoulder, the neck or the waist dart. */
+  @ParameterizedTest
+  @CsvSource({
+    "pivot bust_dart to shoulder at 50% from start as turned_dart, turned_dart, 3",
+    "pivot bust_dart to neck at 60% from start as turned_dart, turned_dart, 3",
+    "merge bust_dart into waist_dart, waist_dart, 0"
+  })
+  void theBustDartMayBeTurned(String line, String dart, int inside) {
+    Starter bodice = Starter.named("darted-bodice").orElseThrow();
+    SizeChart chart =
+        ChartReader.read("sizes.csv", bodice.bytes("sizes.csv")).chart().orElseThrow();
+    String whole = inside > 0 ? line + ", stitched " + inside + " cm short" : line;
+    String text =
+        bodice
+            .document("Turned")
+            .replace("  # To turn the bust dart", "  " + whole + "\n  # To turn the bust dart")
+            .replace("mark front.bust_dart and", "mark front." + dart + " and")
+            .replace("mark front.waist_dart and front.waist_dart and", "mark front.waist_dart and")
+            .replaceAll(
+                "close front\\.bust_dart.*\n",
+                dart.equals("waist_dart") ? "" : "close front." + dart + "\n");
+    Planned planned = Plan.of(DocumentReader.read("pattern.hem", text), chart);
+    assertThat(planned.findings()).isEmpty();
+    assertThat(at(planned.plan(), chart.sizes(), DialSettings.NONE)).isEmpty();
   }
 
   /** Any two dials at their ends at once, in the first, the base and the last size. */
