@@ -174,6 +174,9 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
     Grain grain = piece.get().grain().get();
     double off =
         Math.min(Cloth.between(up, grain.direction()), Cloth.between(down, grain.direction()));
+    if (depth(piece.get(), one.get().path()) <= settings.making().bandDepth()) {
+      return Optional.empty();
+    }
     // The halves of a circle that one seam closes run the same way round: they are no tube.
     boolean closes = up.dot(down) < -StrictMath.cos(ALONG);
     return closes && off > Math.PI / 2 - ALONG
