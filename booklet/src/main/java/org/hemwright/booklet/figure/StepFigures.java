@@ -192,7 +192,7 @@ public final class StepFigures {
         && Turned.isOut(telling, step, piece(first.get()))) {
       Flat flat = first.get().flats().get(0);
       scene.piece(flat);
-      stitched(new LaidLayer(List.of(flat), first.get().seam()), true);
+      stitched(new LaidLayer(List.of(flat), first.get().seam()), true, point -> true);
       show(flat, first.get().seam());
     } else if (inner.isPresent() && outer.isPresent()) {
       laid(second.get(), outer.get(), inner);
@@ -289,7 +289,7 @@ public final class StepFigures {
         ground.flats().size() == 1
             && upper.flats().size() == 1
             && ground.flats().get(0).piece().equals(upper.flats().get(0).piece());
-    stitched(upper, twins);
+    stitched(upper, twins, point -> sides.get(0).depth(point) > 0);
     Labels labels = new Labels(focus).avoid(upper.seam());
     for (int i = 0; i < upper.flats().size(); i++) {
       Flat flat = upper.flats().get(i);
@@ -345,7 +345,7 @@ public final class StepFigures {
           flat.opened().stitchLine().path().moved(flat.motion()),
           flat.wrongSide(),
           Subject.piece(flat.piece()));
-      stitched(new LaidLayer(List.of(flat), bottom.seam()), true);
+      stitched(new LaidLayer(List.of(flat), bottom.seam()), true, point -> true);
       show(flat);
       return;
     }
@@ -358,7 +358,7 @@ public final class StepFigures {
             Subject.piece(flat.piece()));
       }
     }
-    stitched(upper, false);
+    stitched(upper, false, point -> true);
     Box focus = focus(bottom, upper);
     Labels labels = new Labels(focus).avoid(upper.seam());
     for (LaidLayer layer : List.of(bottom, upper)) {
@@ -425,18 +425,21 @@ public final class StepFigures {
    * The lines of stitching, also of the step's other seams that lie on the same piece.
    *
    * @param halves whether a piece that was cut on the fold is sewn on both halves
+   * @param seen what of the table has not been cut away
    */
-  private void stitched(LaidLayer layer, boolean halves) {
+  private void stitched(LaidLayer layer, boolean halves, Predicate<Point> seen) {
     List<Path> lines = new ArrayList<>(layer.seam());
-    for (Work.OfSeam work : step.work(Work.OfSeam.class)) {
-      telling.seam(work.seam()).stream()
-          .flatMap(seam -> seam.joins().stream())
-          .flatMap(join -> join.layers().get(0).run().stream())
-          .forEach(
-              place ->
-                  layer.flats().stream()
-                      .filter(flat -> flat.holds(place))
-                      .forEach(flat -> flat.path(place).ifPresent(lines::add)));
+    if (halves) {
+      for (Work.OfSeam work : step.work(Work.OfSeam.class)) {
+        telling.seam(work.seam()).stream()
+            .flatMap(seam -> seam.joins().stream())
+            .flatMap(join -> join.layers().get(0).run().stream())
+            .forEach(
+                place ->
+                    layer.flats().stream()
+                        .filter(flat -> flat.holds(place))
+                        .forEach(flat -> flat.path(place).ifPresent(lines::add)));
+      }
     }
     if (halves) {
       Flat flat = layer.flats().get(0);
@@ -453,8 +456,10 @@ public final class StepFigures {
     List<Path> once = new ArrayList<>();
     for (Path path : lines) {
       Point middle = path.at(path.length() / 2).point();
-      if (once.stream()
-          .noneMatch(known -> known.at(known.length() / 2).point().distanceTo(middle) < 1)) {
+      boolean shows = layer.seam().contains(path) || seen.test(middle);
+      if (shows
+          && once.stream()
+              .noneMatch(known -> known.at(known.length() / 2).point().distanceTo(middle) < 1)) {
         once.add(path);
       }
     }
@@ -496,7 +501,7 @@ public final class StepFigures {
     scene.piece(flat, side, true);
     scene.piece(turned, side, true, !out);
     shown.add(flat.piece());
-    stitched(upper, false);
+    stitched(upper, false, point -> true);
     scene.words(Integer.toString(flat.number()), axis.toward(there, 0.5));
   }
 
