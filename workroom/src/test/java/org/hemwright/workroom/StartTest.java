@@ -36,7 +36,7 @@ class StartTest {
         Chromium chromium = Chromium.start()) {
       Page page = chromium.page(opened.address(), 1280, 800, false);
       page.waitForSelector(".start-cards img");
-      assertThat(page.locator(".start-card").count()).isEqualTo(9);
+      assertThat(page.locator(".start-card").count()).isEqualTo(11);
       assertThat(page.locator("body").textContent()).contains("No pattern lies here yet");
       page.locator("button.start-card", new Page.LocatorOptions().setHasText("Inlet tee")).click();
       page.waitForSelector(".guide");
