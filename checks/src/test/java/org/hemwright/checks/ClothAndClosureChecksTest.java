@@ -213,7 +213,7 @@ class ClothAndClosureChecksTest {
         .singleElement()
         .asString()
         .startsWith("WARN")
-        .contains("Seam sleeves closes sleeve to a tube");
+        .contains("closes sleeve to a tube");
   }
 
   @Test
