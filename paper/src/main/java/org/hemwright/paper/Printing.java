@@ -221,6 +221,12 @@ public final class Printing {
     return fileName(nests.get(0), format);
   }
 
+  /** The same name, for a run of which nothing is to be drawn. */
+  public static String fileName(SizeRun run, PaperOptions options, PageFormat format) {
+    Optional<View> view = viewsNamed(run, options).stream().findFirst().orElse(Optional.empty());
+    return new FileNames(run).file(view, format.fileName(), "pdf");
+  }
+
   /** The pages of that file, drawn now. */
   public PatternPages pages(PageFormat format) {
     return pages(nests.get(0), format);

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A row of a text table (RFC 4180; semicolons are taken for commas where the first row has more of
- * them, as some spreadsheets write).
+ * A row of a text table (RFC 4180; semicolons or tabs are taken for commas where the first row has
+ * more of them, as some spreadsheets write).
  *
  * @param line where it starts, from 1
  */
@@ -15,11 +15,7 @@ record CsvRow(int line, List<String> cells) {
   }
 
   static List<CsvRow> all(String text) {
-    String first = text.lines().findFirst().orElse("");
-    char comma =
-        first.chars().filter(c -> c == ';').count() > first.chars().filter(c -> c == ',').count()
-            ? ';'
-            : ',';
+    char comma = separator(text.lines().findFirst().orElse(""));
     List<CsvRow> rows = new ArrayList<>();
     List<String> cells = new ArrayList<>();
     StringBuilder cell = new StringBuilder();
@@ -60,5 +56,20 @@ record CsvRow(int line, List<String> cells) {
       rows.add(new CsvRow(started, cells));
     }
     return rows;
+  }
+
+  /** Whichever the first row has most of, as spreadsheets of all countries write. */
+  private static char separator(String first) {
+    char most = ',';
+    for (char each : new char[] {';', '\t'}) {
+      if (count(first, each) > count(first, most)) {
+        most = each;
+      }
+    }
+    return most;
+  }
+
+  private static long count(String text, char wanted) {
+    return text.chars().filter(c -> c == wanted).count();
   }
 }

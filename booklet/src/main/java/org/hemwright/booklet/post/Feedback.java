@@ -120,7 +120,12 @@ public record Feedback(
 
     void read(String file, String text) {
       Map<String, Answer> answers = new LinkedHashMap<>();
-      for (CsvRow row : CsvRow.all(text)) {
+      List<CsvRow> rows = CsvRow.all(text);
+      if (rows.stream().noneMatch(row -> row.cells().size() >= 3)) {
+        findings.add(Finding.fail("feedback-columns", file).at(new Origin(file, 1, 1)).build());
+        return;
+      }
+      for (CsvRow row : rows) {
         if (row.cells().size() >= 3 && !row.cells().get(2).isBlank()) {
           answers.put(
               row.cells().get(0).strip(),
@@ -176,6 +181,9 @@ public record Feedback(
       if (parts[0].equals("finished") && parts.length == 2) {
         OptionalDouble mm = length(answer);
         Optional<Double> predicted = predicted(view, parts[1], size);
+        if (mm.isPresent() && !view.isEmpty() && predicted.isEmpty()) {
+          findings.add(Finding.warn("feedback-level", parts[1]).at(answer.origin()).build());
+        }
         if (mm.isPresent() && predicted.isPresent()) {
           measured.add(new Measured(tester, size, parts[1], mm.getAsDouble(), predicted.get()));
         }
@@ -183,6 +191,9 @@ public record Feedback(
         OptionalDouble used = length(answer);
         Answer width = answers.get("cloth." + parts[1] + ".width");
         OptionalDouble wide = width == null ? OptionalDouble.empty() : length(width);
+        if (width == null) {
+          findings.add(Finding.warn("feedback-width", parts[1]).at(answer.origin()).build());
+        }
         if (used.isPresent() && wide.isPresent()) {
           cloth.add(
               new Used(
@@ -207,7 +218,7 @@ public record Feedback(
     /** A length as people write it, metres and yards too; centimetres where no unit is said. */
     private OptionalDouble length(Answer answer) {
       String text = answer.text().replace(',', '.').strip();
-      if (text.matches("[0-9.]+ ?m")) {
+      if (text.matches("([0-9]+(\\.[0-9]*)?|\\.[0-9]+) ?m")) {
         return OptionalDouble.of(METRE * Double.parseDouble(text.replaceAll("[^0-9.]", "")));
       }
       boolean yards = text.endsWith("yd");

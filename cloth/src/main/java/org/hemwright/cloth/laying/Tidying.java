@@ -28,6 +28,11 @@ final class Tidying {
   private final int[] cut;
   private final double[] x;
   private final double[] y;
+  private final double[] wide;
+  private final double[] high;
+  private final double[][] lows;
+  private final double[][] highs;
+  private final double all;
   private final double length;
 
   private Tidying(LayTask task, Places layout, double length) {
@@ -37,6 +42,20 @@ final class Tidying {
     x = layout.x.clone();
     y = layout.y.clone();
     this.length = length;
+    wide = new double[cut.length];
+    high = new double[cut.length];
+    lows = new double[cut.length][];
+    highs = new double[cut.length][];
+    double sum = 0;
+    for (int copy = 0; copy < cut.length; copy++) {
+      Cut own = task.forms.cuts().get(cut[copy]);
+      wide[copy] = (double) own.width();
+      high[copy] = (double) own.height();
+      lows[copy] = own.lanes().stream().mapToDouble(lane -> (double) lane.low()).toArray();
+      highs[copy] = own.lanes().stream().mapToDouble(lane -> (double) lane.high()).toArray();
+      sum += 2 * wide[copy];
+    }
+    all = sum;
   }
 
   /**
@@ -60,8 +79,7 @@ final class Tidying {
     Arrays.setAll(order, i -> i);
     Arrays.sort(
         order,
-        (a, b) ->
-            width(a) != width(b) ? Double.compare(width(b), width(a)) : Integer.compare(a, b));
+        (a, b) -> wide[a] != wide[b] ? Double.compare(wide[b], wide[a]) : Integer.compare(a, b));
     for (int round = 0; round < MOST_ROUNDS; round++) {
       boolean moved = false;
       for (int copy : order) {
@@ -81,15 +99,31 @@ final class Tidying {
     double oldX = x[copy];
     double oldY = y[copy];
     double now = tidiness();
+    double[] stillAlong = new double[cut.length];
+    double[] stillAcross = new double[cut.length];
+    for (int other = 0; other < cut.length; other++) {
+      stillAlong[other] = along(other, copy);
+      stillAcross[other] = across(other, copy);
+    }
     List<Move> moves = new ArrayList<>();
+    double[] across = placesAcross(copy);
+    List<double[]> acrossOf = across(copy, across, stillAcross);
+    boolean first = true;
     for (double newX : placesAlong(copy)) {
-      for (double newY : placesAcross(copy)) {
-        x[copy] = newX;
-        y[copy] = newY;
-        double then = tidiness();
+      x[copy] = newX;
+      double[] along = along(copy, stillAlong);
+      for (int i = 0; i < across.length; i++) {
+        double then = tidiness(along, acrossOf.get(i));
         if (then > now + BETTER) {
-          moves.add(new Move(newX, newY, then, Math.abs(newX - oldX) + Math.abs(newY - oldY)));
+          double way = Math.abs(newX - oldX) + Math.abs(across[i] - oldY);
+          moves.add(new Move(newX, across[i], then, way));
         }
+      }
+      if (first && across.length > 0) {
+        y[copy] = across[across.length - 1];
+        across = placesAcross(copy);
+        acrossOf = across(copy, across, stillAcross);
+        first = false;
       }
     }
     x[copy] = oldX;
@@ -116,91 +150,128 @@ final class Tidying {
   }
 
   private Set<Double> placesAlong(int copy) {
-    Set<Double> places = new TreeSet<>(List.of(x[copy], 0.0, length - width(copy)));
+    Set<Double> places = new TreeSet<>(List.of(x[copy], 0.0, length - wide[copy]));
     for (int other = 0; other < cut.length; other++) {
       if (other != copy) {
-        double right = x[other] + width(other);
-        places.addAll(List.of(x[other], right, x[other] - width(copy), right - width(copy)));
+        double right = x[other] + wide[other];
+        places.addAll(List.of(x[other], right, x[other] - wide[copy], right - wide[copy]));
       }
     }
-    places.removeIf(place -> place < 0 || place > length - width(copy));
+    places.removeIf(place -> place < 0 || place > length - wide[copy]);
     if (task.room.onBars(cut[copy])) {
       places.removeIf(place -> task.room.nearestX(cut[copy], length, place) != place);
     }
     return places;
   }
 
-  private Set<Double> placesAcross(int copy) {
+  private double[] placesAcross(int copy) {
     Set<Double> places = new TreeSet<>(List.of(y[copy]));
-    for (LaneRange lane : own(copy).lanes()) {
-      places.addAll(List.of((double) lane.low(), (double) lane.high()));
+    for (int lane = 0; lane < lows[copy].length; lane++) {
+      places.addAll(List.of(lows[copy][lane], highs[copy][lane]));
     }
     for (int other = 0; other < cut.length; other++) {
       if (other != copy) {
-        double top = y[other] + height(other);
-        places.addAll(List.of(y[other], top, y[other] - height(copy), top - height(copy)));
+        double top = y[other] + high[other];
+        places.addAll(List.of(y[other], top, y[other] - high[copy], top - high[copy]));
       }
     }
-    places.removeIf(
-        place ->
-            own(copy).lanes().stream()
-                .noneMatch(lane -> place >= (double) lane.low() && place <= (double) lane.high()));
-    return places;
+    return places.stream()
+        .mapToDouble(place -> place)
+        .filter(place -> inLane(copy, place))
+        .toArray();
+  }
+
+  private boolean inLane(int copy, double place) {
+    for (int lane = 0; lane < lows[copy].length; lane++) {
+      if (place >= lows[copy][lane] && place <= highs[copy][lane]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What each copy counts along the strip with one of them where it now stands. */
+  private double[] along(int moved, double[] still) {
+    double[] along = still.clone();
+    along[moved] = along(moved, moved);
+    for (int other = 0; other < cut.length; other++) {
+      if (other != moved && still[other] == 0 && meet(x, wide, other, moved)) {
+        along[other] = IN_LINE;
+      }
+    }
+    return along;
+  }
+
+  /** What each copy counts across the strip, with one of them at each of some places. */
+  private List<double[]> across(int moved, double[] places, double[] still) {
+    List<double[]> all = new ArrayList<>();
+    double stands = y[moved];
+    for (double place : places) {
+      y[moved] = place;
+      double[] across = still.clone();
+      across[moved] = across(moved, moved);
+      for (int other = 0; other < cut.length; other++) {
+        if (other != moved && still[other] == 0 && meet(y, high, other, moved)) {
+          across[other] = IN_LINE;
+        }
+      }
+      all.add(across);
+    }
+    y[moved] = stands;
+    return all;
   }
 
   private double tidiness() {
-    double all = 0;
+    double[] along = new double[cut.length];
+    double[] across = new double[cut.length];
+    for (int copy = 0; copy < cut.length; copy++) {
+      along[copy] = along(copy, copy);
+      across[copy] = across(copy, copy);
+    }
+    return tidiness(along, across);
+  }
+
+  private double tidiness(double[] along, double[] across) {
     double tidy = 0;
     for (int copy = 0; copy < cut.length; copy++) {
-      all += 2 * width(copy);
-      tidy += width(copy) * (along(copy) + across(copy));
+      tidy += wide[copy] * (along[copy] + across[copy]);
     }
     return tidy / all;
   }
 
-  private double along(int copy) {
-    double left = x[copy];
-    double right = left + width(copy);
-    if (left == 0 || right == length) {
+  /** What a copy counts along the strip, another left out of account. */
+  private double along(int copy, int without) {
+    if (x[copy] == 0 || x[copy] + wide[copy] == length) {
       return 1;
     }
-    for (int other = 0; other < cut.length; other++) {
-      double start = x[other];
-      double end = start + width(other);
-      if (other != copy && (left == start || left == end || right == start || right == end)) {
-        return IN_LINE;
-      }
-    }
-    return 0;
+    return inLine(x, wide, copy, without) ? IN_LINE : 0;
   }
 
-  private double across(int copy) {
-    double low = y[copy];
-    double high = low + height(copy);
-    for (LaneRange lane : own(copy).lanes()) {
-      if (low == (double) lane.low() || low == (double) lane.high()) {
+  /** What a copy counts across the strip, another left out of account. */
+  private double across(int copy, int without) {
+    for (int lane = 0; lane < lows[copy].length; lane++) {
+      if (y[copy] == lows[copy][lane] || y[copy] == highs[copy][lane]) {
         return 1;
       }
     }
-    for (int other = 0; other < cut.length; other++) {
-      double foot = y[other];
-      double top = foot + height(other);
-      if (other != copy && (low == foot || low == top || high == foot || high == top)) {
-        return IN_LINE;
+    return inLine(y, high, copy, without) ? IN_LINE : 0;
+  }
+
+  private static boolean inLine(double[] from, double[] extent, int copy, int without) {
+    for (int other = 0; other < from.length; other++) {
+      if (other != copy && other != without && meet(from, extent, copy, other)) {
+        return true;
       }
     }
-    return 0;
+    return false;
   }
 
-  private Cut own(int copy) {
-    return task.forms.cuts().get(cut[copy]);
-  }
-
-  private double width(int copy) {
-    return (double) own(copy).width();
-  }
-
-  private double height(int copy) {
-    return (double) own(copy).height();
+  /** Whether a side of one box is in line with a side of another. */
+  private static boolean meet(double[] from, double[] extent, int one, int other) {
+    double low = from[one];
+    double high = low + extent[one];
+    double foot = from[other];
+    double top = foot + extent[other];
+    return low == foot || low == top || high == foot || high == top;
   }
 }

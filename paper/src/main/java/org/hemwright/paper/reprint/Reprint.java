@@ -60,14 +60,15 @@ public record Reprint(
   public static List<Reprint> of(SizeRun old, SizeRun now, PaperOptions options) {
     Printing was = Printing.of(old, options);
     Printing is = Printing.of(sameVersion(old, now), options);
-    Printing named = Printing.of(now, options);
+    List<PageFormat> papersBefore = was.formats();
     List<Reprint> files = new ArrayList<>();
     for (PageFormat format : is.formats()) {
       PatternPages before =
-          was.formats().contains(format)
+          papersBefore.contains(format)
               ? was.pages(format)
               : new PatternPages(List.of(), List.of(), List.of());
-      files.add(compared(named.fileName(format), format, before, is.pages(format)));
+      String file = Printing.fileName(now, options, format);
+      files.add(compared(file, format, before, is.pages(format)));
     }
     return files;
   }

@@ -8,6 +8,8 @@ import java.util.TreeMap;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.post.Feedback;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The testers' form goes out and comes back. */
 class FeedbackTest {
@@ -97,5 +99,53 @@ class FeedbackTest {
         .containsExactlyInAnyOrder("feedback-version", "feedback-view", "feedback-length");
     assertThat(read.findings())
         .allSatisfy(finding -> assertThat(finding.origin().orElseThrow().line()).isGreaterThan(1));
+  }
+
+  /** What spreadsheets of other countries make of the form: semicolons or tabs, decimal commas. */
+  @ParameterizedTest
+  @ValueSource(strings = {";", "\t"})
+  void aFormSavedByAnotherCountrysSpreadsheetIsReadAsItWasMeant(String separator) {
+    String csv =
+        String.join(
+            "\r\n",
+            "\uFEFFfield|question|answer",
+            "tester||Cleo",
+            "version||1.0",
+            "size||16",
+            "view||B",
+            "finished.hip||153,4",
+            "cloth.main.width||150 cm",
+            "cloth.main.used||1,4 m",
+            "step.close_feed||",
+            "");
+    Feedback read = MADE.feedback(new TreeMap<>(Map.of("cleo.csv", csv.replace("|", separator))));
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.measured().get(0).measured()).isEqualTo(1534);
+    assertThat(read.cloth().get(0).used()).isEqualTo(1400);
+    assertThat(read.problems()).isEmpty();
+  }
+
+  @Test
+  void nothingIsLeftOutInSilence() {
+    assertThat(MADE.feedback(new TreeMap<>(Map.of("two.csv", "size,16\nview,B\n"))).findings())
+        .extracting(finding -> finding.code())
+        .containsExactly("feedback-columns");
+    Feedback read =
+        MADE.feedback(
+            new TreeMap<>(
+                Map.of(
+                    "dora.csv",
+                    """
+                    tester,,Dora
+                    version,,1.0
+                    size,,16
+                    view,,B
+                    finished.knee,,90 cm
+                    finished.hip,,1.2.3 m
+                    cloth.main.used,,1.4 m
+                    """)));
+    assertThat(read.findings())
+        .extracting(finding -> finding.code())
+        .containsExactlyInAnyOrder("feedback-level", "feedback-length", "feedback-width");
   }
 }
