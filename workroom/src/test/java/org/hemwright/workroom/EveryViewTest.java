@@ -63,6 +63,9 @@ class EveryViewTest {
               look(
                   page, pictures, page.locator("#jobs button").nth(job).textContent(), width, dark);
             }
+            page.locator("#moments").click();
+            page.waitForTimeout(400);
+            look(page, pictures, "moments", width, dark);
             page.locator("#jobs button", new Page.LocatorOptions().setHasText("Draft")).click();
             table.choose("Sleeve");
             page.waitForTimeout(300);
