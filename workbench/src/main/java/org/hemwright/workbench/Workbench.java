@@ -44,6 +44,7 @@ import org.hemwright.exchange.rule.RuleTableReader;
 import org.hemwright.exchange.run.SizeRunJson;
 import org.hemwright.exchange.sample.ReadSamples;
 import org.hemwright.exchange.sample.SampleLogReader;
+import org.hemwright.paper.LinesApartCheck;
 import org.hemwright.paper.Paper;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.PrintedFile;
@@ -97,7 +98,8 @@ public final class Workbench {
   /** Every check, in the order in which they are told. A check that is not here does not run. */
   private static final List<Check> CHECKS =
       Stream.concat(
-              StandardChecks.with(CheckSettings.HANDBOOK).stream(), Stream.of(WordsFitCheck.USUAL))
+              StandardChecks.with(CheckSettings.HANDBOOK).stream(),
+              Stream.of(WordsFitCheck.USUAL, LinesApartCheck.USUAL))
           .toList();
 
   /** The answer in which bad lines of the sample log are told. */

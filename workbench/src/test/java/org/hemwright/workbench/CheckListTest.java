@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.hemwright.checks.CheckSettings;
 import org.hemwright.checks.StandardChecks;
+import org.hemwright.paper.LinesApartCheck;
 import org.hemwright.paper.nest.WordsFitCheck;
 import org.hemwright.pattern.Check;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,8 @@ class CheckListTest {
   private static final Path PAGE = ROOT.resolve("docs/checks.md");
   private static final List<Check> CHECKS =
       Stream.concat(
-              StandardChecks.with(CheckSettings.HANDBOOK).stream(), Stream.of(WordsFitCheck.USUAL))
+              StandardChecks.with(CheckSettings.HANDBOOK).stream(),
+              Stream.of(WordsFitCheck.USUAL, LinesApartCheck.USUAL))
           .toList();
 
   /** What a customer would find while sewing, and the checks that find it first. */
@@ -114,6 +116,7 @@ class CheckListTest {
             asked("stretch arrow on knits", "stretch-arrow"),
             asked("lengthen lines where the trade expects them", "lengthen"),
             asked("text that does not fit", "words-fit"),
+            asked("lines too close to tell apart in print", "lines-apart"),
             asked("pieces wider than each cloth", "cloth-width", "split"),
             asked("views with all that is sewn to their pieces", "view-whole"),
             asked(
@@ -228,6 +231,7 @@ class CheckListTest {
     for (String folder :
         List.of(
             "checks/src/main/java/org/hemwright/checks",
+            "paper/src/main/java/org/hemwright/paper",
             "paper/src/main/java/org/hemwright/paper/nest")) {
       Path path = ROOT.resolve(folder).resolve(name + ".java");
       if (Files.exists(path)) {
