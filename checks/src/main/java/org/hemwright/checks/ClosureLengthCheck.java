@@ -113,7 +113,9 @@ record ClosureLengthCheck(CheckSettings settings) implements EachSizeCheck {
             .min(Comparator.comparingDouble(at -> Math.abs(at - slit)))
             .map(OptionalDouble::of)
             .orElse(OptionalDouble.empty());
-    if (nearest.isEmpty() || Math.abs(nearest.getAsDouble() - slit) > off) {
+    // A slit that is longer than the edge ends on the piece that is sewn on there.
+    boolean endsHere = slit <= edge.path().length() + off;
+    if (endsHere && (nearest.isEmpty() || Math.abs(nearest.getAsDouble() - slit) > off)) {
       Finding.Builder finding =
           told("closure-notch", piece, opening, left, step, slit)
               .with("edge", edge.name())

@@ -32,8 +32,8 @@ import org.hemwright.pattern.piece.Piece;
  * @param from shorter edges are not looked at (mm)
  */
 public record LinesApartCheck(double merged, double mostOf, double from) implements Check {
-  /** Two cut lines that cover half of each other, over most of an edge. */
-  public static final LinesApartCheck USUAL = new LinesApartCheck(Pens.CUT.width() / 2, 0.7, 60);
+  /** Two cut lines a quarter of their width apart, over most of an edge. */
+  public static final LinesApartCheck USUAL = new LinesApartCheck(Pens.CUT.width() / 4, 0.7, 60);
 
   private static final int STATIONS = 10;
 

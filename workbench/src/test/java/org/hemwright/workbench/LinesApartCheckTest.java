@@ -46,7 +46,7 @@ class LinesApartCheckTest {
         found(
             "eddy-skirt",
             "let width = 13 cm, then 14 cm from size 18, then 15 cm from size 30",
-            "let width = 13 cm + hip / 400");
+            "let width = 13 cm + hip / 500");
     assertThat(findings).isNotEmpty();
     Finding first = findings.get(0);
     assertThat(first.code()).isEqualTo("lines-close");
