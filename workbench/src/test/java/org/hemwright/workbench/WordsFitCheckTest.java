@@ -60,7 +60,7 @@ class WordsFitCheckTest {
     String title =
         "A very long title that no small piece can hold at any readable size whatever one does, and"
             + " so on and so forth, with many more words that nobody ever reads on paper at all, ";
-    assertThat(found("brackish-skirt", "\"Waist facing, back\"", "\"" + title + "\""))
+    assertThat(found("brackish-skirt", "\"Back waist facing\"", "\"" + title + "\""))
         .singleElement()
         .satisfies(
             finding -> {
