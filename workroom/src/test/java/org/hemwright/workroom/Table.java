@@ -82,15 +82,18 @@ record Table(Page page) {
             """);
   }
 
-  /** Puts the caret at the end of the first line that holds these words. */
+  /** Puts the caret after these words, once the text that holds them has come. */
   Table caretAfter(String words) {
     page.evaluate(
         """
         async (words) => {
           const { EditorView } = await import('@codemirror/view');
           const view = EditorView.findFromDOM(document.querySelector('.cm-editor'));
-          const at = view.state.doc.toString().indexOf(words);
-          const line = view.state.doc.lineAt(at);
+          const find = () => view.state.doc.toString().indexOf(words);
+          for (let i = 0; i < 200 && find() < 0; i += 1) {
+            await new Promise((done) => setTimeout(done, 100));
+          }
+          const at = find();
           view.dispatch({ selection: { anchor: at + words.length }, scrollIntoView: true });
           view.focus();
         }
