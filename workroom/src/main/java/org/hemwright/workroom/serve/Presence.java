@@ -57,9 +57,4 @@ final class Presence {
     }
     return windows > 0;
   }
-
-  @Override
-  public String toString() {
-    return windows + " windows";
-  }
 }
