@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.hemwright.workbench.BrowserDoor;
+import org.hemwright.workbench.starter.ChartRun;
+import org.hemwright.workbench.starter.NewFolder;
+import org.hemwright.workbench.starter.Starter;
 import org.hemwright.workroom.keep.Remembered;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -91,6 +94,35 @@ class StartTest {
       page.waitForSelector(".tape-slide span");
       assertThat(page.locator("#title").textContent()).isEqualTo("<b>My</b> 'tee'");
       assertThat(chromium.complaints()).isEmpty();
+    }
+  }
+
+  @Test
+  void aBlockIsBegunForTheSizeRunThatSheChooses() throws Exception {
+    try (BrowserDoor.Opened opened = open();
+        Chromium chromium = Chromium.start()) {
+      Page page = chromium.page(opened.address(), 1280, 800, false);
+      page.waitForSelector(".start-cards");
+      assertThat(page.locator("input[name='run']:checked").getAttribute("value"))
+          .isEqualTo("women");
+      page.locator("input[value='skirt-block']").check();
+      assertThat(page.locator("input[value='men']").isDisabled()).isTrue();
+      assertThat(page.locator(".start-runs").textContent())
+          .contains("Fitted skirt is not drafted for this run.");
+      page.locator("input[value='knit-tee']").check();
+      page.locator("input[value='children']").focus();
+      page.keyboard().press("Space");
+      page.getByLabel("What is it called?").fill("Sand tee");
+      page.keyboard().press("Enter");
+      page.waitForSelector(".tape-slide span");
+      assertThat(page.locator(".tape-slide").textContent()).contains("122");
+      assertThat(chromium.complaints()).isEmpty();
+    }
+    Path begun = place.resolve("sand-tee");
+    NewFolder byHand = NewFolder.called("Sand tee", Files.createDirectory(place.resolve("other")));
+    byHand.fill(Starter.named("knit-tee").orElseThrow(), ChartRun.named("children").orElseThrow());
+    for (String file : List.of("pattern.hem", "sizes.csv")) {
+      assertThat(begun.resolve(file)).hasSameBinaryContentAs(byHand.path().resolve(file));
     }
   }
 

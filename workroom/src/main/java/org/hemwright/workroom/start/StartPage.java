@@ -23,6 +23,7 @@ import org.hemwright.workbench.folder.FolderFile;
 import org.hemwright.workbench.folder.PackedFolder;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.starter.ChartRun;
 import org.hemwright.workbench.starter.NewFolder;
 import org.hemwright.workbench.starter.Starter;
 import org.hemwright.workroom.keep.Remembered;
@@ -36,8 +37,8 @@ import org.hemwright.workroom.talk.Window;
  *
  * <p>{@code {"ask": "start"}} gives what there is to open; {@code "picture"} with {@code shelf} and
  * {@code name} its pieces in the base size. {@code "open"} with {@code folder}, {@code "copy"} with
- * the {@code name} of an example and {@code "begin"} with {@code starter} and {@code name} answer
- * whether it is {@code opened}, else {@code why} not and at which {@code place}.
+ * the {@code name} of an example and {@code "begin"} with {@code starter}, {@code run} and {@code
+ * name} answer whether it is {@code opened}, else {@code why} not and at which {@code place}.
  */
 public final class StartPage implements Host, AutoCloseable {
   private static final String EXAMPLES = "examples";
@@ -108,7 +109,7 @@ public final class StartPage implements Host, AutoCloseable {
             case "picture" -> picture(question);
             case "open" -> open(path(question.text("folder")));
             case "copy" -> copy(question.text("name"));
-            case "begin" -> begin(question.text("starter"), question.text("name"));
+            case "begin" -> begin(question);
             default -> throw new Question.Unclear("nobody here answers to that word");
           };
       window.send(new Frame(head.put("answer", id)));
@@ -137,7 +138,14 @@ public final class StartPage implements Host, AutoCloseable {
             .forEach(each -> folder(each, folders));
     ArrayNode starters = head.putArray(STARTERS);
     for (Starter starter : Starter.all()) {
-      starters.addObject().put("name", starter.name()).put("words", starter.words());
+      ObjectNode told =
+          starters.addObject().put("name", starter.name()).put("words", starter.words());
+      ArrayNode runs = told.putArray("runs");
+      starter.charts().forEach(run -> runs.add(run.name()));
+    }
+    ArrayNode runs = head.putArray("runs");
+    for (ChartRun run : ChartRun.all()) {
+      runs.addObject().put("name", run.name()).put("words", run.words());
     }
     ArrayNode examples = head.putArray(EXAMPLES);
     for (PackedFolder example : PackedFolder.EXAMPLES) {
@@ -223,15 +231,20 @@ public final class StartPage implements Host, AutoCloseable {
     return open(place);
   }
 
-  private ObjectNode begin(String starter, String name) throws Question.Unclear {
+  private ObjectNode begin(Question question) throws Question.Unclear {
     Starter chosen =
-        Starter.named(starter).orElseThrow(() -> new Question.Unclear("there is no such block"));
-    NewFolder folder = NewFolder.called(name, beside);
+        Starter.named(question.text("starter"))
+            .orElseThrow(() -> new Question.Unclear("there is no such block"));
+    ChartRun run =
+        ChartRun.named(question.text("run"))
+            .filter(chosen.charts()::contains)
+            .orElseThrow(() -> new Question.Unclear("the block is not drafted for that size run"));
+    NewFolder folder = NewFolder.called(question.text("name"), beside);
     if (folder.isTaken()) {
       return no("taken", folder.path().toString());
     }
     try {
-      folder.fill(chosen);
+      folder.fill(chosen, run);
     } catch (IOException full) {
       return no("unwritable", folder.path().toString());
     }

@@ -1,12 +1,13 @@
 // The page before a pattern is open: those of last time, blocks to begin from, whole garments to look at.
 import { ask, hear, open, ready } from '../line.js';
-import { fill, make } from '../dom.js';
-import { BLOCKS, START } from '../words/start.js';
+import { fill, make, set } from '../dom.js';
+import { BLOCKS, RUNS, START } from '../words/start.js';
 
 const place = document.getElementById('start');
 let told = null;
 let chosen = '';
 let title = '';
+let run = 'women';
 
 const status = make('p', { class: 'status', role: 'status' });
 const refusal = make('p', { class: 'refusal', role: 'alert' });
@@ -66,9 +67,11 @@ function folders() {
 
 function begin() {
   const name = make('input', { type: 'text', id: 'name', autocomplete: 'off', maxlength: 80, 'aria-describedby': 'lies', value: title, oninput: () => { title = name.value; } });
+  const runs = sizeRuns();
   const blocks = told.starters.map((each) => {
     const called = BLOCKS[each.name] ?? each.name;
-    const pick = make('input', { type: 'radio', name: 'block', value: each.name, onchange: () => { chosen = each.name; } });
+    const pick = make('input', { type: 'radio', name: 'block', value: each.name, onchange: () => { chosen = each.name; runs.offer(each); } });
+    pick.checked = each.name === chosen;
     return make('li', {}, make('label', { class: 'start-card' }, picture('starters', each.name, called),
         make('span', { class: 'start-words' }, make('span', { class: 'start-name' }, pick, make('b', {}, called)), make('span', { class: 'soft' }, each.words))));
   });
@@ -76,10 +79,32 @@ function begin() {
       make('form', { onsubmit: (event) => {
         event.preventDefault();
         if (!chosen) say(START.choose, true);
-        else if (!title.trim()) { say(START.name, true); name.focus(); } else go('begin', { starter: chosen, name: title.trim() }, title.trim());
+        else if (!title.trim()) { say(START.name, true); name.focus(); } else go('begin', { starter: chosen, run, name: title.trim() }, title.trim());
       } }, make('fieldset', {}, make('legend', { class: 'soft' }, START.blocks), make('ul', { class: 'start-cards four' }, ...blocks)),
-      make('div', { class: 'begin-row' }, make('label', { for: 'name' }, START.named), name, make('button', { type: 'submit', class: 'chief' }, START.start)),
+      runs.part, make('div', { class: 'begin-row' }, make('label', { for: 'name' }, START.named), name, make('button', { type: 'submit', class: 'chief' }, START.start)),
       make('p', { class: 'soft', id: 'lies' }, START.lies(told.place))));
+}
+
+/** The size runs to choose among; those that a block is not drafted for cannot be chosen with it. */
+function sizeRuns() {
+  const rows = told.runs.map((each) => {
+    const words = RUNS[each.name] ?? { title: each.words, fits: '' };
+    const pick = make('input', { type: 'radio', name: 'run', value: each.name, onchange: () => { run = each.name; } });
+    pick.checked = each.name === run;
+    const beside = make('span', { class: 'soft' }, set(words.fits));
+    return { each, words, pick, beside, row: make('label', { class: 'start-run' }, pick, make('span', {}, make('b', {}, words.title), beside)) };
+  });
+  const offer = (block) => {
+    for (const { each, words, pick, beside } of rows) {
+      pick.disabled = !block.runs.includes(each.name);
+      fill(beside, set(pick.disabled ? START.notFor(BLOCKS[block.name] ?? block.name) : words.fits));
+    }
+    if (!block.runs.includes(run)) rows.find((row) => !row.pick.disabled).pick.click();
+  };
+  const block = told.starters.find((each) => each.name === chosen);
+  if (block) offer(block);
+  return { offer, part: make('fieldset', { class: 'start-runs' }, make('legend', {}, START.run),
+      make('div', { class: 'start-run-list' }, ...rows.map(({ row }) => row)), make('p', { class: 'soft' }, START.runHint)) };
 }
 
 function look() {

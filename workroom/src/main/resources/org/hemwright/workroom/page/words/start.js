@@ -21,6 +21,9 @@ export const START = {
   typedHint: 'Its folder, as your file window shows it',
   open: 'Open it',
   blocks: 'A sound block to begin from; every number in it can be changed.',
+  run: 'Whom is it for?',
+  runHint: 'Size runs of our own, copied from none. They fit no one in particular: measure the people you draft for, and put your own numbers in under Bodies.',
+  notFor: (block) => `${block} is not drafted for this run.`,
   named: 'What is it called?',
   lies: (place) => `It will lie in a folder of its own in ${place}.`,
   start: 'Begin',
@@ -41,4 +44,12 @@ export const BLOCKS = {
   'skirt-block': 'Fitted skirt',
   'raglan-top': 'Raglan top',
   'darted-bodice': 'Darted bodice',
+};
+
+/** A size run, and whom it fits. */
+export const RUNS = {
+  women: { title: 'Women, sizes 6 to 22', fits: 'Bust 80 to 116 cm \u00b7 31 1/2 to 45 5/8 in, of about 168 cm; drafted in 12.' },
+  plus: { title: 'Women of larger sizes, 20 to 36', fits: 'Bust 110 to 158 cm \u00b7 43 1/4 to 62 1/4 in, of about 168 cm; drafted in 28.' },
+  men: { title: 'Men, sizes 88 to 124', fits: 'A size is its chest in centimetres: 88 to 124 cm \u00b7 34 5/8 to 48 7/8 in; drafted in 104.' },
+  children: { title: 'Children, sizes 92 to 152', fits: 'A size is the height in centimetres: 92 to 152 cm \u00b7 36 1/4 to 59 7/8 in, boys and girls alike; drafted in 122. Girths differ more than heights tell.' },
 };
