@@ -1,7 +1,6 @@
 package org.hemwright.workroom;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.hemwright.workbench.folder.DiskFolder;
-import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.keep.Remembered;
 import org.hemwright.workroom.room.Room;
@@ -75,7 +73,7 @@ final class House implements Reception, Opener, AutoCloseable {
     if (open.isPresent()) {
       return Outcome.OPEN;
     }
-    if (!Files.isRegularFile(folder.resolve(PatternFolder.DOCUMENT))) {
+    if (!Keeper.hasDocument(folder)) {
       return Outcome.NONE;
     }
     return enter(folder);

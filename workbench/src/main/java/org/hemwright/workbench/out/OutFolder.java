@@ -10,6 +10,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
 /**
@@ -134,6 +136,39 @@ public record OutFolder(Path path) {
     Path file = within(path, name);
     Files.createDirectories(file.getParent());
     return replace(file, content);
+  }
+
+  /**
+   * The same for a file that other programs write as well: it keeps who may do what with it, and is
+   * written only if nothing spoke against it up to the moment at which it takes its name.
+   *
+   * @param still whether it may yet be written
+   * @return whether it was written
+   */
+  public boolean replace(String name, byte[] content, BooleanSupplier still) throws IOException {
+    Path file = within(path, name);
+    Files.createDirectories(file.getParent());
+    Path aside = aside();
+    try {
+      write(aside, content);
+      if (!still.getAsBoolean()) {
+        return false;
+      }
+      keepRights(file, aside);
+      Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      return true;
+    } finally {
+      Files.deleteIfExists(aside);
+    }
+  }
+
+  /** What may be done with a file is done with the one that takes its place; where it is known. */
+  private static void keepRights(Path file, Path aside) throws IOException {
+    PosixFileAttributeView rights =
+        Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+    if (rights != null && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      Files.setPosixFilePermissions(aside, rights.readAttributes().permissions());
+    }
   }
 
   private static Path within(Path folder, String name) {

@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.hemwright.workbench.folder.DiskFolder;
-import org.hemwright.workbench.folder.FolderFile;
+import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workroom.history.Revision;
 import org.hemwright.workroom.history.Splice;
@@ -47,6 +48,9 @@ public final class Keeper implements AutoCloseable {
   private final Map<String, FileForm> forms = new HashMap<>();
   private final List<Revision> history = new ArrayList<>();
   private final List<Revision> found = new ArrayList<>();
+
+  /** The number of the last revision that the journal has. */
+  private int written;
 
   private Keeper(Path folder, FileChannel lockFile, FileLock lock) {
     this.folder = folder;
@@ -84,10 +88,19 @@ public final class Keeper implements AutoCloseable {
   private void read() throws IOException {
     List<Entry> entries = journal.read();
     entries.forEach(entry -> history.add(entry.revision()));
-    DiskFolder disk = new DiskFolder(folder);
-    for (String name : disk.names()) {
+    written = history.isEmpty() ? 0 : history.get(history.size() - 1).number();
+    Path lost = folder.resolve(PLACE).resolve("kept").resolve(PatternFolder.DOCUMENT);
+    if (Files.isRegularFile(lost, LinkOption.NOFOLLOW_LINKS)
+        && OnDisk.of(folder, PatternFolder.DOCUMENT) instanceof OnDisk.Absent) {
+      String copy = Files.readString(lost);
+      String now = replayed(PatternFolder.DOCUMENT, copy, entries);
+      texts.put(PatternFolder.DOCUMENT, now);
+      journalled.put(PatternFolder.DOCUMENT, now);
+      kept.put(PatternFolder.DOCUMENT, copy);
+    }
+    for (String name : new DiskFolder(folder).names()) {
       if (isText(name)) {
-        Optional<String> there = there(name);
+        Optional<String> there = there(name).text();
         if (there.isPresent()) {
           String now = caughtUp(name, there.get(), entries);
           texts.put(name, now);
@@ -161,15 +174,13 @@ public final class Keeper implements AutoCloseable {
     return name.endsWith(".hem") || name.endsWith(".csv") || name.endsWith(".md");
   }
 
-  /** A file's text as it stands on the disk; absent where there is none that can be edited. */
-  private Optional<String> there(String name) {
-    FolderFile file = new DiskFolder(folder).file(name);
-    if (!(file instanceof FolderFile.Content content)) {
-      return Optional.empty();
+  /** What lies on the disk; how a text lies in its file is remembered. */
+  private OnDisk there(String name) {
+    OnDisk there = OnDisk.of(folder, name);
+    if (there instanceof OnDisk.Text text) {
+      forms.put(name, text.form());
     }
-    Optional<FileForm> form = FileForm.of(name, content.bytes());
-    form.ifPresent(known -> forms.put(name, known));
-    return form.map(known -> known.text(content.bytes()));
+    return there;
   }
 
   /** The texts as they stood when the folder was opened, by file name. */
@@ -187,32 +198,76 @@ public final class Keeper implements AutoCloseable {
     return found;
   }
 
+  /** Whether a folder has a document, or a copy of one that is not there any more. */
+  public static boolean hasDocument(Path folder) {
+    return Files.isRegularFile(folder.resolve(PatternFolder.DOCUMENT))
+        || Files.isRegularFile(
+            folder.resolve(PLACE).resolve("kept").resolve(PatternFolder.DOCUMENT));
+  }
+
+  /** Why a text could not be put into its file; the journal has it all the same. */
+  public enum Withheld {
+    /** What lies there is no text that can be read here, so that nothing is put in its place. */
+    FOREIGN,
+    /** The file is set not to be written. */
+    READ_ONLY
+  }
+
   /**
-   * Keeps revisions and the texts that they led to.
+   * What came of keeping.
+   *
+   * @param outside what another program made of a file meanwhile, by name; it was not written
+   * @param withheld the files that were not written for another reason
+   */
+  public record Kept(Map<String, String> outside, SortedMap<String, Withheld> withheld) {
+    public Kept {
+      outside = Map.copyOf(outside);
+      withheld = Collections.unmodifiableSortedMap(new TreeMap<>(withheld));
+    }
+  }
+
+  /**
+   * Keeps revisions and the texts that they led to. Where it fails it may be asked again with the
+   * same revisions: none comes into the journal twice.
    *
    * @param revisions in order, each after those kept before
    * @param now the texts after the last of them
-   * @return what another program made of a file meanwhile, by name; such a file is not written
    */
-  public Map<String, String> keep(List<Revision> revisions, Map<String, String> now)
-      throws IOException {
-    if (!revisions.isEmpty()) {
-      journal.append(entries(revisions, now));
+  public Kept keep(List<Revision> revisions, Map<String, String> now) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      throw new NoSuchFileException(folder.toString());
+    }
+    List<Revision> fresh = revisions.stream().filter(each -> each.number() > written).toList();
+    if (!fresh.isEmpty()) {
+      Files.createDirectories(folder.resolve(PLACE).resolve("kept"));
+      journal.append(entries(fresh, now));
       journalled.putAll(now);
+      written = fresh.get(fresh.size() - 1).number();
     }
     Map<String, String> outside = new HashMap<>();
+    SortedMap<String, Withheld> withheld = new TreeMap<>();
     for (Map.Entry<String, String> each : now.entrySet()) {
       String name = each.getKey();
       if (!each.getValue().equals(kept.get(name))) {
-        Optional<String> there = there(name);
-        if (there.isPresent() && kept.containsKey(name) && !there.get().equals(kept.get(name))) {
-          outside.put(name, there.get());
+        OnDisk there = there(name);
+        if (there instanceof OnDisk.Foreign) {
+          withheld.put(name, Withheld.FOREIGN);
+        } else if (!there.text().equals(Optional.ofNullable(kept.get(name)))
+            && there.text().isPresent()) {
+          outside.put(name, there.text().get());
+        } else if (OnDisk.isReadOnly(folder.resolve(name))) {
+          withheld.put(name, Withheld.READ_ONLY);
         } else {
-          write(name, each.getValue());
+          write(name, each.getValue(), there);
         }
       }
     }
-    return outside;
+    return new Kept(outside, withheld);
+  }
+
+  /** Whether a file does not have its text yet. */
+  public boolean isBehind(Map<String, String> now) {
+    return now.entrySet().stream().anyMatch(e -> !e.getValue().equals(kept.get(e.getKey())));
   }
 
   private List<Entry> entries(List<Revision> revisions, Map<String, String> now) {
@@ -236,24 +291,51 @@ public final class Keeper implements AutoCloseable {
     return entries;
   }
 
-  private void write(String name, String text) throws IOException {
+  /** Puts a text into its file, unless that changes while it is done; then it is looked at anew. */
+  private void write(String name, String text, OnDisk before) throws IOException {
     byte[] bytes = forms.getOrDefault(name, FileForm.PLAIN).bytes(text);
-    if (!Files.isDirectory(folder)) {
-      throw new NoSuchFileException(folder.toString());
+    boolean done =
+        new OutFolder(folder)
+            .replace(name, bytes, () -> OnDisk.of(folder, name).text().equals(before.text()));
+    if (done) {
+      seen(name, text);
     }
-    new OutFolder(folder).replace(name, bytes);
-    seen(name, text);
   }
 
-  /** What other programs changed since it was kept last: the texts as they are now, by file. */
+  /**
+   * What other programs changed since it was kept last: the texts as they are now, by file; those
+   * that are new are among them.
+   */
   public Map<String, String> outside() {
     Map<String, String> changed = new HashMap<>();
-    for (String name : kept.keySet()) {
-      there(name)
-          .filter(text -> !text.equals(kept.get(name)))
-          .ifPresent(text -> changed.put(name, text));
+    for (String name : new DiskFolder(folder).names()) {
+      if (isText(name)) {
+        there(name)
+            .text()
+            .filter(text -> !text.equals(kept.get(name)))
+            .ifPresent(text -> changed.put(name, text));
+      }
     }
     return changed;
+  }
+
+  /** The files that were there and are not there any more, though the folder is. */
+  public List<String> missing() {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    return kept.keySet().stream()
+        .filter(name -> OnDisk.of(folder, name) instanceof OnDisk.Absent)
+        .sorted()
+        .toList();
+  }
+
+  /** Puts a file back that is not there any more. */
+  public void putBack(String name, String text) throws IOException {
+    OnDisk there = OnDisk.of(folder, name);
+    if (there instanceof OnDisk.Absent) {
+      write(name, text, there);
+    }
   }
 
   /** The text of a file as it was kept last: what another program's change started from. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -42,6 +43,9 @@ public final class Room implements Host, AutoCloseable {
   /** Files are looked at for changes by other programs this often (ms). */
   private static final int LOOK_EVERY = 1000;
 
+  /** With less than this a disk is full (bytes). */
+  private static final long LEAST_ROOM = 1 << 16;
+
   private final PatternFolder folder;
   private final Keeper keeper;
   private final List<View> views;
@@ -63,6 +67,8 @@ public final class Room implements Host, AutoCloseable {
   private LiveDraft draft;
   private Optional<Window> asking = Optional.empty();
   private @Nullable Exception trouble;
+  private SortedMap<String, Keeper.Withheld> withheld = new TreeMap<>();
+  private List<String> missing = List.of();
   private int windowsEver;
 
   /**
@@ -88,6 +94,7 @@ public final class Room implements Host, AutoCloseable {
     register("redo", (room, window, question) -> back(Revision.Cause.REDO, order.toRedo()));
     register("moment", (room, window, question) -> moment(question.text("name")));
     register("outside", (room, window, question) -> decide(question));
+    register("put back", (room, window, question) -> putBack(question.text("file")));
     this.draft = Workbench.draft(edited());
     for (Revision found : keeper.found()) {
       history.add(found);
@@ -347,6 +354,8 @@ public final class Room implements Host, AutoCloseable {
         "title", draft.evaluated().run().map(run -> run.pattern().details().title()).orElse(""));
     head.put("kept", unkept.isEmpty());
     trouble(head.putObject("trouble"));
+    ArrayNode gone = head.putArray("missing");
+    missing.forEach(gone::add);
     ArrayNode files = head.putArray("files");
     texts.keySet().forEach(files::add);
     return head;
@@ -355,12 +364,31 @@ public final class Room implements Host, AutoCloseable {
   /** What keeps changes from the disk: its key in the page's words, and what it is about. */
   private void trouble(ObjectNode told) {
     Exception fault = trouble;
-    if (fault instanceof java.nio.file.NoSuchFileException gone) {
+    if (fault == null && !withheld.isEmpty()) {
+      withheld.entrySet().stream()
+          .limit(1)
+          .forEach(
+              each ->
+                  told.put("key", each.getValue().name().toLowerCase(Locale.ROOT))
+                      .put("of", each.getKey()));
+    } else if (fault instanceof java.io.IOException && isFull()) {
+      told.put("key", "full").put("of", folder.name());
+    } else if (fault instanceof java.nio.file.NoSuchFileException gone) {
       told.put("key", "gone").put("of", gone.getFile());
     } else if (fault instanceof java.io.IOException) {
       told.put("key", "unwritten").put("of", String.valueOf(fault.getMessage()));
     } else if (fault != null) {
       told.put("key", "fault").put("of", fault.toString());
+    }
+  }
+
+  /** Whether the disk has next to no room left. */
+  private boolean isFull() {
+    try {
+      return place().isPresent()
+          && java.nio.file.Files.getFileStore(place().get()).getUsableSpace() < LEAST_ROOM;
+    } catch (java.io.IOException gone) {
+      return false;
     }
   }
 
@@ -379,15 +407,17 @@ public final class Room implements Host, AutoCloseable {
   // --- the disk ---------------------------------------------------------------------------------
 
   private void keep() {
-    if (unkept.isEmpty() && trouble == null) {
+    if (unkept.isEmpty() && trouble == null && !keeper.isBehind(texts)) {
       return;
     }
     List<Revision> now = List.copyOf(unkept);
+    boolean toTell = !now.isEmpty() || trouble != null || !withheld.isEmpty();
     try {
-      Map<String, String> outside = keeper.keep(now, texts);
+      Keeper.Kept done = keeper.keep(now, texts);
       unkept.clear();
       trouble = null;
-      outside.forEach(this::merge);
+      withheld = done.withheld();
+      done.outside().forEach(this::merge);
     } catch (java.io.IOException full) {
       trouble = full;
       log.accept("changes are not on the disk: " + full.getMessage());
@@ -395,13 +425,20 @@ public final class Room implements Host, AutoCloseable {
       trouble = fault;
       log.accept("changes are not on the disk: " + fault);
     }
-    tell(new Frame(state(Frame.tell("state"))));
+    if (toTell || trouble != null || !withheld.isEmpty()) {
+      tell(new Frame(state(Frame.tell("state"))));
+    }
   }
 
   private void look() {
     try {
       if (unkept.isEmpty()) {
         keeper.outside().forEach(this::merge);
+        List<String> gone = keeper.missing();
+        if (!gone.equals(missing)) {
+          missing = gone;
+          tell(new Frame(state(Frame.tell("state"))));
+        }
       }
     } catch (RuntimeException fault) {
       log.accept("the folder could not be looked at: " + fault);
@@ -437,7 +474,22 @@ public final class Room implements Host, AutoCloseable {
     if (theirs != null) {
       boolean there = question.text("take").equals("there");
       taken(file, theirs, there ? List.of(Splice.between(file, text(file), theirs)) : List.of());
+      tell(new Frame(Frame.tell("settled").put("file", file)));
     }
     return new Frame(Frame.answer().put("done", theirs != null));
+  }
+
+  /** {@code {"ask": "put back", "file"}}: puts a file back that is not there any more. */
+  private Frame putBack(String file) {
+    try {
+      if (texts.containsKey(file)) {
+        keeper.putBack(file, text(file));
+      }
+      look();
+    } catch (java.io.IOException full) {
+      trouble = full;
+      log.accept("a file could not be put back: " + full.getMessage());
+    }
+    return new Frame(Frame.answer().put("done", keeper.missing().isEmpty()));
   }
 }

@@ -1,12 +1,12 @@
 // Where the page starts: the frame, then the table, then the rest.
 import { hear, open, ask } from './line.js';
 import { put, get, watch } from './state.js';
-import { fill, make } from './dom.js';
 import { ROOM } from './words/room.js';
 import { startTable } from './table/table.js';
 import { startTape } from './tape/tape.js';
 import { startLedger } from './ledger/ledger.js';
 import { startJobs } from './jobs/jobs.js';
+import { startNotices } from './notices.js';
 import { startGuide } from './guide/guide.js';
 
 const kept = document.getElementById('kept');
@@ -16,31 +16,25 @@ let lineUp = true;
 let state = { kept: true, trouble: {} };
 
 function tellKept() {
+  const words = !lineUp ? ROOM.down : state.trouble.key ? ROOM.trouble(state.trouble) : (state.kept ? ROOM.kept : ROOM.keeping);
   kept.classList.toggle('trouble', !lineUp || Boolean(state.trouble.key));
-  kept.textContent = !lineUp ? ROOM.down : state.trouble.key ? ROOM.trouble(state.trouble) : (state.kept ? ROOM.kept : ROOM.keeping);
+  // What is said again is not announced again.
+  if (kept.textContent !== words) kept.textContent = words;
 }
 
 function stateTold(head) {
   state = head;
   undo.disabled = !head.undo;
   redo.disabled = !head.redo;
-  put({ revision: head.revision, folder: head.folder, files: head.files, title: head.title });
+  put({ revision: head.revision, folder: head.folder, files: head.files, missing: head.missing, title: head.title });
   tellKept();
 }
 
 hear('hello', (head) => { put({ window: head.window }); stateTold(head); });
 hear('state', stateTold);
 hear('line', (head) => { lineUp = head.up; tellKept(); });
-hear('outside', outside);
 
-function outside(head) {
-  const notice = document.getElementById('notice');
-  const decide = (take) => { ask('outside', { file: head.file, take }); notice.hidden = true; };
-  fill(notice, make('p', {}, ROOM.outside(head.file)), make('div', { class: 'acts' },
-      make('button', { type: 'button', onclick: () => decide('here') }, ROOM.keepMine),
-      make('button', { type: 'button', onclick: () => decide('there') }, ROOM.takeTheirs)));
-  notice.hidden = false;
-}
+startNotices();
 
 undo.addEventListener('click', () => ask('undo'));
 redo.addEventListener('click', () => ask('redo'));
