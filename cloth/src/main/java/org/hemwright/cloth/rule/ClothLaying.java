@@ -243,12 +243,19 @@ public record ClothLaying(
         };
     ClothSheet wider = new ClothSheet(sheet.fold(), width, depth, sheet.settings());
     Vector farSide = new Vector(0, wider.tableWidth() - sheet.tableWidth());
+    Vector toMiddle = new Vector(0, (width - sheet.width()) / 2);
     List<LaidPiece> moved = new ArrayList<>();
     for (LaidPiece laid : pieces) {
       boolean far =
           sheet.fold() == Fold.DOUBLE && !laid.open() && laid.origin().y() > sheet.depth();
-      moved.add(far ? laid.moved(farSide) : laid);
+      boolean byMiddle = heldAcross() && (laid.open() || sheet.fold() == Fold.SINGLE);
+      moved.add(far ? laid.moved(farSide) : byMiddle ? laid.moved(toMiddle) : laid);
     }
     return new ClothLaying(wider, length, openFrom, moved);
+  }
+
+  /** Whether pieces are held to bars that run along the cloth. */
+  public boolean heldAcross() {
+    return pieces.stream().anyMatch(laid -> laid.piece().heldAcross());
   }
 }

@@ -3,7 +3,6 @@ package org.hemwright.cloth.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Point;
@@ -36,7 +35,8 @@ import org.hemwright.pattern.piece.Piece;
  *     outward
  * @param halfRoom the same of the half above y = 0; absent where that is not one half
  * @param evenSided whether y = 0 is an axis of symmetry, of its outline, notches and drill marks,
- *     so that it may lie on a lengthwise fold and be its own mirror image
+ *     and of the checks it is to have, so that it may lie on a lengthwise fold and be its own
+ *     mirror image
  * @param evenTurned whether it is its own mirror image once it is turned end for end
  * @param striped how it is held to the bars of its cloth; absent where it is not
  */
@@ -142,7 +142,7 @@ public record ClothPiece(
         frame,
         room,
         halfRoom,
-        evenSided,
+        evenSided && bars.isCentred(),
         evenTurned,
         Optional.of(bars));
   }
@@ -152,9 +152,9 @@ public record ClothPiece(
     return piece.card().rightSideUp();
   }
 
-  /** Whether it is centred on a bar that runs along the cloth. */
-  boolean centredOnBar() {
-    return striped.filter(own -> own.repeat().across().isPresent()).isPresent();
+  /** Whether it is held to bars that run along the cloth. */
+  boolean heldAcross() {
+    return striped.filter(own -> own.across().isPresent()).isPresent();
   }
 
   /** Where its first notch of a name lies on the stitch line, in its own frame. */
@@ -168,11 +168,6 @@ public record ClothPiece(
                     .edge(notch.edge())
                     .map(edge -> edge.path().at(notch.distance()).point())
                     .map(frame::apply));
-  }
-
-  /** How far along the grain its first notch of a name lies from its origin (mm). */
-  OptionalDouble notchAlong(String name) {
-    return notchPlace(name).map(Point::x).map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 
   /** The piece's name in the document. */

@@ -51,7 +51,7 @@ public record ClothPlan(ClothSheet sheet, List<Section> sections) {
       }
       case DOUBLE -> {
         LaidItems items = LaidItems.onLengthwiseFold(pieces, nap);
-        boolean onBars = pieces.stream().anyMatch(ClothPiece::centredOnBar);
+        boolean onBars = pieces.stream().anyMatch(ClothPiece::heldAcross);
         boolean two = !onBars && items.folded().stream().mapToInt(ClothPlan::onFold).sum() > 1;
         yield two ? folded(items, sheet.foldedAt(width / 4), nap).stream().toList() : List.of();
       }

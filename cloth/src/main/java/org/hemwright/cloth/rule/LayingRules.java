@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hemwright.cloth.laying.Lane;
 import org.hemwright.cloth.laying.Layout;
 import org.hemwright.cloth.laying.LayoutChecker;
@@ -14,7 +15,9 @@ import org.hemwright.cloth.laying.Placement;
 import org.hemwright.cloth.laying.Spot;
 import org.hemwright.cloth.laying.StripProblem;
 import org.hemwright.cloth.laying.Turn;
+import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
+import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.Argument;
 import org.locationtech.jts.geom.Coordinate;
@@ -55,7 +58,7 @@ public final class LayingRules {
       objections.add("a piece lies against the nap");
     }
     addPlaceFaults(flat, objections);
-    addStripeFaults(flat, objections);
+    addStripeFaults(laying, flat, objections);
     if (laying.sheet().settings().gap() > 0) {
       addGapFaults(flat, objections);
     }
@@ -183,41 +186,77 @@ public final class LayingRules {
     return new LayoutChecker(problem).objections(new Layout(flat.length(), placements));
   }
 
-  /** Matched notches lie on like bars, and matched pieces are centred on them. */
-  private static void addStripeFaults(ClothLaying flat, List<String> objections) {
-    Map<String, Double> bars = new LinkedHashMap<>();
+  /**
+   * Matched notches that are sewn together lie on the same place of the repeat, and pieces lie on
+   * the bars that a drawing shows, mirrored copies as the mirror image. Only the first goes by
+   * where the notches come to lie on the flat cloth, and by nothing that placed them.
+   */
+  private static void addStripeFaults(
+      ClothLaying laying, ClothLaying flat, List<String> objections) {
     for (LaidPiece laid : flat.pieces()) {
       Striped striped = laid.piece().striped().orElse(null);
       if (striped == null) {
         continue;
       }
-      striped
-          .repeat()
-          .along()
-          .ifPresent(
-              repeat -> {
-                for (String name : striped.notches()) {
-                  double x = laid.motion().apply(laid.piece().notchPlace(name).orElseThrow()).x();
-                  double bar = bars.computeIfAbsent(name, unused -> x);
-                  addOffBar(laid, name, Matching.apart(x, bar, repeat), objections);
-                }
-              });
-      striped
-          .repeat()
-          .across()
-          .ifPresent(
-              repeat -> {
-                double middle = laid.origin().y();
-                double bar = bars.computeIfAbsent("", unused -> middle);
-                addOffBar(laid, "its middle", Matching.apart(middle, bar, repeat), objections);
-              });
+      for (Striped.Mate mate : striped.mates()) {
+        Optional<Point> at = cutPlace(laid, mate.mirrored(), mate.at());
+        for (LaidPiece other : flat.pieces()) {
+          Striped.Met met = mate.meets();
+          Optional<Point> there =
+              other.piece().id().equals(met.piece())
+                  ? cutPlace(other, met.mirrored(), met.at())
+                  : Optional.empty();
+          if (at.isPresent() && there.isPresent()) {
+            Vector apart = there.get().minus(at.get());
+            String what = mate.notch() + " lies, to that of " + other.item().id() + ",";
+            if (met.along()) {
+              addOffBar(laid, what, apart.dx(), striped.repeat().along(), "along", objections);
+            }
+            if (met.across()) {
+              addOffBar(laid, what, apart.dy(), striped.repeat().across(), "across", objections);
+            }
+          }
+        }
+      }
+      if (striped.across().isPresent()) {
+        double behind = striped.across().getAsDouble();
+        double due = barAcross(laying) + (laid.motion().isMirror() ? -behind : behind);
+        double apart = laid.origin().y() - due;
+        addOffBar(laid, "it lies", apart, striped.repeat().across(), "across", objections);
+      }
     }
   }
 
+  /** Where on the flat cloth a bar runs along it: in the fold, else in the middle (mm). */
+  private static double barAcross(ClothLaying laying) {
+    ClothSheet sheet = laying.sheet();
+    return sheet.foldsAlong() ? sheet.depth() : sheet.width() / 2;
+  }
+
+  /**
+   * Where a notch of a copy as drawn, or of a mirrored one, comes to lie, if this is such a one.
+   */
+  private static Optional<Point> cutPlace(LaidPiece laid, boolean mirrored, Point at) {
+    if (laid.piece().evenSided()) {
+      Point image = new Point(at.x(), -at.y());
+      return Optional.of(laid.motion().apply(mirrored ? image : at));
+    }
+    return laid.motion().isMirror() == mirrored
+        ? Optional.of(laid.motion().apply(at))
+        : Optional.empty();
+  }
+
   private static void addOffBar(
-      LaidPiece laid, String what, double apart, List<String> objections) {
-    if (apart > ON_BAR) {
-      objections.add(laid.item().id() + ": " + what + " lies " + apart + " mm beside its bar");
+      LaidPiece laid,
+      String what,
+      double apart,
+      OptionalDouble repeat,
+      String direction,
+      List<String> objections) {
+    double beside = Phases.apart(apart, 0, repeat.orElseThrow());
+    if (beside > ON_BAR) {
+      objections.add(
+          laid.item().id() + ": " + what + " " + beside + " mm beside its bar " + direction);
     }
   }
 

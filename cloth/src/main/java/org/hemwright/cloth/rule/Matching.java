@@ -3,9 +3,13 @@ package org.hemwright.cloth.rule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import org.hemwright.geometry.Point;
 import org.hemwright.pattern.fabric.Fabric;
 
 /**
@@ -13,98 +17,211 @@ import org.hemwright.pattern.fabric.Fabric;
  * matched notch goes on in the other piece. Matching happens at the stitch line (handbook section
  * 5).
  *
- * <p>Along the cloth, notches of one name lie on the same bar in every piece. Across it each of
- * these pieces is centred on a bar, so that pairs are each other's mirror image in the stripes too.
- * All pieces lie one way. A piece whose matched notches are not as far apart as its neighbours' is
- * matched at the first of them, and the others are told as {@linkplain Clash clashes}.
+ * <p>Two notches that a seam brings together lie on the same place of the repeat, along the cloth
+ * and across it, in the very copies and halves that are sewn there. Notches of one name that no
+ * seam joins still lie on the same bar along the cloth. Checks are taken to look alike from either
+ * side, so that a mirrored copy is the mirror image in its checks too; a piece that is cut on the
+ * fold has its fold on a bar. What is tied to nothing is centred on a bar. All pieces lie one way.
+ *
+ * <p>Where not everything can be had, the notches that are named first in the document come first;
+ * the others are told as {@linkplain Clash clashes}.
  */
 public final class Matching {
-  /** Notches that are this near to a bar (mm) lie on it: the width of a chalk line; no source. */
+  /** Notches that are this near (mm) lie on one place: the width of a chalk line; no source. */
   private static final double ON_BAR = 1;
 
-  /** So many pieces of a group are tried at the cut end of the cloth. */
+  /** So many pieces are tried at the cut end of the cloth. */
   private static final int STARTS = 3;
 
   /**
-   * A matched notch that cannot lie on the bar of its mates.
+   * Two matched notches that cannot lie on the same place of the repeat.
    *
-   * @param piece its name
-   * @param notch its name
-   * @param apart by how much it lies beside the bar (mm)
+   * @param piece the name of the one's piece
+   * @param mate the name of the other's; the same where it is one of its own copies
+   * @param notch their name
+   * @param across whether they lie apart across the cloth; else along it
+   * @param apart by how much (mm)
    */
-  public record Clash(String piece, String notch, double apart) {}
+  public record Clash(String piece, String mate, String notch, boolean across, double apart) {
+    private boolean isLike(Clash other) {
+      return piece.equals(other.piece) && notch.equals(other.notch) && across == other.across;
+    }
+  }
 
   private final Fabric.Repeat repeat;
-  private final Map<String, ClothPiece> pieces = new LinkedHashMap<>();
+  private final List<ClothPiece> pieces = new ArrayList<>();
+  private final List<Tie> ties = new ArrayList<>();
   private final Map<String, Striped> striped = new LinkedHashMap<>();
-  private final Map<String, Double> bars = new LinkedHashMap<>();
   private final List<Clash> clashes = new ArrayList<>();
 
-  /** Matches the pieces of one size that are cut from a cloth. */
-  public Matching(List<ClothPiece> all, Fabric.Repeat repeat) {
+  /** One end of a tie: a point of one of the pieces, in its own frame. */
+  private record Tied(int piece, boolean mirrored, Point at) {}
+
+  /** Two points that are to lie alike, across the cloth too where a seam joins them. */
+  private record Tie(String notch, Tied one, Tied other, boolean sewn) {}
+
+  /**
+   * Matches the pieces of one size that are cut from a cloth.
+   *
+   * @param pairs the notches that seams bring together, of these pieces or others
+   */
+  public Matching(List<ClothPiece> all, Fabric.Repeat repeat, List<MatchedPair> pairs) {
     this.repeat = repeat;
+    Set<String> joined = joined(all, pairs);
     for (ClothPiece piece : all) {
-      if (!names(piece).isEmpty()) {
-        pieces.put(piece.id(), piece);
+      if (joined.contains(piece.name()) || !names(piece).isEmpty()) {
+        pieces.add(piece);
       }
     }
-    int groups = 0;
-    for (ClothPiece piece : pieces.values()) {
-      if (!striped.containsKey(piece.id())) {
-        bars.put(names(piece).get(0), 0.0);
-        addGroup(piece, groups);
-        groups++;
-      }
-    }
+    addTies(pairs);
+    settle();
   }
 
   private List<String> names(ClothPiece piece) {
-    return repeat.matched().stream().filter(name -> piece.notchAlong(name).isPresent()).toList();
+    return repeat.matched().stream().filter(name -> piece.notchPlace(name).isPresent()).toList();
   }
 
-  /** Settles a piece by a bar that is known, and then all that share a notch with it. */
-  private void addGroup(ClothPiece first, int group) {
-    List<ClothPiece> waiting = new ArrayList<>(List.of(first));
-    while (!waiting.isEmpty()) {
-      ClothPiece piece = waiting.remove(0);
-      if (striped.containsKey(piece.id())) {
-        continue;
+  /** The names of the pieces of this cloth that pairs join, whole ones and parts. */
+  private static Set<String> joined(List<ClothPiece> all, List<MatchedPair> pairs) {
+    Set<String> here = new LinkedHashSet<>();
+    all.forEach(piece -> here.add(piece.name()));
+    Set<String> joined = new LinkedHashSet<>();
+    for (MatchedPair pair : pairs) {
+      if (here.contains(pair.one().piece()) && here.contains(pair.other().piece())) {
+        joined.add(pair.one().piece());
+        joined.add(pair.other().piece());
       }
-      String known = names(piece).stream().filter(bars::containsKey).findFirst().orElseThrow();
-      double phase = bars.getOrDefault(known, 0.0) - along(piece, known);
-      List<String> held = new ArrayList<>();
-      for (String name : names(piece)) {
-        double bar = phase + along(piece, name);
-        double apart = apart(bars.getOrDefault(name, bar), bar);
-        if (apart > ON_BAR) {
-          clashes.add(new Clash(piece.name(), name, apart));
-        } else {
-          held.add(name);
-          bars.putIfAbsent(name, bar);
+    }
+    return joined;
+  }
+
+  /** The ties in the order in which the document names the notches; those of parts come last. */
+  private void addTies(List<MatchedPair> pairs) {
+    for (String name : repeat.matched()) {
+      pairs.stream().filter(pair -> pair.notch().equals(name)).forEach(this::addTie);
+      addUnsewn(name);
+    }
+    pairs.stream().filter(pair -> !repeat.matched().contains(pair.notch())).forEach(this::addTie);
+  }
+
+  private void addTie(MatchedPair pair) {
+    for (Tied one : tied(pair.one())) {
+      for (Tied other : tied(pair.other())) {
+        ties.add(new Tie(pair.notch(), one, other, true));
+      }
+    }
+  }
+
+  private List<Tied> tied(MatchedPair.End end) {
+    List<Tied> tied = new ArrayList<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      if (pieces.get(i).name().equals(end.piece())) {
+        tied.add(new Tied(i, end.mirrored(), pieces.get(i).frame().apply(end.at())));
+      }
+    }
+    return tied;
+  }
+
+  /** Notches of one name lie on one bar along the cloth though no seam joins them. */
+  private void addUnsewn(String name) {
+    Tied first = null;
+    for (int i = 0; i < pieces.size(); i++) {
+      Optional<Point> at = pieces.get(i).notchPlace(name);
+      if (at.isPresent()) {
+        Tied own = new Tied(i, false, at.get());
+        if (first != null) {
+          ties.add(new Tie(name, first, own, false));
         }
+        first = first == null ? own : first;
       }
-      striped.put(piece.id(), new Striped(repeat, held, phase, group));
-      for (ClothPiece other : pieces.values()) {
-        if (names(other).stream().anyMatch(held::contains)) {
-          waiting.add(other);
+    }
+  }
+
+  private void settle() {
+    boolean[] even = new boolean[pieces.size()];
+    for (int i = 0; i < even.length; i++) {
+      even[i] = pieces.get(i).evenSided();
+    }
+    Optional<Phases> along = phases(repeat.along(), even);
+    Optional<Phases> across = phases(repeat.across(), even);
+    across.ifPresent(this::centreOnFolds);
+    List<List<Striped.Mate>> mates = new ArrayList<>();
+    pieces.forEach(piece -> mates.add(new ArrayList<>()));
+    for (Tie tie : ties) {
+      boolean holdsAlong = along.isPresent() && holds(tie, along.get(), false);
+      boolean holdsAcross = tie.sewn && across.isPresent() && holds(tie, across.get(), true);
+      if (holdsAlong || holdsAcross) {
+        addMate(tie, tie.one, tie.other, holdsAlong, holdsAcross, mates);
+        addMate(tie, tie.other, tie.one, holdsAlong, holdsAcross, mates);
+      }
+    }
+    along.ifPresent(this::beginOnBars);
+    for (int i = 0; i < pieces.size(); i++) {
+      double behind = along.isPresent() ? along.get().of(i) : 0;
+      OptionalDouble beside =
+          across.isPresent() ? OptionalDouble.of(across.get().of(i)) : OptionalDouble.empty();
+      striped.put(pieces.get(i).id(), new Striped(repeat, behind, beside, mates.get(i)));
+    }
+  }
+
+  private static Optional<Phases> phases(OptionalDouble repeat, boolean[] even) {
+    return repeat.isPresent()
+        ? Optional.of(new Phases(repeat.getAsDouble(), ON_BAR, even))
+        : Optional.empty();
+  }
+
+  private void centreOnFolds(Phases across) {
+    for (int i = 0; i < pieces.size(); i++) {
+      if (pieces.get(i).onFold() && pieces.get(i).evenSided()) {
+        across.begin(i, 0);
+      }
+    }
+  }
+
+  /** What is free along the cloth has its first notch on a bar. */
+  private void beginOnBars(Phases along) {
+    for (String name : repeat.matched()) {
+      for (int i = 0; i < pieces.size(); i++) {
+        Optional<Point> at = pieces.get(i).notchPlace(name);
+        if (at.isPresent()) {
+          along.begin(i, -at.get().x());
         }
       }
     }
   }
 
-  private static double along(ClothPiece piece, String notch) {
-    return piece.notchAlong(notch).orElseThrow();
+  private boolean holds(Tie tie, Phases phases, boolean across) {
+    double apart = phases.tie(spot(tie.one, across), spot(tie.other, across));
+    if (apart > 0) {
+      String piece = pieces.get(tie.other.piece).name();
+      String mate = pieces.get(tie.one.piece).name();
+      Clash clash = new Clash(piece, mate, tie.notch, across, apart);
+      if (clashes.stream().noneMatch(clash::isLike)) {
+        clashes.add(clash);
+      }
+    }
+    return apart == 0;
   }
 
-  private double apart(double bar, double other) {
-    OptionalDouble step = repeat.along();
-    return step.isPresent() ? apart(bar, other, step.getAsDouble()) : 0;
+  private static Phases.Spot spot(Tied tied, boolean across) {
+    return across
+        ? new Phases.Spot(tied.piece, tied.mirrored, tied.at.y())
+        : new Phases.Spot(tied.piece, false, tied.at.x());
   }
 
-  /** How far two places are from lying on the same bar (mm). */
-  static double apart(double place, double other, double repeat) {
-    double steps = (place - other) / repeat;
-    return Math.abs(steps - Math.rint(steps)) * repeat;
+  private void addMate(
+      Tie tie,
+      Tied own,
+      Tied other,
+      boolean along,
+      boolean across,
+      List<List<Striped.Mate>> mates) {
+    Striped.Met met =
+        new Striped.Met(pieces.get(other.piece).id(), other.mirrored, other.at, along, across);
+    Striped.Mate mate = new Striped.Mate(tie.notch, own.mirrored, own.at, met);
+    if (!mates.get(own.piece).contains(mate)) {
+      mates.get(own.piece).add(mate);
+    }
   }
 
   /** The piece, held to the bars where it has a matched notch. */
@@ -113,46 +230,36 @@ public final class Matching {
     return own == null ? piece : piece.with(own);
   }
 
-  /** Notches that cannot lie on the bar of their mates, in the order of the pieces. */
+  /** Notches that cannot lie on the same place as their mates, in the order of the document. */
   public List<Clash> clashes() {
     return clashes;
   }
 
   /**
-   * The same pieces with their bars moved so that one long piece of each group may begin at the cut
-   * end of the cloth; several ways, the longest first. Pieces that are free come back as they are.
+   * The same pieces with all bars moved alike so that one long piece may begin at the cut end of
+   * the cloth; several ways, the longest first. Pieces that are free come back as they are.
    */
   static List<List<ClothPiece>> starts(List<ClothPiece> all) {
-    Map<Integer, List<ClothPiece>> groups = new LinkedHashMap<>();
-    int most = 1;
-    for (ClothPiece piece : all) {
-      if (piece.striped().filter(own -> own.repeat().along().isPresent()).isPresent()) {
-        int group = piece.striped().orElseThrow().group();
-        groups.computeIfAbsent(group, each -> new ArrayList<>()).add(piece);
-      }
-    }
-    for (List<ClothPiece> group : groups.values()) {
-      group.sort(Comparator.comparingDouble(piece -> -piece.shape().length()));
-      most = Math.max(most, group.size());
-    }
-    List<List<ClothPiece>> starts = new ArrayList<>();
-    for (int start = 0; start < Math.min(STARTS, most); start++) {
-      List<ClothPiece> moved = new ArrayList<>();
-      for (ClothPiece piece : all) {
-        List<ClothPiece> group =
-            piece
-                .striped()
-                .map(own -> groups.getOrDefault(own.group(), List.of()))
-                .orElse(List.of());
-        moved.add(group.isEmpty() ? piece : begun(piece, group.get(start % group.size())));
-      }
-      starts.add(moved);
-    }
-    return starts;
+    List<Striped> longest =
+        all.stream()
+            .filter(piece -> isHeldAlong(piece))
+            .sorted(Comparator.comparingDouble(piece -> -piece.shape().length()))
+            .flatMap(piece -> piece.striped().stream())
+            .toList();
+    List<Double> steps =
+        longest.stream().map(own -> -own.along()).distinct().limit(STARTS).toList();
+    return steps.isEmpty()
+        ? List.of(all)
+        : steps.stream()
+            .map(step -> all.stream().map(piece -> begun(piece, step)).toList())
+            .toList();
   }
 
-  private static ClothPiece begun(ClothPiece piece, ClothPiece first) {
-    double back = first.striped().orElseThrow().phase();
-    return piece.with(piece.striped().orElseThrow().shifted(-back));
+  private static boolean isHeldAlong(ClothPiece piece) {
+    return piece.striped().filter(own -> own.repeat().along().isPresent()).isPresent();
+  }
+
+  private static ClothPiece begun(ClothPiece piece, double step) {
+    return isHeldAlong(piece) ? piece.with(piece.striped().orElseThrow().shifted(step)) : piece;
   }
 }

@@ -128,7 +128,7 @@ public record Section(
         widest = Math.max(widest, part.width());
         if (fits && onFold) {
           lanes.add(new Lane.Line(ClothSheet.rounded(sheet.folds().get(i) - start)));
-        } else if (fits && item.piece().centredOnBar()) {
+        } else if (fits && item.piece().heldAcross()) {
           lanes.addAll(onBars(item, part, folded));
         } else if (fits) {
           lanes.add(ClothSheet.lane(part, margin, start, end));
@@ -145,15 +145,20 @@ public record Section(
           item.piece()
               .striped()
               .filter(striped -> striped.repeat().along().isPresent())
-              .map(striped -> new Bars(striped.phase(), striped.repeat().along().getAsDouble()));
+              .map(striped -> new Bars(striped.along(), striped.repeat().along().getAsDouble()));
       shapes.add(
           new LooseShape(item.id(), item.demand(), turns, item.room().corners(), lanes, bars));
     }
 
-    /** The bars across which a piece is centred: one lies on the fold, or in the cloth's middle. */
+    /**
+     * Where a piece may lie across bars of which one lies on the fold, or in the cloth's middle.
+     */
     private List<Lane> onBars(ClothItem item, ClothSheet.Reach part, boolean folded) {
-      double repeat = item.piece().striped().orElseThrow().repeat().across().orElseThrow();
-      double bar = folded && sheet.foldsAlong() ? 0 : sheet.width() / 2;
+      Striped striped = item.piece().striped().orElseThrow();
+      double repeat = striped.repeat().across().orElseThrow();
+      double behind = striped.across().orElseThrow();
+      double middle = folded && sheet.foldsAlong() ? 0 : sheet.width() / 2;
+      double bar = middle + (item.mirrored() ? -behind : behind);
       double half = item.shape().high();
       List<Lane> lanes = new ArrayList<>();
       for (double steps = Math.ceil((part.low() + half - bar) / repeat);

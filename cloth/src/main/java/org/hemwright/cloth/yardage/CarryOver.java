@@ -49,7 +49,8 @@ final class CarryOver {
       return false;
     }
     Optional<List<String>> ids = to.cloth().among(known.get().ids(), size);
-    if (ids.isEmpty()) {
+    boolean barMoves = from.fold() == Fold.PARTIAL && to.fold() == Fold.SINGLE;
+    if (ids.isEmpty() || (barMoves && known.get().heldAcross())) {
       return false;
     }
     ClothLaying laying = known.get();

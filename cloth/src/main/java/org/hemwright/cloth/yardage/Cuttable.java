@@ -25,10 +25,14 @@ record Cuttable(ClothPiece whole, List<InParts> waysOut) {
     waysOut = List.copyOf(waysOut);
   }
 
-  /** A piece cut apart in one way. */
-  record InParts(SplitChoice choice, List<ClothPiece> pieces) {
+  /** A piece cut apart in one way, and what each part takes of the cloth. */
+  record InParts(PieceParts parts, List<ClothPiece> pieces) {
     InParts {
       pieces = List.copyOf(pieces);
+    }
+
+    SplitChoice choice() {
+      return new SplitChoice(parts.whole().name(), parts.split().name());
     }
   }
 
@@ -64,8 +68,7 @@ record Cuttable(ClothPiece whole, List<InParts> waysOut) {
       clothPiece(part, cut, suffix, gap).ifPresent(pieces::add);
     }
     return pieces.size() == parts.parts().size()
-        ? Optional.of(
-            new InParts(new SplitChoice(parts.whole().name(), parts.split().name()), pieces))
+        ? Optional.of(new InParts(parts, pieces))
         : Optional.empty();
   }
 
@@ -76,13 +79,17 @@ record Cuttable(ClothPiece whole, List<InParts> waysOut) {
     return all;
   }
 
+  /** How it may be cut apart. */
+  List<PieceParts> splits() {
+    return waysOut.stream().map(InParts::parts).toList();
+  }
+
   /** The same, held to the bars of a striped cloth. */
   Cuttable matched(Matching matching) {
     return new Cuttable(
         matching.matched(whole),
         waysOut.stream()
-            .map(
-                way -> new InParts(way.choice, way.pieces.stream().map(matching::matched).toList()))
+            .map(way -> new InParts(way.parts, way.pieces.stream().map(matching::matched).toList()))
             .toList());
   }
 

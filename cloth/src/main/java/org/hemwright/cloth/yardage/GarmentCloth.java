@@ -9,12 +9,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothSheet;
+import org.hemwright.cloth.rule.MatchedPair;
 import org.hemwright.cloth.rule.Matching;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.piece.Piece;
+import org.hemwright.pattern.split.PieceParts;
 import org.hemwright.pattern.split.SplitChoice;
 
 /**
@@ -76,20 +78,26 @@ record GarmentCloth(Fabric fabric, List<View> views, List<List<Cuttable>> pieces
     }
     return fabric
         .repeat()
-        .map(repeat -> matching(pieces, repeat))
+        .map(repeat -> matching(sized, pieces, repeat))
         .map(matching -> pieces.stream().map(each -> each.matched(matching)).toList())
         .orElse(pieces);
   }
 
-  private static Matching matching(List<Cuttable> pieces, Fabric.Repeat repeat) {
-    return new Matching(pieces.stream().flatMap(each -> each.all().stream()).toList(), repeat);
+  private static Matching matching(
+      SizedPattern sized, List<Cuttable> pieces, Fabric.Repeat repeat) {
+    List<PieceParts> splits = pieces.stream().flatMap(each -> each.splits().stream()).toList();
+    List<MatchedPair> pairs = MatchedPair.of(sized, repeat.matched());
+    return new Matching(
+        pieces.stream().flatMap(each -> each.all().stream()).toList(),
+        repeat,
+        MatchedPair.withParts(pairs, splits));
   }
 
   /** Matched notches of a fabric that cannot lie on like bars in one size. */
   static List<Matching.Clash> clashes(SizedPattern sized, Fabric fabric) {
     return fabric
         .repeat()
-        .map(repeat -> matching(pieces(sized, fabric, 0), repeat).clashes())
+        .map(repeat -> matching(sized, pieces(sized, fabric, 0), repeat).clashes())
         .orElse(List.of());
   }
 

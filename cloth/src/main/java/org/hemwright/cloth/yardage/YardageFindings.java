@@ -60,7 +60,7 @@ public final class YardageFindings {
     return findings;
   }
 
-  private record Apart(String piece, String notch) {}
+  private record Apart(String piece, String mate, String notch, boolean across) {}
 
   /** Matched notches that do not match: beside their bar, or without a mate. */
   private void addClashes(Fabric fabric, List<Finding> findings) {
@@ -69,16 +69,20 @@ public final class YardageFindings {
       for (Matching.Clash clash : GarmentCloth.clashes(sized, fabric)) {
         apart
             .computeIfAbsent(
-                new Apart(clash.piece(), clash.notch()), unused -> new LinkedHashMap<>())
+                new Apart(clash.piece(), clash.mate(), clash.notch(), clash.across()),
+                unused -> new LinkedHashMap<>())
             .put(sized.size().name(), clash.apart());
       }
     }
     apart.forEach(
         (where, sizes) ->
             findings.add(
-                Finding.warn("cloth-match-apart", where.piece())
+                Finding.warn(
+                        where.across() ? "cloth-match-apart-across" : "cloth-match-apart",
+                        where.piece())
                     .sizes(List.copyOf(sizes.keySet()))
                     .with("piece", where.piece())
+                    .with("mate", where.mate())
                     .with("notch", where.notch())
                     .with("fabric", fabric.name())
                     .with(

@@ -1,9 +1,12 @@
 package org.hemwright.paper.cutting;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import org.hemwright.cloth.rule.ClothItem;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.rule.Striped;
@@ -31,9 +34,7 @@ final class BarInk {
   }
 
   private static Optional<LaidPiece> first(ClothLaying laying) {
-    return laying.pieces().stream()
-        .filter(laid -> laid.piece().striped().filter(own -> !own.notches().isEmpty()).isPresent())
-        .findFirst();
+    return laying.pieces().stream().filter(laid -> laid.piece().striped().isPresent()).findFirst();
   }
 
   /**
@@ -61,7 +62,7 @@ final class BarInk {
     }
     Striped striped = first.get().piece().striped().orElseThrow();
     Fabric.Repeat repeat = striped.repeat();
-    double bar = place(first.get(), striped.notches().get(0)).x() * scale;
+    double bar = (first.get().origin().x() - striped.along()) * scale;
     for (double x : every(bar, repeat.along(), scale, left, right)) {
       bars.add(ClothInk.line(x, low, x, high, ClothInk.BAR));
     }
@@ -85,19 +86,23 @@ final class BarInk {
   }
 
   /**
-   * A small diamond at each matched notch whose mates lie on the bars that are drawn.
+   * A small diamond at each matched notch, whose mate lies on the same place between the bars.
    *
    * @param down by how much the figure draws a piece lower than it lies on the table (mm of cloth)
    */
-  static List<Inked> notches(ClothLaying laying, LaidPiece laid, double down, double scale) {
+  static List<Inked> notches(LaidPiece laid, double down, double scale) {
     List<Inked> notches = new ArrayList<>();
-    int group = first(laying).flatMap(each -> each.piece().striped()).map(Striped::group).orElse(0);
-    Optional<Striped> striped = laid.piece().striped().filter(own -> own.group() == group);
-    for (String name : striped.map(Striped::notches).orElse(List.of())) {
-      Point at = place(laid, name);
-      double x = at.x() * scale;
-      double y = (at.y() - down) * scale;
-      notches.add(diamond(x, y, Subject.piece(laid.piece().name())));
+    boolean half = laid.item().layers() == ClothItem.Layers.ON_FOLD;
+    List<Striped.Mate> mates = laid.piece().striped().map(Striped::mates).orElse(List.of());
+    Set<Point> places = new LinkedHashSet<>();
+    for (Striped.Mate mate : mates) {
+      if (!half || mate.at().y() >= 0) {
+        places.add(laid.motion().apply(mate.at()));
+      }
+    }
+    for (Point at : places) {
+      Subject subject = Subject.piece(laid.piece().name());
+      notches.add(diamond(at.x() * scale, (at.y() - down) * scale, subject));
     }
     return notches;
   }
@@ -112,9 +117,5 @@ final class BarInk {
                 new Point(x, y + NOTCH),
                 new Point(x - NOTCH, y)));
     return new Fill(Outline.of(round), ClothInk.NOTCH, Layer.COMMON, subject);
-  }
-
-  private static Point place(LaidPiece laid, String notch) {
-    return laid.motion().apply(laid.piece().notchPlace(notch).orElseThrow());
   }
 }

@@ -29,7 +29,7 @@ final class EnglishLayingWords implements LayingWords {
       case SELVEDGE -> words.selvedge();
       case GRAIN -> "grain, either way up";
       case GRAIN_ONE_WAY -> "grain, all one way";
-      case BAR -> "bars of the " + words.cloth() + ", and notches that lie on one";
+      case BAR -> "bars of the " + words.cloth() + ", and notches that match";
       case FOLD_HERE -> "Fold";
       case SELVEDGE_HERE -> capital(words.selvedge());
       case SELVEDGES_HERE -> capital(words.selvedge()) + "s";

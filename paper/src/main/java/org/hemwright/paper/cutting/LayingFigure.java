@@ -223,7 +223,7 @@ final class LayingFigure {
     for (int i = 0; i < outlines.size(); i++) {
       LaidPiece laid = laying.pieces().get(i);
       cutEdge(laid, outlines.get(i));
-      items.addAll(BarInk.notches(laying, laid, down(laid), scale));
+      items.addAll(BarInk.notches(laid, down(laid), scale));
     }
     for (int i = 0; i < outlines.size(); i++) {
       label(laying.pieces().get(i), outlines.get(i));
