@@ -2,19 +2,27 @@ package org.hemwright.booklet;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Booklet;
+import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Picture;
+import org.hemwright.booklet.leaf.Section;
 import org.hemwright.booklet.part.Given;
 import org.hemwright.booklet.part.NamedPlaces;
 import org.hemwright.booklet.part.Parts;
+import org.hemwright.booklet.part.StepDrawings;
 import org.hemwright.booklet.post.Feedback;
 import org.hemwright.booklet.post.Posts;
 import org.hemwright.booklet.prose.Prose;
+import org.hemwright.booklet.prose.ProseOutline;
+import org.hemwright.booklet.prose.ProseProposals;
 import org.hemwright.booklet.prose.ProseReader;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.booklet.words.Wordbook;
@@ -52,15 +60,85 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
               Optional<Finding> problem = PictureCheck.problem(picture);
               problem.ifPresentOrElse(findings::add, () -> pictures.put(name, picture));
             });
-    NamedPlaces places = new NamedPlaces(telling, input.yardage(), pictures);
+    Given given =
+        new Given(
+            telling, input.yardage(), Prose.NONE, pictures, input.printed(), new StepDrawings());
+    return of(given, findings, input.prose());
+  }
+
+  /**
+   * The booklet of the same pattern with another text of the designer's; its drawings are not drawn
+   * again.
+   *
+   * @param prose the text; absent where she wrote none
+   */
+  public BookletMaking with(Optional<String> prose) {
+    List<Finding> ofPictures =
+        findings.stream()
+            .filter(
+                each -> each.origin().filter(at -> at.file().equals(BookletInput.PROSE)).isEmpty())
+            .toList();
+    return of(given, ofPictures, prose);
+  }
+
+  private static BookletMaking of(Given before, List<Finding> ofPictures, Optional<String> prose) {
+    NamedPlaces places = new NamedPlaces(before.telling(), before.yardage(), before.pictures());
     ProseReader.Read read =
-        input
-            .prose()
-            .map(text -> ProseReader.read(BookletInput.PROSE, text, Parts.IDS, telling, places))
+        prose
+            .map(
+                text ->
+                    ProseReader.read(BookletInput.PROSE, text, Parts.IDS, before.telling(), places))
             .orElse(new ProseReader.Read(Prose.NONE, List.of()));
-    Given given = new Given(telling, input.yardage(), read.prose(), pictures, input.printed());
+    Given given =
+        new Given(
+            before.telling(),
+            before.yardage(),
+            read.prose(),
+            before.pictures(),
+            before.printed(),
+            before.drawings());
+    List<Finding> findings = new ArrayList<>(ofPictures);
     findings.addAll(read.findings());
     return new BookletMaking(Parts.booklet(given), findings, given);
+  }
+
+  /**
+   * What may be written next in the designer's text.
+   *
+   * @param before the text up to the caret
+   */
+  public ProseProposals proposals(String before) {
+    NamedPlaces places = new NamedPlaces(given.telling(), given.yardage(), given.pictures());
+    return ProseProposals.at(
+        before, new ProseProposals.Names(parts(), steps(), given.telling(), places));
+  }
+
+  /** Where words for a part or a step go in a text that she has written so far. */
+  public ProseOutline.Spot spot(String text, ProseOutline.Where where) {
+    return ProseOutline.of(text)
+        .spot(where, List.copyOf(parts().keySet()), List.copyOf(steps().keySet()));
+  }
+
+  /** What each part is called, by its id; nothing where the booklet leaves it out. */
+  private Map<String, String> parts() {
+    Map<String, String> titles = new LinkedHashMap<>();
+    for (String id : Parts.IDS) {
+      titles.put(id, Parts.part(booklet, id).map(part -> Inline.plain(part.title())).orElse(""));
+    }
+    return titles;
+  }
+
+  /** What each step is called, by its id, in the order of making. */
+  private Map<String, String> steps() {
+    Map<String, String> titles = new LinkedHashMap<>();
+    for (Section part : booklet.sections()) {
+      for (Block block : part.blocks()) {
+        if (block instanceof Block.Step step) {
+          titles.put(step.id(), Inline.plain(step.title()));
+        }
+      }
+    }
+    return titles;
   }
 
   /**

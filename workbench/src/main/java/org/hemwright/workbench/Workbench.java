@@ -115,7 +115,15 @@ public final class Workbench {
     if (ReleaseReading.isRelease(folder)) {
       return released(folder);
     }
-    Evaluated drafted = draft(folder).evaluated();
+    return withBooklet(draft(folder).evaluated(), folder);
+  }
+
+  /**
+   * What a folder was drafted to, with what goes into its booklet.
+   *
+   * @param drafted what the folder's document and chart came to
+   */
+  public static Evaluated withBooklet(Evaluated drafted, PatternFolder folder) {
     List<Finding> problems = new ArrayList<>(drafted.problems());
     FolderReading reading = new FolderReading(folder, problems);
     reading.forBooklet();

@@ -16,6 +16,7 @@ import org.hemwright.workroom.drag.DragView;
 import org.hemwright.workroom.keep.Remembered;
 import org.hemwright.workroom.ledger.LedgerView;
 import org.hemwright.workroom.making.MakingView;
+import org.hemwright.workroom.making.ProseView;
 import org.hemwright.workroom.moments.MomentsView;
 import org.hemwright.workroom.numbers.NumbersView;
 import org.hemwright.workroom.paper.PaperView;
@@ -38,6 +39,7 @@ public final class Workroom implements BrowserDoor {
   /** Every part of what a window shows, in the order in which they hear of a change. */
   private List<View> views(Opener opener) {
     TableView table = new TableView();
+    MakingView making = new MakingView();
     return List.of(
         new TextView(),
         new Proposals(),
@@ -55,7 +57,8 @@ public final class Workroom implements BrowserDoor {
         new ProofView(),
         new ClothView(),
         new PaperView(),
-        new MakingView(),
+        making,
+        new ProseView(making),
         new ReleaseView(),
         new MomentsView(),
         new GuideView(remembered, opener));

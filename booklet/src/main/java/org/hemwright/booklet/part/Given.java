@@ -21,13 +21,15 @@ import org.hemwright.paper.PrintedFile;
  * @param prose the designer's own words
  * @param pictures hers, by name without folder and ending: {@code waist_seam}
  * @param printed the printed files, where they were made; none otherwise
+ * @param drawings the steps' drawings so far
  */
 public record Given(
     Telling telling,
     Optional<YardageTable> yardage,
     Prose prose,
     Map<String, Picture> pictures,
-    List<PrintedFile> printed) {
+    List<PrintedFile> printed,
+    StepDrawings drawings) {
   public Given {
     pictures = Collections.unmodifiableMap(new LinkedHashMap<>(pictures));
     printed = List.copyOf(printed);

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hemwright.booklet.figure.StepFigures;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
@@ -82,8 +81,8 @@ public final class StepsPart {
         telling.say(
             "step.title",
             Slots.of("number", Telling.order(number, "step", step.id())).and("title", title));
-    Optional<Figure> ours = StepFigures.of(telling, step, title);
-    Optional<Figure> shown = hers(given, step, title).or(() -> ours);
+    Optional<Figure> shown =
+        hers(given, step, title).or(() -> given.drawings().of(telling, step, title));
     List<Block> blocks = new ArrayList<>(words.blocks());
     blocks.addAll(given.prose().step(step.id()));
     return new Block.Step(step.id(), numbered, shown, blocks);

@@ -93,7 +93,8 @@ public final class ProseReader {
       String file, String text, List<String> parts, Telling telling, Places places) {
     ProseReader reader = new ProseReader(file, parts, telling, places);
     Prose prose = reader.read(text);
-    return new Read(prose, reader.findings);
+    ProseMends mends = new ProseMends(file, text);
+    return new Read(prose, reader.findings.stream().map(mends::with).toList());
   }
 
   private Prose read(String text) {
@@ -132,9 +133,20 @@ public final class ProseReader {
     return Inline.plain(inlines.read(node)).strip();
   }
 
+  /** The id of the part that a heading names. */
+  static String partNamed(String heading) {
+    String said = heading.strip().toLowerCase(Locale.ROOT);
+    return ALSO.getOrDefault(said, said);
+  }
+
+  /** The id of the step that a heading names, whatever it is to be called. */
+  static String stepNamed(String heading) {
+    int colon = heading.indexOf(':');
+    return (colon < 0 ? heading : heading.substring(0, colon)).strip().replace(' ', '_');
+  }
+
   private String part(Heading heading) {
-    String said = plain(heading).toLowerCase(Locale.ROOT);
-    String id = ALSO.getOrDefault(said, said);
+    String id = partNamed(plain(heading));
     if (!partIds.contains(id)) {
       unknown("prose-part", plain(heading), partIds, heading);
     }
@@ -149,9 +161,7 @@ public final class ProseReader {
   }
 
   private String step(Heading heading) {
-    String said = plain(heading);
-    int colon = said.indexOf(':');
-    String id = (colon < 0 ? said : said.substring(0, colon)).strip().replace(' ', '_');
+    String id = stepNamed(plain(heading));
     List<String> ids =
         telling.run().pattern().making().steps().stream().map(each -> each.id()).toList();
     if (!ids.contains(id)) {

@@ -88,6 +88,21 @@ public record Finding(
         code, status, subject, names, arguments, found, expected, unit, places, edit);
   }
 
+  /** The same finding with a change of the text that would mend it. */
+  public Finding mendedBy(TextEdit change) {
+    return new Finding(
+        code,
+        status,
+        subject,
+        sizes,
+        arguments,
+        found,
+        expected,
+        unit,
+        places,
+        Optional.of(change));
+  }
+
   /** Where in a text it is, if anywhere. */
   public Optional<Origin> origin() {
     return places.stream().flatMap(place -> place.origin().stream()).findFirst();

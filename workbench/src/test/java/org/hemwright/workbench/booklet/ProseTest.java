@@ -12,6 +12,7 @@ import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Section;
 import org.hemwright.booklet.part.Parts;
+import org.hemwright.booklet.prose.ProseOutline;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.EditedFolder;
@@ -149,5 +150,93 @@ class ProseTest {
             file ->
                 file.name().endsWith(".md")
                     && new String(file.bytes(), StandardCharsets.UTF_8).contains("See the film."));
+  }
+
+  private static List<String> proposed(BookletMaking made, String before) {
+    return made.proposals(before).all().stream().map(each -> each.text()).toList();
+  }
+
+  @Test
+  void whatMayFollowIsProposed() {
+    BookletMaking made = with("");
+    assertThat(proposed(made, "# ")).containsExactlyElementsOf(Parts.IDS);
+    assertThat(proposed(made, "# Steps\n\n## ")).contains("sew_pocket_seam");
+    assertThat(proposed(made, "# Care\n\n## ")).isEmpty();
+    assertThat(proposed(made, "It is {")).contains("number ", "for ", "version");
+    assertThat(proposed(made, "It is {number ")).contains("elastic_width", "hip");
+    assertThat(proposed(made, "It is {number hip in ")).contains("14");
+    assertThat(proposed(made, "{table ")).contains("sizes", "finished", "cloth", "numbers ");
+    assertThat(proposed(made, "{table numbers hip, ")).contains("elastic_width");
+    assertThat(made.proposals("{table numbers hip, ").from()).isEqualTo(20);
+    assertThat(proposed(made, "{figure ")).contains("sew_pocket_seam", "view A");
+    assertThat(proposed(made, "{for sizes 8 to ")).contains("14");
+    assertThat(proposed(made, "{number hip} and ")).isEmpty();
+    assertThat(proposed(made, "Plain words ")).isEmpty();
+  }
+
+  /** Wherever words are put, they are read as those of the part or step that was meant. */
+  @Test
+  void thereIsRoomForWordsInTheBookletsOrder() {
+    String text = "On the cover.\n\n# Care\n\nCold.\n";
+    BookletMaking made = with(text);
+    for (String step : List.of("", "sew_pocket_seam")) {
+      for (String part : step.isEmpty() ? Parts.IDS : List.of("steps")) {
+        ProseOutline.Where where = new ProseOutline.Where(part, step);
+        ProseOutline.Spot spot = made.spot(text, where);
+        String after =
+            new StringBuilder(text)
+                .insert(spot.at(), spot.insert())
+                .insert(spot.caret(), "Here it is.")
+                .toString();
+        assertThat(ProseOutline.of(after).at(spot.caret())).isEqualTo(where);
+        BookletMaking again = made.with(Optional.of(after));
+        assertThat(again.findings()).isEmpty();
+        List<Block> words =
+            step.isEmpty() ? again.given().prose().part(part) : again.given().prose().step(step);
+        assertThat(Block.texts(words).stream().map(Inline::plain)).contains("Here it is.");
+        assertThat(Block.texts(again.given().prose().part("care")).stream().map(Inline::plain))
+            .contains("Cold.");
+      }
+    }
+    String both = "# Steps\n\n## sew_pocket_seam\n\nSlowly.\n\n# Care\n\nCold.\n";
+    ProseOutline.Spot spot = made.spot(both, new ProseOutline.Where("steps", ""));
+    assertThat(both.substring(0, spot.at())).isEqualTo("# Steps");
+  }
+
+  @Test
+  void aNearNameIsMendedByOneEdit() {
+    String slips =
+        """
+        # Caer
+
+        It is {number elastic_widht} wide, {nubmer hip} round.
+
+        {table sizs}
+
+        # Steps
+
+        ## sew pocket seem
+
+        {for sizes 8 to 14: Slowly.
+        """;
+    BookletMaking made = with(slips);
+    List<Finding> findings = made.findings();
+    assertThat(findings).hasSize(6).allSatisfy(each -> assertThat(each.edit()).isPresent());
+    String mended = slips;
+    for (int i = 0; i < findings.size(); i++) {
+      mended =
+          made.with(Optional.of(mended)).findings().get(0).edit().orElseThrow().applyTo(mended);
+    }
+    assertThat(made.with(Optional.of(mended)).findings()).isEmpty();
+    assertThat(mended).contains("# care", "{number elastic_width}", "Slowly.}\n");
+  }
+
+  @Test
+  void otherWordsLeaveTheDrawingsAsTheyWere() {
+    BookletMaking made = with("# Care\n\nCold.\n");
+    BookletMaking other = made.with(Optional.of("# Care\n\nWarm.\n\n{table sizs}\n"));
+    BookletMaking fresh = with("# Care\n\nWarm.\n\n{table sizs}\n");
+    assertThat(other.booklet()).isEqualTo(fresh.booklet());
+    assertThat(other.findings()).isEqualTo(fresh.findings()).hasSize(1);
   }
 }

@@ -31,6 +31,11 @@ public record Revision(int number, Cause cause, boolean joined, String name, Lis
     MOMENT
   }
 
+  /** Whether the pattern is to be drafted anew: the booklet's words leave it as it is. */
+  public boolean drafts() {
+    return splices.stream().anyMatch(splice -> !splice.file().endsWith(".md"));
+  }
+
   /** The splices that take some splices back, last first. */
   public static List<Splice> inverse(List<Splice> splices) {
     List<Splice> back = new ArrayList<>();

@@ -4,21 +4,33 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.paper.sheet.DocumentFacts;
 import org.hemwright.paper.svg.SvgWriter;
+import org.hemwright.workroom.keep.TextHash;
 
 /**
- * Blocks of the booklet as JSON, each with its kind; figures by their place among the pictures.
+ * Blocks of the booklet as JSON, each with its kind; figures by a key of what they show.
  *
  * @param facts what pictures say of themselves
- * @param pictures takes {@code {"type", "data"}} of each figure, the data as text or in base 64
+ * @param pictures takes {@code {"key", "type"}} of each figure that is not known, and it as text or
+ *     in base 64
+ * @param known the keys of figures that the window has
+ * @param keys the keys of all figures that were written
  */
-record BlockJson(DocumentFacts facts, ArrayNode pictures) {
+record BlockJson(DocumentFacts facts, ArrayNode pictures, Set<String> known, Set<String> keys) {
+  BlockJson(DocumentFacts facts, ArrayNode pictures, Set<String> known) {
+    this(facts, pictures, known, new HashSet<>());
+  }
+
   void write(ArrayNode to, List<Block> blocks) {
     blocks.forEach(block -> write(to.addObject(), block));
   }
@@ -75,16 +87,22 @@ record BlockJson(DocumentFacts facts, ArrayNode pictures) {
   }
 
   private void figure(ObjectNode to, Figure figure) {
-    to.put("alt", figure.alt()).put("picture", pictures.size());
+    to.put("id", figure.id()).put("alt", figure.alt());
     words(to.putArray("caption"), figure.caption());
-    ObjectNode picture = pictures.addObject();
-    if (figure.own().isPresent()) {
-      picture.put("type", figure.own().get().kind().mime());
-      picture.put("base64", Base64.getEncoder().encodeToString(figure.own().get().bytes()));
-    } else {
-      picture.put("type", "image/svg+xml");
-      picture.put(
-          "text", new String(SvgWriter.write(facts, figure.sheet()), StandardCharsets.UTF_8));
+    Optional<Picture> own = figure.own();
+    String data =
+        own.map(picture -> Base64.getEncoder().encodeToString(picture.bytes()))
+            .orElseGet(
+                () -> new String(SvgWriter.write(facts, figure.sheet()), StandardCharsets.UTF_8));
+    String key = TextHash.of(data);
+    to.put("picture", key).put("own", own.isPresent());
+    if (own.isEmpty()) {
+      to.put("wide", figure.sheet().frame().width()).put("high", figure.sheet().frame().height());
+    }
+    if (keys.add(key) && !known.contains(key)) {
+      ObjectNode picture = pictures.addObject().put("key", key);
+      picture.put("type", own.map(each -> each.kind().mime()).orElse("image/svg+xml"));
+      picture.put(own.isPresent() ? "base64" : "text", data);
     }
   }
 

@@ -53,8 +53,16 @@ public final class ProofView implements View {
 
   @Override
   public void revised(Room room, Revision revision) {
-    if (revision.cause() != Revision.Cause.MOMENT) {
+    if (revision.drafts()) {
       ask(room);
+    } else if (asking) {
+      again = true;
+    } else {
+      last.ifPresent(
+          frame -> {
+            frame.head().put("revision", revision.number());
+            room.tell(frame);
+          });
     }
   }
 

@@ -339,7 +339,9 @@ public final class Room implements Host, AutoCloseable {
     history.add(revision);
     order.add(revision);
     unkept.add(revision);
-    draft = Workbench.draft(edited());
+    if (revision.drafts()) {
+      draft = Workbench.draft(edited());
+    }
     views.forEach(view -> view.revised(this, revision));
     tell(new Frame(state(Frame.tell("state"))));
     return Optional.of(revision);

@@ -44,7 +44,9 @@ public final class TableView implements View {
   @Override
   public void revised(Room room, Revision revision) {
     if (revision.cause() != Revision.Cause.MOMENT) {
-      draw(room);
+      if (revision.drafts()) {
+        draw(room);
+      }
       room.windows().forEach(window -> show(room, room.draft(), window, drawn));
     }
   }

@@ -50,6 +50,7 @@ public final class TextView implements View {
           .put("text", splice.inserted());
     }
     ObjectNode hashes = head.putObject("after");
+    hashes.put(PatternFolder.PROSE, 0);
     room.texts().forEach((file, text) -> hashes.put(file, text.hashCode()));
     room.tell(new Frame(head));
     room.tell(said(room));
@@ -102,7 +103,7 @@ public final class TextView implements View {
     if (!asked.isArray() || asked.size() > MOST_SPLICES) {
       throw new Question.Unclear("an edit is a list of splices");
     }
-    if (!room.texts().containsKey(file)) {
+    if (!room.texts().containsKey(file) && !file.equals(PatternFolder.PROSE)) {
       throw new Question.Unclear("no text of that name is open");
     }
     List<Range> ranges = new ArrayList<>();

@@ -55,6 +55,7 @@ function list() {
 async function turn() {
   list();
   const job = get('job');
+  document.body.dataset.job = job;
   const module = await MODULES[job]();
   if (get('job') !== job) return;
   leave?.();

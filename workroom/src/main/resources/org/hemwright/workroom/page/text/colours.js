@@ -37,7 +37,8 @@ const style = HighlightStyle.define([
   { tag: tags.modifier, class: 'tok-fixed' },
 ]);
 
-const theme = EditorView.theme({
+/** The editor's dress; that of the booklet's words is the same. */
+export const theme = EditorView.theme({
   '&': { height: '100%', backgroundColor: 'transparent', color: 'var(--ink)', fontSize: '13.5px' },
   '&.cm-focused': { outline: 'none' },
   '.cm-scroller': { fontFamily: 'var(--mono)', lineHeight: '1.55' },

@@ -13,8 +13,8 @@ import { completion } from './proposals.js';
 import { meanings } from './meanings.js';
 import { problemsField, showProblems } from './problems.js';
 import { Step } from './step.js';
+import { DOCUMENT, layText, turnTo } from './texts.js';
 
-const DOCUMENT = 'pattern.hem';
 let editor = null;
 let step = null;
 let following = false;
@@ -36,9 +36,8 @@ const marked = StateField.define({
 
 /** Starts the editor; its text comes with the answer. */
 export async function startEditor() {
-  const holder = document.getElementById('text');
   const place = make('div', { class: 'text-place' });
-  holder.append(make('h2', { class: 'text-title' }, TEXT.title), place);
+  layText(DOCUMENT, place);
   const nonce = document.querySelector('script[nonce]').nonce;
   const extensions = [
     EditorView.cspNonce.of(nonce),
@@ -116,6 +115,7 @@ function follow() {
 /** Puts the caret at a place of the document and the editor before it. */
 export function goTo(from, focus = true) {
   if (!editor) return;
+  turnTo(DOCUMENT);
   editor.dispatch({ selection: { anchor: Math.min(from, editor.state.doc.length) }, effects: EditorView.scrollIntoView(from, { y: 'center' }) });
   if (focus) editor.focus();
 }
