@@ -104,7 +104,7 @@ public final class DialView implements View {
     return Optional.empty();
   }
 
-  /** {@code {"ask": "turn", "name", "value", "size"}}: the table and the measurements follow. */
+  /** {@code {"ask": "turn", "name", "value", "size"}}: the measurements, and what changed on the table. */
   private Frame turn(Room room, Window window, Question question) throws Question.Unclear {
     Evaluation values =
         room.draft().evaluation().orElseThrow(() -> new Question.Unclear("nothing is drawn"));
@@ -121,13 +121,12 @@ public final class DialView implements View {
     double value =
         LiteralEdit.rounded(Source.of(values.plan().document()), literal.get().written(), wanted);
     Evaluation turned = values.withLiterals(Map.of(literal.get().index(), value));
-    table.show(room, window, turned, question.whole("size"));
     Hand hand = window.kept(Hand.class, Hand::new);
     hand.turning = literal;
     hand.value = value;
     ObjectNode head = Frame.answer().put("value", value).put("said", said(run, dial.get(), value));
     new Garment(turned.drawn().run()).write(question.whole("size"), head.putArray("measures"));
-    return new Frame(head);
+    return table.shown(room, window, turned, question.whole("size"), head);
   }
 
   /** {@code {"ask": "turned", "keep"}}: writes the dial's number, or lays everything back. */

@@ -124,8 +124,9 @@ public final class DragView implements View {
 
   /**
    * {@code {"ask": "drag", "way", "x", "y", "size", "from", "to"}} (mm in the piece's plane; the
-   * size that is looked at and those that are shown): the table follows in those sizes, and the
-   * answer tells where the thing is now and the line that will be written.
+   * size that is looked at and those that are shown): the answer tells where the thing is now, the
+   * line that will be written, and what changed on the table in those sizes, as {@code pieces}
+   * does.
    */
   private Frame drag(Room room, Window window, Question question) throws Question.Unclear {
     Hand hand = hand(window);
@@ -149,11 +150,6 @@ public final class DragView implements View {
     }
     Dragged dragged = hand.drag.get().to(new Point(question.number("x"), question.number("y")));
     hand.last = Optional.of(dragged);
-    table.show(
-        room,
-        window,
-        hand.values.orElseThrow().withLiterals(dragged.literals()),
-        question.body().path("size").asInt(hand.size.orElseThrow().position()));
     Source source = new Source(PatternFolder.DOCUMENT, dragged.text());
     ObjectNode head = Frame.answer();
     head.put("x", dragged.place().x()).put("y", dragged.place().y());
@@ -164,7 +160,12 @@ public final class DragView implements View {
             .text()
             .substring(source.lineStart(grip.line()), source.lineEnd(grip.line()))
             .strip());
-    return new Frame(head);
+    return table.shown(
+        room,
+        window,
+        hand.values.orElseThrow().withLiterals(dragged.literals()),
+        question.body().path("size").asInt(hand.size.orElseThrow().position()),
+        head);
   }
 
   /** The sizes that the window shows, all of them where it does not say. */

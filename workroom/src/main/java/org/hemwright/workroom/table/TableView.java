@@ -72,14 +72,21 @@ public final class TableView implements View {
   }
 
   /**
-   * Shows values that are not yet written, while something is dragged: of the sizes that they are
-   * of, what changed; other sizes lie as they were told last.
+   * Answers with values that are not yet written, while something is dragged: of the sizes that
+   * they are of, what changed; other sizes lie as they were told last. All is in the answer itself,
+   * so that it is drawn once.
    *
    * @param looked the place in the chart of the size that is looked at; of the others only the
    *     outlines are drawn
+   * @param head of the answer, to which it is added
    */
-  public void show(Room room, Window window, Evaluation values, int looked) {
-    show(room, window, values, size -> size == looked);
+  public Frame shown(Room room, Window window, Evaluation values, int looked, ObjectNode head) {
+    Map<DrawnRun.Spot, Ink> now = drawing.of(values, size -> size == looked);
+    Set<Integer> sizes = new LinkedHashSet<>();
+    values.sizes().forEach(size -> sizes.add(size.position()));
+    Table table = window.kept(Table.class, Table::new);
+    head.put("revision", room.revision());
+    return new Frame(head, changes(table, now, sizes::contains, head));
   }
 
   /**
@@ -98,15 +105,6 @@ public final class TableView implements View {
   public void layBack(Room room, Window window) {
     draw(room);
     show(room, room.draft(), window, drawn);
-  }
-
-  private void show(Room room, Window window, Evaluation values, IntPredicate whole) {
-    Map<DrawnRun.Spot, Ink> now = drawing.of(values, whole);
-    Set<Integer> sizes = new LinkedHashSet<>();
-    values.sizes().forEach(size -> sizes.add(size.position()));
-    Table table = window.kept(Table.class, Table::new);
-    ObjectNode head = Frame.tell("pieces").put("revision", room.revision());
-    window.send(new Frame(head, changes(table, now, sizes::contains, head)));
   }
 
   private static void show(Room room, LiveDraft draft, Window window, Map<DrawnRun.Spot, Ink> now) {

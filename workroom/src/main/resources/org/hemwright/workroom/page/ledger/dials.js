@@ -2,6 +2,7 @@
 import { fill, make, set } from '../dom.js';
 import { ask } from '../line.js';
 import { get, watch } from '../state.js';
+import { take } from '../table/pieces.js';
 import { DIALS } from '../words/dials.js';
 
 const STEPS = 400;
@@ -70,6 +71,7 @@ async function ahead() {
     mine.next = null;
     try {
       const answer = await ask('turn', { name: told.name, value, size: get('size') });
+      take(answer);
       fill(shown, set(answer.said));
       input.setAttribute('aria-valuetext', answer.said);
       garment(answer.measures);

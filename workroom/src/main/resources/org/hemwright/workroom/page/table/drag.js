@@ -4,7 +4,7 @@ import { fill, make } from '../dom.js';
 import { ask } from '../line.js';
 import { get, select } from '../state.js';
 import { DRAG } from '../words/drag.js';
-import { drawing } from './pieces.js';
+import { drawing, take } from './pieces.js';
 import { snapped } from './snap.js';
 
 const FAR_ENOUGH = 4;
@@ -48,7 +48,7 @@ export function startDragging(view, repaint, paintNow) {
   }
 
   function follow() {
-    if (!drag?.ways?.length || drag.asking || !drag.goal) return;
+    if (!drag?.ways?.length || drag.asking || drag.unseen || !drag.goal) return;
     const mine = drag;
     const goal = mine.goal;
     const since = mine.since;
@@ -58,6 +58,7 @@ export function startDragging(view, repaint, paintNow) {
     const [from, to] = [view.sizes[0], view.sizes[view.sizes.length - 1]];
     ask('drag', { way: mine.way, x: goal[0], y: goal[1], size: view.size, from, to }).then((answer) => {
       mine.asking = false;
+      take(answer);
       if (drag !== mine) return;
       mine.moved = true;
       const off = Math.max(Math.abs(answer.x - goal[0]), Math.abs(answer.y - goal[1]));
@@ -65,12 +66,17 @@ export function startDragging(view, repaint, paintNow) {
       tellSentence(answer.text);
       paintNow();
       view.followed?.(since);
-      follow();
+      // What is drawn is shown with the next frame: until then there is nothing more to be seen.
+      mine.unseen = true;
+      requestAnimationFrame(() => { mine.unseen = false; follow(); });
     }, () => { mine.asking = false; });
   }
 
+  /** Raw moves come at once, the others with the frame: where there are raw ones, these are heard. */
   function move(px, py, event) {
     if (!drag) return false;
+    if (event?.type === 'pointerrawupdate') drag.raw = true;
+    else if (drag.raw && event?.type === 'pointermove') return true;
     if (!drag.started) {
       if (Math.hypot(px - drag.px, py - drag.py) < FAR_ENOUGH) return true;
       start().catch(() => {});
@@ -92,6 +98,7 @@ export function startDragging(view, repaint, paintNow) {
     if (!drag) return false;
     const mine = drag;
     view.guides = [];
+    if (!keep) mine.goal = null;
     if (!mine.started) {
       drag = null;
       return false;

@@ -48,7 +48,10 @@ export function reach(piece) {
 
 hear('hello', () => { structures = []; pieces = new Map(); });
 
-hear('pieces', (head) => {
+hear('pieces', take);
+
+/** Takes what changed on the table, as `pieces` tells it, or an answer that brings it. */
+export function take(head) {
   for (const told of head.structures) structures.push(laidOut(told));
   for (const [piece, size] of head.gone) if (pieces.has(piece)) pieces.get(piece)[size] = null;
   let at = 0;
@@ -69,7 +72,7 @@ hear('pieces', (head) => {
   }
   put(news);
   changed();
-});
+}
 
 /** Drawings that were told beside those on the table, by the names of their pieces. */
 export function drawingsOf(head) {

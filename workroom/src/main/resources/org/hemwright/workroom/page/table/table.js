@@ -219,6 +219,9 @@ function pointing() {
       repaint();
     }
   });
+  canvas.addEventListener('pointerrawupdate', (event) => {
+    if (fingers.size === 1 && fingers.has(event.pointerId)) dragging.move(event.offsetX, event.offsetY, event);
+  });
   const up = (event) => {
     fingers.delete(event.pointerId);
     const dragged = dragging.end();
