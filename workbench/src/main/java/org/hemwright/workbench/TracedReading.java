@@ -9,9 +9,7 @@ import org.hemwright.draft.syntax.Document;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Span;
 import org.hemwright.draft.syntax.Statement;
-import org.hemwright.exchange.drawing.DrawingReader;
 import org.hemwright.exchange.drawing.ReadDrawing;
-import org.hemwright.exchange.dxf.DxfReader;
 import org.hemwright.exchange.dxf.RuleFile;
 import org.hemwright.exchange.rule.ReadRules;
 import org.hemwright.exchange.rule.RuleTableReader;
@@ -20,6 +18,7 @@ import org.hemwright.pattern.traced.RuleTable;
 import org.hemwright.pattern.traced.TracedDrawing;
 import org.hemwright.pattern.traced.TracedInputs;
 import org.hemwright.workbench.folder.FolderReading;
+import org.hemwright.workbench.traced.DrawingFile;
 
 /** Reads the drawings and rule tables that a document names, each once. */
 final class TracedReading {
@@ -68,18 +67,11 @@ final class TracedReading {
     Optional<byte[]> bytes = folder.bytes(file, source.origin(said));
     Optional<TracedDrawing> drawing = Optional.empty();
     if (bytes.isPresent()) {
-      ReadDrawing read =
-          ends(file, ".dxf")
-              ? DxfReader.read(file, bytes.get())
-              : DrawingReader.read(file, bytes.get());
+      ReadDrawing read = DrawingFile.read(file, bytes.get());
       problems.addAll(read.findings());
       drawing = read.drawing();
     }
     drawings.put(file, drawing);
-  }
-
-  private static boolean ends(String file, String ending) {
-    return file.toLowerCase(Locale.ROOT).endsWith(ending);
   }
 
   private void table(String file, Span said) {
@@ -90,7 +82,7 @@ final class TracedReading {
     Optional<RuleTable> table = Optional.empty();
     if (bytes.isPresent()) {
       ReadRules read =
-          ends(file, ".rul")
+          file.toLowerCase(Locale.ROOT).endsWith(".rul")
               ? RuleFile.read(file, bytes.get())
               : RuleTableReader.read(file, bytes.get());
       problems.addAll(read.findings());

@@ -10,6 +10,10 @@ import java.util.function.Consumer;
 import org.hemwright.workbench.BrowserDoor;
 import org.hemwright.workroom.add.AddView;
 import org.hemwright.workroom.bodies.BodiesView;
+import org.hemwright.workroom.bring.BringChartView;
+import org.hemwright.workroom.bring.GradeView;
+import org.hemwright.workroom.bring.Parcels;
+import org.hemwright.workroom.bring.TraceView;
 import org.hemwright.workroom.cloth.ClothView;
 import org.hemwright.workroom.dials.DialView;
 import org.hemwright.workroom.drag.DragView;
@@ -40,6 +44,7 @@ public final class Workroom implements BrowserDoor {
   private List<View> views(Opener opener) {
     TableView table = new TableView();
     MakingView making = new MakingView();
+    Parcels parcels = new Parcels();
     return List.of(
         new TextView(),
         new Proposals(),
@@ -54,6 +59,10 @@ public final class Workroom implements BrowserDoor {
         new WalkView(),
         new UnderlayView(),
         new BodiesView(),
+        parcels,
+        new BringChartView(parcels),
+        new TraceView(parcels),
+        new GradeView(),
         new ProofView(),
         new ClothView(),
         new PaperView(),

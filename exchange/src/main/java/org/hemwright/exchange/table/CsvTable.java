@@ -160,19 +160,40 @@ public final class CsvTable {
   }
 
   /** The sign that parts cells: the commonest of three in the first line that is no comment. */
+  /** A title above a table has few signs of any kind: the first line with two of one sign tells. */
+  private static final int LINES_LOOKED_AT = 20;
+
   private static char separator(String text) {
-    String first =
+    List<String> lines =
         text.lines()
             .filter(line -> !line.isBlank() && !line.startsWith("#"))
-            .findFirst()
-            .orElse("");
+            .limit(LINES_LOOKED_AT)
+            .toList();
+    String first = lines.isEmpty() ? "" : lines.get(0);
     if (first.startsWith("sep=") && first.length() == 5) {
       return first.charAt(4);
     }
-    String unquoted = first.replaceAll("\"[^\"]*\"", "");
+    // Nobody types a tab in words, and a spreadsheet's clipboard has nothing else.
+    if (lines.stream().anyMatch(line -> count(unquoted(line), '\t') > 1)) {
+      return '\t';
+    }
+    return lines.stream()
+        .map(CsvTable::unquoted)
+        .filter(line -> count(line, most(line)) > 1)
+        .findFirst()
+        .map(CsvTable::most)
+        .orElse(most(unquoted(first)));
+  }
+
+  private static String unquoted(String line) {
+    return line.replaceAll("\"[^\"]*\"", "");
+  }
+
+  /** The sign that a line has most of; a comma where it has none. */
+  private static char most(String line) {
     char best = ',';
     for (char candidate : new char[] {';', '\t'}) {
-      if (count(unquoted, candidate) > count(unquoted, best)) {
+      if (count(line, candidate) > count(line, best)) {
         best = candidate;
       }
     }

@@ -83,6 +83,15 @@ public final class OutlineTracing {
     return called;
   }
 
+  /**
+   * The closed line of a name, of one or of several whose ends meet, as it is drawn.
+   *
+   * @throws TracingProblem where there is none, or more than one
+   */
+  public static Path round(TracedDrawing drawing, String name) {
+    return closed(lines(drawing, name), name);
+  }
+
   /** One closed line, of one or of several whose ends meet. */
   private static Path closed(List<TracedLine> lines, String name) {
     List<TracedLine> closed = lines.stream().filter(line -> line.path().isClosed()).toList();

@@ -3,7 +3,10 @@ package org.hemwright.pattern.traced;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.hemwright.geometry.Cubic;
 import org.hemwright.geometry.Curve;
 import org.hemwright.geometry.Line;
@@ -26,9 +29,37 @@ public record TracedDrawing(
     unread = List.copyOf(unread);
   }
 
-  /** The lines that bear a name, or lie in a layer or group that does, in the order of the file. */
+  /** How a line is called that has no name of its own: by its place in the file, from 1. */
+  private static final Pattern BY_PLACE = Pattern.compile("line ([1-9][0-9]{0,5})");
+
+  /**
+   * The lines that bear a name, or lie in a layer or group that does, in the order of the file.
+   * Where none does, {@code line 3} is the third line of the file.
+   */
   public List<TracedLine> called(String name) {
-    return lines.stream().filter(line -> line.isCalled(name)).toList();
+    List<TracedLine> named = lines.stream().filter(line -> line.isCalled(name)).toList();
+    Matcher place = BY_PLACE.matcher(name);
+    if (named.isEmpty() && place.matches() && Integer.parseInt(place.group(1)) <= lines.size()) {
+      return List.of(lines.get(Integer.parseInt(place.group(1)) - 1));
+    }
+    return named;
+  }
+
+  /**
+   * A name that means one line alone.
+   *
+   * @param index the line's place in the list, from 0
+   * @return one of its names, or its place in the file where it shares all of them; absent where
+   *     other lines are called by that too
+   */
+  public Optional<String> nameOf(int index) {
+    for (String name : lines.get(index).names()) {
+      if (called(name).size() == 1) {
+        return Optional.of(name);
+      }
+    }
+    String place = "line " + (index + 1);
+    return called(place).equals(List.of(lines.get(index))) ? Optional.of(place) : Optional.empty();
   }
 
   /** Every name, each once, in the order of the file. */

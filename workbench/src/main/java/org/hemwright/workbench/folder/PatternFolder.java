@@ -3,7 +3,7 @@ package org.hemwright.workbench.folder;
 import java.util.List;
 
 /** The files of one pattern. */
-public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFolder {
+public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFolder, WithFile {
   /** The document's name in every folder. */
   String DOCUMENT = "pattern.hem";
 

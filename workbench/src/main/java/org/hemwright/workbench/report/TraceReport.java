@@ -3,9 +3,7 @@ package org.hemwright.workbench.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.hemwright.exchange.drawing.DrawingReader;
 import org.hemwright.exchange.drawing.ReadDrawing;
-import org.hemwright.exchange.dxf.DxfReader;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.pattern.finding.Finding;
@@ -13,6 +11,7 @@ import org.hemwright.pattern.traced.OutlineRequest;
 import org.hemwright.pattern.traced.OutlineTracing;
 import org.hemwright.pattern.traced.TracedDrawing;
 import org.hemwright.pattern.traced.TracedLine;
+import org.hemwright.workbench.traced.DrawingFile;
 
 /**
  * What a drawing holds, so that its lines can be named in a document.
@@ -27,10 +26,7 @@ public record TraceReport(String text, List<Finding> findings) {
 
   /** Reads a drawing and tells what it holds. */
   public static TraceReport of(String file, byte[] content) {
-    ReadDrawing read =
-        file.toLowerCase(Locale.ROOT).endsWith(".dxf")
-            ? DxfReader.read(file, content)
-            : DrawingReader.read(file, content);
+    ReadDrawing read = DrawingFile.read(file, content);
     return new TraceReport(read.drawing().map(TraceReport::text).orElse(""), read.findings());
   }
 

@@ -188,7 +188,7 @@ class DxfTest {
                           round(points[0].x, 4), round(points[0].y, 4))
         """;
     String told = said(script, folder);
-    assertThat(told).isNotNull().contains("errors 0");
+    assertThat(told).contains("errors 0");
     SizedPattern base = run.size(run.pattern().base().name()).orElseThrow();
     for (Piece piece : base.pieces()) {
       String line =
@@ -206,7 +206,7 @@ class DxfTest {
     }
   }
 
-  private static @org.jspecify.annotations.Nullable String said(String script, Path folder)
+  private static String said(String script, Path folder)
       throws IOException, InterruptedException {
     Process process =
         new ProcessBuilder("/usr/bin/python3", "-c", script)
@@ -214,7 +214,8 @@ class DxfTest {
             .redirectErrorStream(true)
             .start();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    return process.waitFor() == 0 ? said : null;
+    assertThat(process.waitFor()).as(said).isZero();
+    return said;
   }
 
   /** Halves of a mirror line, inches in the words, a polyline that repeats its first point. */

@@ -20,6 +20,7 @@ import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workroom.history.Splice;
 import org.hemwright.workroom.ledger.LedgerView;
+import org.hemwright.workroom.room.NewProblems;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.table.TableView;
@@ -108,7 +109,7 @@ public final class AddView implements View {
     List<Tried> holding = new ArrayList<>();
     for (Addition addition : all) {
       LiveDraft draft = room.tried(PatternFolder.DOCUMENT, addition.text());
-      List<Finding> problems = newProblems(room, draft);
+      List<Finding> problems = NewProblems.of(room, draft);
       if (problems.isEmpty()) {
         holding.add(new Tried(addition, draft, problems));
       }
@@ -118,20 +119,9 @@ public final class AddView implements View {
 
   private static Optional<String> problem(Room room, Addition addition) {
     LiveDraft draft = room.tried(PatternFolder.DOCUMENT, addition.text());
-    return newProblems(room, draft).stream()
+    return NewProblems.of(room, draft).stream()
         .findFirst()
         .map(each -> Workbench.wording(draft.evaluated().run()).message(each));
-  }
-
-  private static List<Finding> newProblems(Room room, LiveDraft draft) {
-    List<String> before = new ArrayList<>();
-    room.draft().evaluated().problems().forEach(each -> before.add(key(each)));
-    return draft.evaluated().problems().stream().filter(each -> !before.remove(key(each))).toList();
-  }
-
-  /** A problem without its place, which moves when lines are added. */
-  private static String key(Finding finding) {
-    return finding.code() + " " + finding.subject() + " " + finding.sizes();
   }
 
   /** {@code {"ask": "write addition", …as "add"}}: writes the way that was chosen. */

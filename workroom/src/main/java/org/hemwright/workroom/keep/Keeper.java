@@ -302,6 +302,14 @@ public final class Keeper implements AutoCloseable {
     }
   }
 
+  /** Puts a file that is not edited here beside the texts, whole or not at all. */
+  public void store(String name, byte[] content) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      throw new NoSuchFileException(folder.toString());
+    }
+    new OutFolder(folder).replace(name, content);
+  }
+
   /**
    * What other programs changed since it was kept last: the texts as they are now, by file; those
    * that are new are among them.

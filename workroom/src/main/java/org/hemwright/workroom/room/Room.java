@@ -21,6 +21,7 @@ import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.DiskFolder;
 import org.hemwright.workbench.folder.EditedFolder;
 import org.hemwright.workbench.folder.PatternFolder;
+import org.hemwright.workbench.folder.WithFile;
 import org.hemwright.workroom.history.Merge;
 import org.hemwright.workroom.history.Revision;
 import org.hemwright.workroom.history.Splice;
@@ -290,6 +291,26 @@ public final class Room implements Host, AutoCloseable {
     SortedMap<String, String> others = new TreeMap<>(texts);
     others.put(file, text);
     return Workbench.draft(new EditedFolder(folder, others));
+  }
+
+  /** The same, with one file more in the folder; nothing is written. */
+  public LiveDraft tried(String file, String text, String added, byte[] content) {
+    SortedMap<String, String> others = new TreeMap<>(texts);
+    others.put(file, text);
+    return Workbench.draft(WithFile.of(new EditedFolder(folder, others), added, content));
+  }
+
+  /**
+   * Puts a file of hers beside the document, whole or not at all.
+   *
+   * @param name as {@link PatternFolder#isInside} has it
+   * @throws java.io.IOException where it cannot be written
+   */
+  public void store(String name, byte[] content) throws java.io.IOException {
+    if (!PatternFolder.isInside(name) || place().isEmpty()) {
+      throw new java.io.IOException(name);
+    }
+    keeper.store(name, content);
   }
 
   /** The window whose question is being answered; absent where nobody asked. */

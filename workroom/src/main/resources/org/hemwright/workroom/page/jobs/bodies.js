@@ -4,6 +4,8 @@ import { ask } from '../line.js';
 import { get, watch } from '../state.js';
 import { BODIES } from '../words/bodies.js';
 import { columnPlot } from '../ledger/plot.js';
+import { showChart } from '../bring/chart.js';
+import { CHART } from '../words/bring.js';
 
 export const wide = true;
 
@@ -12,14 +14,16 @@ let sheet = null;
 let chart = null;
 let column = 1;
 let steps = false;
+let note = '';
+let bringing = null;
 
-watch(['revision'], () => { if (sheet) tell(); });
+watch(['revision'], () => { if (sheet && !bringing) tell(); });
 
 export function show(holder) {
   page = holder.page;
   sheet = holder.sheet;
   tell();
-  return () => { page = null; sheet = null; };
+  return () => { bringing?.(); bringing = null; note = ''; page = null; sheet = null; };
 }
 
 async function tell() {
@@ -28,7 +32,7 @@ async function tell() {
   } catch {
     return;
   }
-  if (!sheet) return;
+  if (!sheet || bringing) return;
   const active = document.activeElement?.dataset?.cell;
   drawSheet();
   drawPage();
@@ -37,7 +41,7 @@ async function tell() {
 
 function drawSheet() {
   if (chart.rows.length === 0) {
-    fill(sheet, make('h2', {}, BODIES.title), make('p', { class: 'soft' }, BODIES.none));
+    fill(sheet, make('h2', {}, BODIES.title), make('p', { class: 'soft' }, BODIES.none), bringIn());
     return;
   }
   const wideRow = Math.max(...chart.rows.map((row) => row.length));
@@ -46,11 +50,19 @@ function drawSheet() {
   const problems = get('problems').filter((each) => each.file === chart.file);
   const toggle = make('input', { type: 'checkbox', onchange: () => { steps = toggle.checked; drawSheet(); } });
   toggle.checked = steps;
-  fill(sheet, make('h2', {}, BODIES.title), make('p', { class: 'soft' }, BODIES.hint(chart.file, base)),
+  fill(sheet, make('h2', {}, BODIES.title), make('p', { class: 'soft' }, BODIES.hint(chart.file, base)), bringIn(), note ? make('p', { class: 'bring-note', role: 'status' }, note) : null,
       make('label', { class: 'toggle' }, toggle, BODIES.steps),
       ...problems.map((each) => make('p', { class: `grid-problem ${each.status}` }, `${BODIES.line(each.line)} `, set(each.message), ' ', set(each.mend))),
       make('div', { class: 'grid-scroll', tabindex: 0, role: 'group', 'aria-label': BODIES.title },
           make('table', { class: 'grid' }, make('thead', {}, rows[0]), make('tbody', {}, ...rows.slice(1)))));
+}
+
+/** The way to her own chart, and back. */
+function bringIn() {
+  return make('p', { class: 'bring-open' }, make('button', { type: 'button', onclick: () => {
+    note = '';
+    bringing = showChart({ page, sheet, done: (said) => { bringing?.(); bringing = null; note = said; tell(); } });
+  } }, CHART.open));
 }
 
 function cell(value, r, c) {

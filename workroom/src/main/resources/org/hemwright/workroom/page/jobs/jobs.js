@@ -10,6 +10,7 @@ import { JOBS } from '../words/room.js';
  */
 const MODULES = {
   bodies: () => import('./bodies.js'),
+  bring: () => import('./bring.js'),
   draft: () => import('./draft.js'),
   proof: () => import('./proof.js'),
   cloth: () => import('./cloth.js'),

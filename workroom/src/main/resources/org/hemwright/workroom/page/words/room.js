@@ -30,6 +30,7 @@ export const ROOM = {
 
 export const JOBS = {
   bodies: 'Bodies',
+  bring: 'Bring in',
   draft: 'Draft',
   proof: 'Proof',
   cloth: 'Cloth',
