@@ -188,7 +188,12 @@ class FirstHourTest {
     assertThat(part("sewing line").inputValue()).isEqualTo("left out");
     choose("sewing line", "stitch line, without allowance");
     page.waitForSelector(".corner-number");
-    assertThat(page.locator(".corner-number").count()).isEqualTo(5);
+    // The crotch bends where it meets the hip: no end of an edge, so corners are to be sharper.
+    assertThat(page.locator(".corner-number").count()).isEqualTo(6);
+    page.getByLabel("A corner turns by at least (degrees)").click();
+    page.keyboard().press("Control+a");
+    page.keyboard().type("25");
+    page.waitForFunction("() => document.querySelectorAll('.corner-number').length === 5");
     page.getByLabel("The scale line is this long in truth").fill("20 cm");
     page.getByLabel("It takes the place of").selectOption("Trouser front");
     String[] edges = {"waist", "crotch", "inseam", "hem", "outseam"};
@@ -204,8 +209,8 @@ class FirstHourTest {
     assertThat(page.locator(".bring-lines").first().textContent())
         .contains(
             "piece front traced \"traced/My front.svg\", where \"ruler\" is 20 cm, as",
-            "outline traced \"sewing line\" from the top left clockwise, edges waist, crotch,"
-                + " inseam, hem, outseam",
+            "outline traced \"sewing line\" from the top left clockwise, corners over 25 deg, edges"
+                + " waist, crotch, inseam, hem, outseam",
             "grain traced \"grain\"",
             "notch outseam traced \"notches\"",
             "notch inseam traced \"notches\"")
@@ -323,7 +328,7 @@ class FirstHourTest {
   /** The block's front with a hem of her own. */
   private static String drawing() {
     Piece front = front();
-    Point left = front.edge("outseam").orElseThrow().path().start();
+    Point left = front.edge("hem").orElseThrow().path().end();
     Point right = front.edge("hem").orElseThrow().path().start();
     if (left.x() > right.x()) {
       Point other = left;

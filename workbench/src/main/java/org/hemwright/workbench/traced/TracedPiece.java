@@ -103,12 +103,36 @@ public record TracedPiece(
       }
       lines = left;
     }
+    lines = withoutIdle(document, instead, lines, dropped, problems);
     return new TracedPiece(
         placed(document, instead, lines).text,
         lines.stream().map(Line::text).toList(),
         dropped,
         ends,
         edges);
+  }
+
+  /** Leaves out numbers of the former piece that nothing asks for any more. */
+  private static List<Line> withoutIdle(
+      Document document,
+      Optional<Statement.PieceSection> instead,
+      List<Line> all,
+      List<String> dropped,
+      Function<String, List<Finding>> problems) {
+    List<Line> lines = all;
+    for (int i = all.size() - 1; i >= 0; i--) {
+      Line line = all.get(i);
+      if (line.hers && line.text.strip().startsWith("let ")) {
+        List<Line> without = new ArrayList<>(lines);
+        without.remove(line);
+        int before = problems.apply(placed(document, instead, lines).text).size();
+        if (problems.apply(placed(document, instead, without).text).size() <= before) {
+          lines = without;
+          dropped.add(line.text.strip());
+        }
+      }
+    }
+    return lines;
   }
 
   // --- the lines --------------------------------------------------------------------------------
@@ -143,7 +167,7 @@ public record TracedPiece(
                     size,
                     scale,
                     quoted(card.title()),
-                    card.number(),
+                    instead.map(Statement.PieceSection::number).orElse(card.number()),
                     ranges)));
     String outline = outline(answers, ends, edges);
     if (instead.isPresent()) {

@@ -168,7 +168,7 @@ class DxfTest {
   @Test
   void ezdxfReadsIt(@TempDir Path folder) throws IOException, InterruptedException {
     assumeTrue(
-        Files.isExecutable(Path.of("/usr/bin/python3")) && said("import ezdxf", folder) != null,
+        Files.isExecutable(Path.of("/usr/bin/python3")) && said("import ezdxf", folder).isPresent(),
         "python3-ezdxf is not installed");
     SizeRun run = Examples.run("inlet-tee");
     DxfFile file = file(run, "1.0.dxf");
@@ -187,7 +187,7 @@ class DxfTest {
                     print(insert.dxf.name, len(points), line.is_closed,
                           round(points[0].x, 4), round(points[0].y, 4))
         """;
-    String told = said(script, folder);
+    String told = said(script, folder).orElseThrow();
     assertThat(told).contains("errors 0");
     SizedPattern base = run.size(run.pattern().base().name()).orElseThrow();
     for (Piece piece : base.pieces()) {
@@ -206,7 +206,7 @@ class DxfTest {
     }
   }
 
-  private static String said(String script, Path folder)
+  private static Optional<String> said(String script, Path folder)
       throws IOException, InterruptedException {
     Process process =
         new ProcessBuilder("/usr/bin/python3", "-c", script)
@@ -214,8 +214,7 @@ class DxfTest {
             .redirectErrorStream(true)
             .start();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(process.waitFor()).as(said).isZero();
-    return said;
+    return process.waitFor() == 0 ? Optional.of(said) : Optional.empty();
   }
 
   /** Halves of a mirror line, inches in the words, a polyline that repeats its first point. */

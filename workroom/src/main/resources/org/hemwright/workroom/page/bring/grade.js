@@ -183,7 +183,7 @@ function paint() {
   const base = get('sizes')[get('base')];
   fill(svg, upright(...(answer.outlines ?? []).map((each) => line(each.d, each.size === base ? 'found' : 'found other'))), ...(answer.at ?? []).map((at, index) => numbered(at, index + 1, unitNow)));
   const sizes = (answer.outlines ?? []).map((each) => each.size);
-  fill(lengthsAt, make('table', { class: 'files' }, make('thead', {}, make('tr', {}, make('th', { scope: 'col' }, ''), ...sizes.map((size) => make('th', { scope: 'col' }, size)))),
+  fill(lengthsAt, make('table', { class: 'files' }, make('thead', {}, make('tr', {}, make('td'), ...sizes.map((size) => make('th', { scope: 'col' }, size)))),
       make('tbody', {}, ...(answer.lengths ?? []).map((each) => make('tr', {}, make('th', { scope: 'row' }, each.edge.replaceAll('_', ' ')), ...each.values.map((value) => make('td', { class: 'count' }, set(value))))))));
 }
 

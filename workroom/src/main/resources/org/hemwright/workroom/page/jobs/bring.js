@@ -23,9 +23,9 @@ export function show({ page, sheet }) {
 }
 
 function ways() {
-  return make('div', {}, make('h2', {}, BRING.title), make('ul', { class: 'ledger-list', 'aria-label': BRING.ways },
-      ...WAYS.map((each) => make('li', {}, make('button', { type: 'button', class: 'row', 'aria-pressed': String(each === way), onclick: () => turn(each) }, BRING[each]))),
-      make('li', {}, make('button', { type: 'button', class: 'row', onclick: () => put({ job: 'bodies' }) }, BRING.chart, make('span', { class: 'soft' }, BRING.toBodies)))));
+  return make('div', {}, make('h2', {}, BRING.title), make('div', { class: 'bring-ways', role: 'group', 'aria-label': BRING.ways },
+      ...WAYS.map((each) => make('button', { type: 'button', class: 'link', 'aria-pressed': String(each === way), onclick: () => turn(each) }, BRING[each])),
+      make('button', { type: 'button', class: 'link', onclick: () => put({ job: 'bodies' }) }, BRING.chart)));
 }
 
 function turn(to, piece, note) {

@@ -5,9 +5,7 @@ export const BRING = {
   ways: 'What to bring in',
   drawing: 'A piece drawn elsewhere',
   grading: 'How traced pieces grow',
-  chart: 'A size chart',
-  chartHint: 'A size chart is brought in under Bodies.',
-  toBodies: 'Go to Bodies',
+  chart: 'A size chart (under Bodies)',
 };
 
 export const PARCEL = {
