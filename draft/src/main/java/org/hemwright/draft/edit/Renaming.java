@@ -29,24 +29,51 @@ public record Renaming(String owner, String name, boolean number) {
   private static final int MOST_ROUNDS = 60;
   private static final Pattern PROPER = Pattern.compile("\\p{L}[\\p{L}\\p{N}_]*");
 
+  /** What stands against a name. */
+  public enum Against {
+    /** It is no name: a letter, then letters, digits and {@code _}. */
+    NO_NAME,
+    /** It is the name that the thing has. */
+    SAME,
+    /** Something in the document is called so. */
+    TAKEN,
+    /** The thing's own line is not in the document. */
+    UNKNOWN
+  }
+
+  /** A name as the document spells it: blanks become {@code _}. */
+  public static String spelled(String name) {
+    return name.strip().replaceAll("[ -]+", "_");
+  }
+
+  /** What stands against a name at first sight. */
+  public Optional<Against> against(Document document, String to) {
+    String wanted = spelled(to);
+    if (!PROPER.matcher(wanted).matches()) {
+      return Optional.of(Against.NO_NAME);
+    } else if (wanted.equals(name)) {
+      return Optional.of(Against.SAME);
+    } else if (says(document.text(), wanted)) {
+      return Optional.of(Against.TAKEN);
+    }
+    return definitions(document).isEmpty() ? Optional.of(Against.UNKNOWN) : Optional.empty();
+  }
+
   /**
    * The document with another name.
    *
    * @param document as it stands
    * @param to the new name; blanks become {@code _}
    * @param problems what is wrong with a text, with all of its places
-   * @return absent where the name is none, is taken, or not every place could be followed
+   * @return absent where something is against it, or not every place could be followed
    */
   public Optional<String> to(
       Document document, String to, Function<String, List<Finding>> problems) {
-    String wanted = to.strip().replaceAll("[ -]+", "_");
-    if (!PROPER.matcher(wanted).matches() || says(document.text(), wanted)) {
+    String wanted = spelled(to);
+    if (against(document, wanted).isPresent()) {
       return Optional.empty();
     }
     List<Span> definitions = definitions(document);
-    if (definitions.isEmpty()) {
-      return Optional.empty();
-    }
     int known = problems.apply(document.text()).size();
     String text = replaced(document.text(), definitions, wanted);
     for (int round = 0; round < MOST_ROUNDS; round++) {

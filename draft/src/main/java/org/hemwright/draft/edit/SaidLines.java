@@ -95,6 +95,19 @@ public final class SaidLines {
     return all.lines(statements);
   }
 
+  /** The lines of a seam: its own, and those within it. */
+  public static List<SaidLine> ofSeam(Plan plan, String name) {
+    SaidLines all = new SaidLines(plan);
+    Set<Statement> statements = new LinkedHashSet<>();
+    for (Statement each : all.document.statements()) {
+      if (each instanceof Statement.SeamSection seam && seam.name().text().equals(name)) {
+        statements.add(seam);
+        statements.addAll(seam.body());
+      }
+    }
+    return all.lines(statements);
+  }
+
   private static String name(Statement.Section section) {
     if (section instanceof Statement.PieceSection piece) {
       return piece.name().text();

@@ -130,7 +130,7 @@ public final class AddView implements View {
     List<Tried> tried = tried(room, adding(question).ways(values, size(values, question)));
     int way = question.whole("way");
     if (way < 0 || way >= tried.size()) {
-      throw new Question.Unclear("there is nothing to be written as yet");
+      throw new Question.Unclear("nothing-to-write");
     }
     String before = room.text(PatternFolder.DOCUMENT);
     String after = tried.get(way).addition.text();
@@ -142,15 +142,13 @@ public final class AddView implements View {
   }
 
   private static Evaluation values(Room room) throws Question.Unclear {
-    return room.draft()
-        .evaluation()
-        .orElseThrow(() -> new Question.Unclear("there is no chart to draw from as yet"));
+    return room.draft().evaluation().orElseThrow(() -> new Question.Unclear("no-chart"));
   }
 
   private static int size(Evaluation values, Question question) throws Question.Unclear {
     int size = question.whole("size");
     if (size < 0 || size >= values.sizes().size()) {
-      throw new Question.Unclear("there is no such size");
+      throw new Question.Unclear("no-size");
     }
     return size;
   }
@@ -160,11 +158,11 @@ public final class AddView implements View {
     try {
       what = Adding.What.valueOf(question.text("what").toUpperCase(Locale.ROOT));
     } catch (IllegalArgumentException other) {
-      throw new Question.Unclear("there is no such thing to add");
+      throw new Question.Unclear("no-addition");
     }
     JsonNode told = question.body().path("picks");
     if (!told.isArray() || told.size() > MOST_PICKS) {
-      throw new Question.Unclear("picks are a list");
+      throw new Question.Unclear("picks-list");
     }
     List<Pick> picks = new ArrayList<>();
     for (JsonNode each : told) {
@@ -180,14 +178,14 @@ public final class AddView implements View {
     double x = told.path("x").asDouble();
     double y = told.path("y").asDouble();
     if (!(Math.abs(x) < 1e6 && Math.abs(y) < 1e6)) {
-      throw new Question.Unclear("a place lies on the table");
+      throw new Question.Unclear("place-off");
     }
     return switch (told.path("kind").asText("")) {
       case "point" -> new Pick.OfPoint(piece, name);
       case "line" -> new Pick.OfLine(piece, name, new Point(x, y));
       case "place" -> new Pick.OfPlace(piece, new Point(x, y));
       case "piece" -> new Pick.OfPiece(piece);
-      default -> throw new Question.Unclear("it is pointed at a point, a line, a piece or a place");
+      default -> throw new Question.Unclear("pick-kind");
     };
   }
 }

@@ -79,13 +79,13 @@ public final class BodiesView implements View {
     Optional<String> file = file(room);
     boolean inside = row >= 0 && row < MOST_ROWS && column >= 0 && column < MOST_CELLS;
     if (file.isEmpty() || !inside) {
-      throw new Question.Unclear("there is no such cell");
+      throw new Question.Unclear("no-cell");
     }
     int seen = question.whole("revision");
     for (Revision revision : room.history()) {
       if (revision.number() > seen
           && revision.splices().stream().anyMatch(s -> s.file().equals(file.get()))) {
-        throw new Question.Unclear("the chart has changed meanwhile; look at it again");
+        throw new Question.Unclear("chart-changed");
       }
     }
     String text = room.text(file.get());
@@ -96,12 +96,12 @@ public final class BodiesView implements View {
 
   private static List<List<String>> block(JsonNode asked) throws Question.Unclear {
     if (!asked.isArray() || asked.isEmpty() || asked.size() > MOST_ROWS) {
-      throw new Question.Unclear("a block is rows of values, " + MOST_ROWS + " at most");
+      throw new Question.Unclear("block-rows", MOST_ROWS);
     }
     List<List<String>> block = new ArrayList<>();
     for (JsonNode row : asked) {
       if (!row.isArray() || row.isEmpty() || row.size() > MOST_CELLS) {
-        throw new Question.Unclear("a row holds values, " + MOST_CELLS + " at most");
+        throw new Question.Unclear("row-cells", MOST_CELLS);
       }
       List<String> values = new ArrayList<>();
       row.forEach(value -> values.add(value.asText()));

@@ -49,7 +49,7 @@ public final class ClothView implements View {
     Optional<SizeRun> run = room.draft().evaluated().run();
     int size = question.whole("size");
     if (run.isEmpty() || size < 0 || size >= run.get().sizes().size()) {
-      throw new Question.Unclear("there is no such size to lay");
+      throw new Question.Unclear("no-size");
     }
     String name = run.get().sizes().get(size).size().name();
     int revision = room.revision();

@@ -46,7 +46,7 @@ final class HandBoard {
     Looked looked = window.kept(Looked.class, Looked::new);
     int at = question.whole("row");
     if (at < 0 || at >= looked.rows.size() || !looked.rows.get(at).fits()) {
-      throw new Question.Unclear("there is no such laying");
+      throw new Question.Unclear("no-laying");
     }
     return looked.rows.get(at);
   }
@@ -110,7 +110,7 @@ final class HandBoard {
       double along = each.path("along").asDouble(Double.NaN);
       double across = each.path("across").asDouble(Double.NaN);
       if (!Double.isFinite(along) || !Double.isFinite(across)) {
-        throw new Question.Unclear("a piece lies at two lengths");
+        throw new Question.Unclear("two-lengths");
       }
       places.add(
           new OwnPlace(
@@ -136,7 +136,7 @@ final class HandBoard {
     int at = question.whole("at");
     HandMoves moves = new HandMoves(row);
     if (at < 0 || at >= places.size() || moves.laying(places).isEmpty()) {
-      throw new Question.Unclear("these are not the pieces of that laying");
+      throw new Question.Unclear("other-pieces");
     }
     boolean turn = question.body().path("turn").asBoolean();
     double along = turn ? 0 : question.number("along");

@@ -104,17 +104,20 @@ public final class DialView implements View {
     return Optional.empty();
   }
 
-  /** {@code {"ask": "turn", "name", "value", "size"}}: the measurements, and what changed on the table. */
+  /**
+   * {@code {"ask": "turn", "name", "value", "size"}}: the measurements, and what changed on the
+   * table.
+   */
   private Frame turn(Room room, Window window, Question question) throws Question.Unclear {
     Evaluation values =
-        room.draft().evaluation().orElseThrow(() -> new Question.Unclear("nothing is drawn"));
+        room.draft().evaluation().orElseThrow(() -> new Question.Unclear("nothing-drawn"));
     SizeRun run = room.draft().evaluated().run().orElseThrow();
     String name = question.text("name");
     Optional<Literal> literal = literal(values, name);
     Optional<Dial> dial =
         run.pattern().dials().stream().filter(each -> each.name().equals(name)).findFirst();
     if (literal.isEmpty() || dial.isEmpty()) {
-      throw new Question.Unclear("there is no such dial");
+      throw new Question.Unclear("no-dial");
     }
     double wanted =
         Math.max(dial.get().from(), Math.min(dial.get().to(), question.number("value")));

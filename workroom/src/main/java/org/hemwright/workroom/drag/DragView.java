@@ -81,12 +81,10 @@ public final class DragView implements View {
     Hand hand = hand(window);
     hand.open();
     Evaluation values =
-        room.draft()
-            .evaluation()
-            .orElseThrow(() -> new Question.Unclear("nothing is drawn that could be held"));
+        room.draft().evaluation().orElseThrow(() -> new Question.Unclear("nothing-drawn"));
     int size = question.whole("size");
     if (size < 0 || size >= values.sizes().size()) {
-      throw new Question.Unclear("there is no such size");
+      throw new Question.Unclear("no-size");
     }
     Held held = held(question);
     hand.held = Optional.of(held);
@@ -115,7 +113,7 @@ public final class DragView implements View {
     }
     if (kind.equals("notch")) {
       if (!name.matches("\\d{1,4}")) {
-        throw new Question.Unclear("notches go by number");
+        throw new Question.Unclear("notch-number");
       }
       return new Held.OfNotch(piece, Integer.parseInt(name));
     }
@@ -132,7 +130,7 @@ public final class DragView implements View {
     Hand hand = hand(window);
     int way = question.whole("way");
     if (hand.held.isEmpty() || way < 0 || way >= hand.grips.size()) {
-      throw new Question.Unclear("nothing is held");
+      throw new Question.Unclear("nothing-held");
     }
     Evaluation now = room.draft().evaluation().orElseThrow();
     Grip grip = hand.grips.get(way);
@@ -141,7 +139,7 @@ public final class DragView implements View {
       hand.values = Optional.empty();
     }
     if (hand.drag.isEmpty()) {
-      throw new Question.Unclear("it cannot be held so");
+      throw new Question.Unclear("not-held");
     }
     List<Size> shown = shown(now, question);
     if (hand.values.isEmpty() || !hand.shown.equals(shown)) {

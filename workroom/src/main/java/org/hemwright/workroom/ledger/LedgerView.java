@@ -112,6 +112,7 @@ public final class LedgerView implements View {
         case "notch" -> sayNotch();
         case "inner", "placement" -> sayLine();
         case "path" -> sayPath();
+        case "seam" -> new SeamTelling(run, name).write(head, measure);
         default -> sayNumber();
       }
     }

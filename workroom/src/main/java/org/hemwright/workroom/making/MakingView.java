@@ -61,7 +61,7 @@ public final class MakingView implements View {
    */
   private Frame booklet(Room room, Window window, Question question) throws Question.Unclear {
     if (room.draft().evaluated().run().isEmpty()) {
-      throw new Question.Unclear("there is nothing to make yet");
+      throw new Question.Unclear("nothing-to-make");
     }
     waiting.add(window);
     if (!making) {

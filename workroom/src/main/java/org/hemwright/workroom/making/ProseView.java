@@ -78,8 +78,7 @@ public final class ProseView implements View {
    * answers where the caret goes.
    */
   private Frame wordsFor(Room room, Window window, Question question) throws Question.Unclear {
-    BookletMaking made =
-        making.last().orElseThrow(() -> new Question.Unclear("the booklet is not made yet"));
+    BookletMaking made = making.last().orElseThrow(() -> new Question.Unclear("booklet-not-made"));
     String text = room.text(PatternFolder.PROSE);
     ProseOutline.Spot spot =
         made.spot(
@@ -103,23 +102,24 @@ public final class ProseView implements View {
       kind = each.mime().equals(question.text("type")) ? each : kind;
     }
     if (kind == null) {
-      throw new Question.Unclear("a picture is SVG, PNG or JPEG");
+      throw new Question.Unclear("picture-kind");
     }
     byte[] bytes;
     try {
       bytes = Base64.getDecoder().decode(question.text("base64"));
     } catch (IllegalArgumentException torn) {
-      throw new Question.Unclear("the picture came in pieces; choose it once more");
+      throw new Question.Unclear("picture-pieces");
     }
     String file = PatternFolder.PICTURES + "/" + name + "." + kind.ending();
     Optional<Finding> problem = PictureCheck.problem(new Picture(file, kind, bytes));
     if (problem.isPresent()) {
-      throw new Question.Unclear(Workbench.wording(Optional.empty()).message(problem.get()));
+      throw new Question.Unclear(
+          "finding", Workbench.wording(Optional.empty()).message(problem.get()));
     }
     try {
       pictures(room).put(name, kind.ending(), bytes);
     } catch (IOException full) {
-      throw new Question.Unclear("the picture could not be written: " + full.getMessage());
+      throw new Question.Unclear("picture-unwritten", String.valueOf(full.getMessage()));
     }
     making.picturesChanged();
     return new Frame(Frame.answer());
@@ -130,7 +130,7 @@ public final class ProseView implements View {
     try {
       pictures(room).takeOut(name(question));
     } catch (IOException stuck) {
-      throw new Question.Unclear("the picture could not be moved: " + stuck.getMessage());
+      throw new Question.Unclear("picture-unmoved", String.valueOf(stuck.getMessage()));
     }
     making.picturesChanged();
     return new Frame(Frame.answer());
@@ -139,13 +139,12 @@ public final class ProseView implements View {
   private static String name(Question question) throws Question.Unclear {
     String name = question.text("name");
     if (!name.matches("[\\p{L}\\p{N}_-]+")) {
-      throw new Question.Unclear("a picture has the name of a step, of letters and digits");
+      throw new Question.Unclear("picture-name");
     }
     return name;
   }
 
   private static OwnPictures pictures(Room room) throws Question.Unclear {
-    return new OwnPictures(
-        room.place().orElseThrow(() -> new Question.Unclear("this folder cannot be written")));
+    return new OwnPictures(room.place().orElseThrow(() -> new Question.Unclear("not-on-disk")));
   }
 }

@@ -68,7 +68,7 @@ public final class MomentsView implements View {
             || room.history().stream()
                 .anyMatch(each -> each.number() == number && each.cause() == Revision.Cause.MOMENT);
     if (!known) {
-      throw new Question.Unclear("there is no such moment");
+      throw new Question.Unclear("no-moment");
     }
     return number;
   }

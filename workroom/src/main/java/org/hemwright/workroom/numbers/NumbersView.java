@@ -49,16 +49,14 @@ public final class NumbersView implements View {
   }
 
   private static Evaluation values(Room room) throws Question.Unclear {
-    return room.draft()
-        .evaluation()
-        .orElseThrow(() -> new Question.Unclear("nothing is drawn as yet"));
+    return room.draft().evaluation().orElseThrow(() -> new Question.Unclear("nothing-drawn"));
   }
 
   private static Size size(Room room, Question question) throws Question.Unclear {
     List<Size> sizes = values(room).sizes();
     int size = question.whole("size");
     if (size < 0 || size >= sizes.size()) {
-      throw new Question.Unclear("there is no such size");
+      throw new Question.Unclear("no-size");
     }
     return sizes.get(size);
   }
@@ -108,10 +106,11 @@ public final class NumbersView implements View {
           SaidLines.of(plan, new Held.OfLine(piece, name, 0.5), size);
       case "notch" -> {
         if (!name.matches("\\d{1,4}")) {
-          throw new Question.Unclear("notches go by number");
+          throw new Question.Unclear("notch-number");
         }
         yield SaidLines.of(plan, new Held.OfNotch(piece, Integer.parseInt(name)), size);
       }
+      case "seam" -> SaidLines.ofSeam(plan, name);
       default -> SaidLines.ofNumber(plan, piece, name);
     };
   }
@@ -120,12 +119,12 @@ public final class NumbersView implements View {
     Plan plan = values(room).plan();
     int at = question.whole("at");
     if (question.whole("revision") != room.revision()) {
-      throw new Question.Unclear("the document has changed meanwhile; the number was not written");
+      throw new Question.Unclear("changed-meanwhile");
     }
     Optional<Literal> there =
         plan.literals().stream().filter(each -> each.span().start() == at).findFirst();
     if (there.isEmpty()) {
-      throw new Question.Unclear("no number stands there");
+      throw new Question.Unclear("no-number-there");
     }
     return TypedNumber.of(plan, there.get(), question.text("typed"), size(room, question));
   }
@@ -173,7 +172,7 @@ public final class NumbersView implements View {
     TypedNumber.Read read = read(room, question);
     int way = question.whole("way");
     if (way < 0 || way >= read.ways().size()) {
-      throw new Question.Unclear("that is no number for this place");
+      throw new Question.Unclear("no-number-here");
     }
     String before = room.text(PatternFolder.DOCUMENT);
     String after = read.ways().get(way).text();

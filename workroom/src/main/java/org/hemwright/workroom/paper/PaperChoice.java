@@ -42,18 +42,18 @@ record PaperChoice(
         List.of(PageFormat.values()).stream()
             .filter(each -> each.name().equals(name))
             .findFirst()
-            .orElseThrow(() -> new Question.Unclear("there is no such paper"));
+            .orElseThrow(() -> new Question.Unclear("no-paper"));
     int size = question.whole("size");
     if (size >= run.sizes().size()) {
-      throw new Question.Unclear("there is no such size to print");
+      throw new Question.Unclear("no-size");
     }
     String view = question.text("view");
     if (!view.isEmpty() && run.pattern().views().stream().map(View::name).noneMatch(view::equals)) {
-      throw new Question.Unclear("there is no such view to print");
+      throw new Question.Unclear("no-view");
     }
     double overlap = question.number("overlap");
     if (overlap < 0 || overlap > PaperOptions.MOST_OVERLAP) {
-      throw new Question.Unclear("pages overlap by 0 to 50 mm");
+      throw new Question.Unclear("overlap");
     }
     return new PaperChoice(
         paper,

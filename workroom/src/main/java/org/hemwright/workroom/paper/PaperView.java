@@ -84,7 +84,7 @@ public final class PaperView implements org.hemwright.workroom.room.View {
     return room.draft()
         .evaluated()
         .run()
-        .orElseThrow(() -> new Question.Unclear("there is nothing to print yet"));
+        .orElseThrow(() -> new Question.Unclear("nothing-to-print"));
   }
 
   /** The pages that a window looks at. */
@@ -182,7 +182,7 @@ public final class PaperView implements org.hemwright.workroom.room.View {
     Looked looked = looked(window);
     int at = question.whole("at");
     if (looked.number != question.whole("number") || at < 0 || at >= looked.sheets.size()) {
-      throw new Question.Unclear("there is no such page now");
+      throw new Question.Unclear("no-page");
     }
     byte[] svg = SvgWriter.write(looked.facts.orElseThrow(), looked.sheets.get(at));
     return new Frame(Frame.answer().put("svg", new String(svg, StandardCharsets.UTF_8)));
@@ -196,10 +196,9 @@ public final class PaperView implements org.hemwright.workroom.room.View {
     SizeRun run = run(room);
     PaperChoice choice = PaperChoice.of(run, question);
     boolean every = question.body().path("every").asBoolean();
-    Path place =
-        room.place().orElseThrow(() -> new Question.Unclear("this folder is not on the disk"));
+    Path place = room.place().orElseThrow(() -> new Question.Unclear("not-on-disk"));
     if (printing) {
-      throw new Question.Unclear("files are being made already");
+      throw new Question.Unclear("making-already");
     }
     printing = true;
     PatternFolder folder = room.edited();
@@ -268,6 +267,6 @@ public final class PaperView implements org.hemwright.workroom.room.View {
                 .put("base64", Base64.getEncoder().encodeToString(content.bytes())));
       }
     }
-    throw new Question.Unclear("there is no such file");
+    throw new Question.Unclear("no-file");
   }
 }

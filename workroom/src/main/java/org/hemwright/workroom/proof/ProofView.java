@@ -143,7 +143,7 @@ public final class ProofView implements View {
   private static Frame accept(Room room, Window window, Question question) throws Question.Unclear {
     String because = question.text("because").strip().replace('\n', ' ').replace("\"", "\"\"");
     if (because.isEmpty()) {
-      throw new Question.Unclear("a finding is accepted for a reason");
+      throw new Question.Unclear("reason-first");
     }
     String line =
         "accept "
@@ -154,7 +154,7 @@ public final class ProofView implements View {
             + because
             + "\"";
     if (line.indexOf('\n') >= 0) {
-      throw new Question.Unclear("an acceptance is one line");
+      throw new Question.Unclear("acceptance-line");
     }
     String text = room.text(PatternFolder.DOCUMENT);
     int at = text.length();

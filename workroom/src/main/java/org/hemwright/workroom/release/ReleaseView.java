@@ -61,10 +61,10 @@ public final class ReleaseView implements View {
    */
   private Frame publish(Room room, Window window, Question question) throws Question.Unclear {
     if (publishing) {
-      throw new Question.Unclear("a publication is being made already");
+      throw new Question.Unclear("publishing-already");
     }
     if (!room.draft().evaluated().sound() || room.place().isEmpty()) {
-      throw new Question.Unclear("the document has slips to be mended first");
+      throw new Question.Unclear("slips-first");
     }
     publishing = true;
     PatternFolder folder = room.edited();

@@ -159,7 +159,7 @@ public final class Room implements Host, AutoCloseable {
             id = question.id();
             View.Answering answering = answers.get(question.word());
             if (answering == null) {
-              throw new Question.Unclear("nobody here answers to that word");
+              throw new Question.Unclear("no-answer");
             }
             asking = Optional.of(window);
             Frame answer = answering.answer(this, window, question);
@@ -175,7 +175,7 @@ public final class Room implements Host, AutoCloseable {
                 new Frame(
                     Frame.answer()
                         .put("answer", id)
-                        .put("refused", "This is a fault of the program; nothing was changed.")));
+                        .put("refused", Question.Unclear.sentence("fault"))));
           } finally {
             asking = Optional.empty();
           }

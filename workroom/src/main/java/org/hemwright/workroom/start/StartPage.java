@@ -110,7 +110,7 @@ public final class StartPage implements Host, AutoCloseable {
             case "open" -> open(path(question.text("folder")));
             case "copy" -> copy(question.text("name"));
             case "begin" -> begin(question);
-            default -> throw new Question.Unclear("nobody here answers to that word");
+            default -> throw new Question.Unclear("no-answer");
           };
       window.send(new Frame(head.put("answer", id)));
     } catch (Question.Unclear unclear) {
@@ -176,7 +176,7 @@ public final class StartPage implements Host, AutoCloseable {
     SizeRun run =
         folder
             .flatMap(each -> Workbench.draft(each).evaluated().run())
-            .orElseThrow(() -> new Question.Unclear("there is no such garment"));
+            .orElseThrow(() -> new Question.Unclear("no-garment"));
     SizeRun base =
         run.size(run.pattern().base().name())
             .map(size -> new SizeRun(run.pattern(), List.of(size)))
@@ -197,7 +197,7 @@ public final class StartPage implements Host, AutoCloseable {
       String home = System.getProperty("user.home", "");
       return beside.resolve(typed.startsWith("~/") ? home + typed.substring(1) : typed.strip());
     } catch (InvalidPathException nonsense) {
-      throw new Question.Unclear("no folder can be called that");
+      throw new Question.Unclear("no-folder-name");
     }
   }
 
@@ -211,8 +211,7 @@ public final class StartPage implements Host, AutoCloseable {
 
   /** A copy of an example; the copy that was made before, where there is one. */
   private ObjectNode copy(String name) throws Question.Unclear {
-    PackedFolder example =
-        example(name).orElseThrow(() -> new Question.Unclear("there is no such example"));
+    PackedFolder example = example(name).orElseThrow(() -> new Question.Unclear("no-example"));
     Path place = beside.resolve(example.name());
     OutFolder copy = new OutFolder(place);
     if (!copy.isThere()) {
@@ -233,12 +232,11 @@ public final class StartPage implements Host, AutoCloseable {
 
   private ObjectNode begin(Question question) throws Question.Unclear {
     Starter chosen =
-        Starter.named(question.text("starter"))
-            .orElseThrow(() -> new Question.Unclear("there is no such block"));
+        Starter.named(question.text("starter")).orElseThrow(() -> new Question.Unclear("no-block"));
     ChartRun run =
         ChartRun.named(question.text("run"))
             .filter(chosen.charts()::contains)
-            .orElseThrow(() -> new Question.Unclear("the block is not drafted for that size run"));
+            .orElseThrow(() -> new Question.Unclear("no-run"));
     NewFolder folder = NewFolder.called(question.text("name"), beside);
     if (folder.isTaken()) {
       return no("taken", folder.path().toString());

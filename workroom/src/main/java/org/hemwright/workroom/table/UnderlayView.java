@@ -83,7 +83,7 @@ public final class UnderlayView implements View {
     if (question.body().has("moment")) {
       int number = question.whole("moment");
       if (number < 0 || number > room.revision()) {
-        throw new Question.Unclear("there is no such moment");
+        throw new Question.Unclear("no-moment");
       }
       return Workbench.draft(
               new EditedFolder(
@@ -94,7 +94,7 @@ public final class UnderlayView implements View {
     String version = question.text("release");
     Optional<ReleaseShelf> shelf = room.place().map(ReleaseShelf::of);
     if (shelf.isEmpty() || !shelf.get().versions().contains(version)) {
-      throw new Question.Unclear("there is no such release");
+      throw new Question.Unclear("no-release");
     }
     return shelf.get().version(version, new ArrayList<>()).map(Release::run);
   }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import org.hemwright.pattern.finding.Messages;
 
 /**
  * What a window asks.
@@ -38,11 +39,11 @@ public record Question(int id, String word, JsonNode body) {
     try {
       JsonNode body = JSON.readTree(text);
       if (body == null || !body.isObject() || !body.path("ask").isTextual()) {
-        throw new Unclear("a question is an object with a word to ask");
+        throw new Unclear("question-word");
       }
       return new Question(body.path("id").asInt(0), body.path("ask").asText(), body);
     } catch (JsonProcessingException unreadable) {
-      throw new Unclear("a question is JSON");
+      throw new Unclear("question-json");
     }
   }
 
@@ -50,7 +51,7 @@ public record Question(int id, String word, JsonNode body) {
   public String text(String field) throws Unclear {
     JsonNode value = body.path(field);
     if (!value.isTextual()) {
-      throw new Unclear("'" + word + "' needs the text '" + field + "'");
+      throw new Unclear("needs-text", word, field);
     }
     return value.asText();
   }
@@ -59,7 +60,7 @@ public record Question(int id, String word, JsonNode body) {
   public int whole(String field) throws Unclear {
     JsonNode value = body.path(field);
     if (!value.canConvertToInt() || !value.isIntegralNumber()) {
-      throw new Unclear("'" + word + "' needs the whole number '" + field + "'");
+      throw new Unclear("needs-whole", word, field);
     }
     return value.asInt();
   }
@@ -68,7 +69,7 @@ public record Question(int id, String word, JsonNode body) {
   public double number(String field) throws Unclear {
     JsonNode value = body.path(field);
     if (!value.isNumber() || !Double.isFinite(value.asDouble())) {
-      throw new Unclear("'" + word + "' needs the number '" + field + "'");
+      throw new Unclear("needs-number", word, field);
     }
     return value.asDouble();
   }
@@ -76,10 +77,25 @@ public record Question(int id, String word, JsonNode body) {
   /** Says that a question could not be understood; nothing was changed by it. */
   public static final class Unclear extends Exception {
     private static final long serialVersionUID = 1L;
+    private static final Messages SENTENCES = Messages.beside(Question.class, "unclear.properties");
 
-    /** With the reason, for the log and the window. */
-    public Unclear(String reason) {
-      super(reason);
+    /**
+     * With the reason, for the log and the window.
+     *
+     * @param key of a sentence in {@code unclear.properties}
+     * @param of what it is about, in the order of its places
+     */
+    public Unclear(String key, Object... of) {
+      super(sentence(key, of));
+    }
+
+    /** A sentence of the file. */
+    public static String sentence(String key, Object... of) {
+      String sentence = SENTENCES.sentences().getOrDefault(key, key);
+      for (int i = 0; i < of.length; i++) {
+        sentence = sentence.replace("{" + i + "}", String.valueOf(of[i]));
+      }
+      return sentence;
     }
 
     /** The reason. */

@@ -101,10 +101,10 @@ public final class TextView implements View {
     int base = question.whole("base");
     JsonNode asked = question.body().path("splices");
     if (!asked.isArray() || asked.size() > MOST_SPLICES) {
-      throw new Question.Unclear("an edit is a list of splices");
+      throw new Question.Unclear("edit-list");
     }
     if (!room.texts().containsKey(file) && !file.equals(PatternFolder.PROSE)) {
-      throw new Question.Unclear("no text of that name is open");
+      throw new Question.Unclear("no-text");
     }
     List<Range> ranges = new ArrayList<>();
     for (JsonNode each : asked) {
@@ -129,7 +129,7 @@ public final class TextView implements View {
     int end = 0;
     for (Range range : ranges) {
       if (range.at() < end || range.length() < 0 || range.length() > text.length() - range.at()) {
-        throw new Question.Unclear("an edit lies in the text, none of it over another");
+        throw new Question.Unclear("edit-outside");
       }
       end = range.at() + range.length();
       splices.add(

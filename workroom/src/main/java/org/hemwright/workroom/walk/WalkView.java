@@ -40,20 +40,17 @@ public final class WalkView implements View {
    */
   private static Frame walk(Room room, Window window, Question question) throws Question.Unclear {
     SizeRun run =
-        room.draft()
-            .evaluated()
-            .run()
-            .orElseThrow(() -> new Question.Unclear("nothing is drawn as yet"));
+        room.draft().evaluated().run().orElseThrow(() -> new Question.Unclear("nothing-drawn"));
     int size = question.whole("size");
     if (size < 0 || size >= run.sizes().size()) {
-      throw new Question.Unclear("there is no such size");
+      throw new Question.Unclear("no-size");
     }
     SizedPattern sized = run.sizes().get(size);
     String name = question.text("seam");
     Optional<Seam> seam =
         sized.seams().stream().filter(each -> each.name().equals(name)).findFirst();
     if (seam.isEmpty()) {
-      throw new Question.Unclear("there is no such seam in this size");
+      throw new Question.Unclear("no-seam");
     }
     List<Seam.Layer> layers = seam.get().joins().get(0).layers();
     Roll roll = new Roll(sized, layers.get(0), layers.get(1));

@@ -1,4 +1,5 @@
 // The line to the server: questions with answers, and what it tells unasked.
+import { LINE } from './words/line.js';
 
 const waiting = new Map();
 const hearers = new Map();
@@ -21,7 +22,7 @@ export function hear(word, hearer) {
 export function ask(word, fields = {}) {
   return new Promise((resolve, reject) => {
     if (!socket || socket.readyState !== WebSocket.OPEN) {
-      reject(new Error('The line is down.'));
+      reject(new Error(LINE.down));
       return;
     }
     const id = ++number;
@@ -43,7 +44,7 @@ export function open() {
   socket.onopen = () => { tries = 0; firstOpen(); told({ tell: 'line', up: true }); };
   socket.onmessage = (event) => told(read(event.data));
   socket.onclose = () => {
-    for (const each of waiting.values()) each.reject(new Error('The line broke.'));
+    for (const each of waiting.values()) each.reject(new Error(LINE.broke));
     waiting.clear();
     told({ tell: 'line', up: false });
     setTimeout(open, Math.min(4000, 250 * 2 ** tries++));

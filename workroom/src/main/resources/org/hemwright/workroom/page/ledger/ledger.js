@@ -57,7 +57,7 @@ async function tell() {
   put({ lit: answer.mates ?? [] });
   fill(page, path(thing), make('h2', {}, set(answer.titled ? LEDGER.titled[answer.titled](answer.title) : answer.title)), renaming(thing),
       ...answer.words.map((each) => make('p', { class: 'soft' }, set(LEDGER.sentence[each.key](...each.of)))), walks(answer.seams),
-      saidLines(thing), ...answer.rows.map(row), members(thing));
+      saidLines(thing), ...answer.rows.map(row), members(thing), thing.kind === 'seam' ? joined(answer.mates ?? []) : null);
 }
 
 /** The way back from a thing to its piece and to all. */
@@ -109,7 +109,22 @@ function overview() {
     return make('li', {}, make('button', { type: 'button', class: 'row', onclick: () => select({ kind: 'piece', piece: name, name }, 'ledger') },
         make('span', { class: 'number' }, String(shown?.structure.number ?? '')),
         make('span', {}, shown?.structure.title ?? name)));
-  })), make('p', { class: 'soft hint' }, LEDGER.hint), dialsPage ??= dials());
+  })), make('p', { class: 'soft hint' }, LEDGER.hint), seams(), dialsPage ??= dials());
+}
+
+/** The edges that a seam joins. */
+function joined(edges) {
+  return edges.length === 0 ? null : make('section', { class: 'members' }, make('h3', {}, LEDGER.joins), make('ul', {}, ...edges.map((edge) => make('li', {}, make('button', {
+    type: 'button', class: 'link', onclick: () => select(edge, 'ledger'),
+  }, `${nearestDrawing(edge.piece, get('size'))?.structure.title ?? edge.piece}, ${edge.name.replaceAll('_', ' ')}`)))));
+}
+
+/** All seams, to choose among. */
+function seams() {
+  const all = get('places').filter((each) => each[1] === 'seam').map((each) => each[0]);
+  return all.length === 0 ? null : make('details', { class: 'ledger-seams' }, make('summary', {}, LEDGER.seams(all.length)), make('ul', { class: 'members' }, ...all.map((name) => make('li', {}, make('button', {
+    type: 'button', class: 'link', onclick: () => select({ kind: 'seam', piece: '', name }, 'ledger'),
+  }, name.replaceAll('_', ' '))))));
 }
 
 /** What a piece is made of, to choose among without pointing. */

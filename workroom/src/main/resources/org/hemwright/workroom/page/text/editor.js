@@ -14,6 +14,7 @@ import { meanings } from './meanings.js';
 import { problemsField, showProblems } from './problems.js';
 import { Step } from './step.js';
 import { DOCUMENT, layText, turnTo } from './texts.js';
+import { thingOf } from './things.js';
 
 let editor = null;
 let step = null;
@@ -76,15 +77,6 @@ function selectHere(at) {
   }
   const thing = best && thingOf(best.name, best.kind);
   if (thing) select(thing, 'text');
-}
-
-function thingOf(name, kind) {
-  if (kind === 'piece') return { kind, piece: name, name };
-  if (kind === 'notch') return { kind, piece: name.split('#')[0], name: name.split('#')[1] };
-  const dot = name.indexOf('.');
-  if (['edge', 'point', 'path'].includes(kind)) return { kind, piece: name.slice(0, dot), name: name.slice(dot + 1) };
-  if (['dial', 'number'].includes(kind)) return { kind, piece: dot < 0 ? '' : name.slice(0, dot), name: name.slice(dot + 1) };
-  return null;
 }
 
 /** Where a thing is said. */

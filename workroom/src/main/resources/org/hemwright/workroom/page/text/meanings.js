@@ -2,6 +2,7 @@
 import { EditorView, hoverTooltip, keymap } from '@codemirror/view';
 import { make, set } from '../dom.js';
 import { ask } from '../line.js';
+import { thingOf } from './things.js';
 import { get } from '../state.js';
 import { openRenaming } from '../ledger/rename.js';
 import { TEXT } from '../words/text.js';
@@ -58,13 +59,17 @@ function grouped(all) {
 }
 
 /** Where a name is said: the place of its own statement. */
-export function saidAt(state, at) {
+function saidAt(state, at) {
+  return placeAt(state, at)?.[2] ?? null;
+}
+
+function placeAt(state, at) {
   const found = nameAt(state, at);
   if (!found) return null;
   const names = [found.name.includes('.') ? found.name : `${found.owner}.${found.name}`, found.name];
   for (const name of names) {
     const place = get('places').find((each) => each[0] === name);
-    if (place) return place[2];
+    if (place) return place;
   }
   return null;
 }
@@ -76,12 +81,12 @@ function go(view, at) {
   return true;
 }
 
-/** Selects the thing that the name under the caret is of, and opens the field for another name. */
+/** Opens the field for another name of the thing that the name under the caret is of. */
 function rename(view) {
-  const at = saidAt(view.state, view.state.selection.main.head);
-  if (at === null) return false;
-  go(view, view.state.selection.main.head);
-  setTimeout(openRenaming, 250);
+  const place = placeAt(view.state, view.state.selection.main.head);
+  const thing = place && thingOf(place[0], place[1]);
+  if (!thing) return false;
+  openRenaming(thing);
   return true;
 }
 

@@ -12,6 +12,8 @@ export const LEDGER = {
   measured: 'Measured',
   lines: 'Lines and curves',
   notches: 'Notches',
+  joins: 'It joins',
+  seams: (n) => (n === 1 ? 'One seam' : `${n} seams`),
   notch: (part) => `${part.called ? part.called.replaceAll('_', ' ') : part.ticks > 1 ? 'double notch' : 'notch'} on ${part.edge.replaceAll('_', ' ')}`,
   titled: { notch: (edge) => `Notch on ${edge}`, double_notch: (edge) => `Double notch on ${edge}` },
   sentence: {
@@ -23,6 +25,7 @@ export const LEDGER = {
     width: () => 'Width', height: () => 'Height', area: () => 'Area, opened', length: () => 'Length', sewn: () => 'Length, sewn',
     drawn: () => 'Length, drawn', allowance: () => 'Allowance', right: () => 'Right of the piece\u2019s origin',
     up: () => 'Up from the piece\u2019s origin', from_start: () => 'From the start of the edge', value: () => 'Value',
+    first_layer: () => 'The first layer, sewn', second_layer: () => 'The second layer, sewn', surplus: () => 'The first is longer by',
     longer: (seam) => `Longer than what it is sewn to, ${seam}`, named: (name) => name,
   },
 };
