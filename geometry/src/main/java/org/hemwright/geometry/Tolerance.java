@@ -57,6 +57,12 @@ public final class Tolerance {
   /** The same for angles (radians), ratios and plain numbers. */
   public static final double JUMP_SHARE = 1e-6;
 
+  /**
+   * A curve laid through places seen in a photograph passes within this of each, so that few curves
+   * do: about the width of a pencil line.
+   */
+  public static final double SEEN_CURVE = 0.3;
+
   /** A mitre reaches no farther from its corner than this many times the offset distance. */
   public static final double MITRE_LIMIT = 2.5;
 

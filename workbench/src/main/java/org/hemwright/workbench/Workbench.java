@@ -40,6 +40,7 @@ import org.hemwright.exchange.chart.ReadChart;
 import org.hemwright.exchange.drawing.DrawingReader;
 import org.hemwright.exchange.dxf.DxfWriter;
 import org.hemwright.exchange.dxf.RuleFile;
+import org.hemwright.exchange.photograph.PhotographReader;
 import org.hemwright.exchange.rule.RuleTableReader;
 import org.hemwright.exchange.run.SizeRunJson;
 import org.hemwright.exchange.sample.ReadSamples;
@@ -439,6 +440,7 @@ public final class Workbench {
             ChartReader.messages(),
             SizeRunJson.messages(),
             DrawingReader.messages(),
+            PhotographReader.messages(),
             RuleTableReader.messages(),
             RuleFile.messages(),
             SampleLogReader.messages(),

@@ -56,7 +56,7 @@ public record TraceReport(String text, List<Finding> findings) {
     return text.toString();
   }
 
-  private static String line(Path path) {
+  static String line(Path path) {
     String length = String.format(Locale.ROOT, "%.1f cm long", path.length() / 10);
     if (!path.isClosed()) {
       return "open, " + length;
