@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.PrintedFile;
+import org.hemwright.paper.type.HouseType;
 import org.hemwright.pattern.SizeRun;
 
 /**
@@ -18,13 +19,15 @@ import org.hemwright.pattern.SizeRun;
  * @param prose the text of {@code booklet.md}; absent where she wrote none
  * @param pictures hers, by name without folder and ending
  * @param printed the printed files; none where they were not made
+ * @param type the fonts of the house
  */
 public record BookletInput(
     SizeRun run,
     Optional<YardageTable> yardage,
     Optional<String> prose,
     SortedMap<String, Picture> pictures,
-    List<PrintedFile> printed) {
+    List<PrintedFile> printed,
+    HouseType type) {
   /** The name of the designer's text. */
   public static final String PROSE = "booklet.md";
 

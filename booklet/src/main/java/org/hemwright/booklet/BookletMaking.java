@@ -28,6 +28,7 @@ import org.hemwright.booklet.words.Telling;
 import org.hemwright.booklet.words.Wordbook;
 import org.hemwright.booklet.write.BookletHtml;
 import org.hemwright.booklet.write.BookletPdf;
+import org.hemwright.booklet.write.FontCheck;
 import org.hemwright.booklet.write.PictureCheck;
 import org.hemwright.booklet.write.PrintForm;
 import org.hemwright.paper.PrintedFile;
@@ -62,7 +63,13 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
             });
     Given given =
         new Given(
-            telling, input.yardage(), Prose.NONE, pictures, input.printed(), new StepDrawings());
+            telling,
+            input.yardage(),
+            Prose.NONE,
+            pictures,
+            input.printed(),
+            input.type(),
+            new StepDrawings());
     return of(given, findings, input.prose());
   }
 
@@ -77,6 +84,7 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
         findings.stream()
             .filter(
                 each -> each.origin().filter(at -> at.file().equals(BookletInput.PROSE)).isEmpty())
+            .filter(each -> !FontCheck.CODES.contains(each.code()))
             .toList();
     return of(given, ofPictures, prose);
   }
@@ -96,10 +104,13 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
             read.prose(),
             before.pictures(),
             before.printed(),
+            before.type(),
             before.drawings());
     List<Finding> findings = new ArrayList<>(ofPictures);
     findings.addAll(read.findings());
-    return new BookletMaking(Parts.booklet(given), findings, given);
+    Booklet booklet = Parts.booklet(given);
+    findings.addAll(FontCheck.of(booklet));
+    return new BookletMaking(booklet, findings, given);
   }
 
   /**
@@ -170,9 +181,13 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
     return files;
   }
 
-  /** The posts, the shot list, the listing and the papers for testers, for the designer. */
-  public List<PrintedFile> posts() {
-    return Posts.files(given);
+  /**
+   * The posts, the shot list, the listing and the papers for testers, for the designer.
+   *
+   * @param proof the word that marks every page, if anything does
+   */
+  public List<PrintedFile> posts(Optional<String> proof) {
+    return Posts.files(given, proof);
   }
 
   /**

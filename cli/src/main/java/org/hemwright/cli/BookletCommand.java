@@ -98,7 +98,7 @@ final class BookletCommand extends FolderCommand {
       return tell(making, job);
     }
     List<PrintedFile> files = new ArrayList<>(making.files(forms(), Optional.empty()));
-    files.addAll(making.posts());
+    files.addAll(making.posts(Optional.empty()));
     Path folder = out.orElseGet(() -> defaultOut().resolve("booklet"));
     StringBuilder list = new StringBuilder();
     for (PrintedFile file : files) {

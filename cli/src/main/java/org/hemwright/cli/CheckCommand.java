@@ -46,7 +46,7 @@ final class CheckCommand extends FolderCommand {
   int work(Job job) throws IOException {
     List<CheckAnswer> answers = Workbench.check(job.evaluated(), job.run());
     if (out.isPresent()) {
-      String page = Workbench.page(job.run(), answers, job.evaluated());
+      String page = Workbench.page(job.run(), answers, job.evaluated(), Optional.empty());
       new OutFolder(out.get()).replace(ReportPage.FILE, page.getBytes(StandardCharsets.UTF_8));
     }
     List<SampleAnswer> samples = Workbench.samples(job.evaluated(), job.run());

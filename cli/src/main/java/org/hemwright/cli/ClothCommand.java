@@ -82,7 +82,7 @@ final class ClothCommand extends FolderCommand {
     Path folder = out.orElseGet(() -> defaultOut().resolve("cloth"));
     OutFolder files = new OutFolder(folder);
     files.replace("yardage.csv", utf8(YardageCsv.of(table, own, left)));
-    files.replace("yardage.html", utf8(YardageHtml.of(whole, table)));
+    files.replace("yardage.html", utf8(YardageHtml.of(whole, table, Optional.empty())));
     for (PrintedFile file : CuttingLayouts.pages(whole, table)) {
       files.replace(file.name(), file.bytes());
     }

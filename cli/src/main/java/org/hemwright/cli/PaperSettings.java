@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.paper.PaperOptions;
+import org.hemwright.paper.style.House;
 import org.hemwright.paper.tile.PageFormat;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.View;
@@ -79,7 +80,7 @@ final class PaperSettings {
         !black,
         overlap,
         proof,
-        Optional.empty());
+        House.PLAIN);
   }
 
   /** Whether every paper and every view is made. */

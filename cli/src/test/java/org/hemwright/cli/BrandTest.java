@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.hemwright.paper.type.Face;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,6 +76,47 @@ class BrandTest {
     document("logo \"../tern.svg\"");
     assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
     assertThat(err()).contains("There is no “../tern.svg” among the pictures");
+  }
+
+  @Test
+  void aFontThatCannotBeTakenIsToldAndNothingOutsideTheFolderIsRead() throws IOException {
+    document("font \"../tern.ttf\"");
+    Files.writeString(folder.resolve("tern.ttf"), "no font");
+    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(err())
+        .contains("pattern.hem:6:1: “fonts/../tern.ttf” leads out of the pattern folder");
+
+    err.reset();
+    document("font \"tern.ttf\"\nfont \"turn.ttf\"");
+    Files.createDirectories(folder.resolve("fonts"));
+    Files.writeString(folder.resolve("fonts/tern.ttf"), "no font");
+    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(err())
+        .contains("pattern.hem:6:1: “tern.ttf” is no font that can be read")
+        .contains("pattern.hem:7:1: There is no file “fonts/turn.ttf” in the pattern folder")
+        .contains("pattern.hem:7:1: “tern.ttf” was already named for what “turn.ttf” is to set");
+  }
+
+  @Test
+  void theHousesFontSetsTheTitleAndTheLineOnEveryPage() throws IOException {
+    document("font \"tern.ttf\"\nfooter \"" + LINE + "\"");
+    Files.createDirectories(folder.resolve("fonts"));
+    // An open font of the library that ours are from (SIL Open Font License 1.1).
+    try (InputStream black =
+        Face.class.getResourceAsStream("/fonts/ttf/SourceSansPro/SourceSansPro-Black.ttf")) {
+      Files.write(folder.resolve("fonts/tern.ttf"), black.readAllBytes());
+    }
+    assertThat(run("paper", folder.toString(), "--on", "a4")).as(err()).isEqualTo(0);
+    byte[] bytes = Files.readAllBytes(folder.resolve("out/paper/small-square-1.0-pages-a4.pdf"));
+    try (PDDocument document = Loader.loadPDF(bytes)) {
+      for (PDPage page : document.getPages()) {
+        Set<String> fonts = new TreeSet<>();
+        for (COSName name : page.getResources().getFontNames()) {
+          fonts.add(page.getResources().getFont(name).getName());
+        }
+        assertThat(fonts).anyMatch(name -> name.endsWith("SourceSansPro-Black"));
+      }
+    }
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.hemwright.paper.png.PngWriter;
 import org.hemwright.paper.sheet.DocumentFacts;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.svg.SvgWriter;
+import org.hemwright.paper.type.HouseType;
 import org.hemwright.paper.words.ClothWords;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.Details;
@@ -31,11 +32,16 @@ public final class CuttingLayouts {
 
   /** A PDF file for each fabric and nap, all its layouts on pages for A4 and Letter. */
   public static List<PrintedFile> pages(SizeRun run, YardageTable table) {
-    return pages(run, table, Optional.empty());
+    return pages(run, table, Optional.empty(), HouseType.OURS);
   }
 
-  /** The same, each page marked as a proof by a word. */
-  public static List<PrintedFile> pages(SizeRun run, YardageTable table, Optional<String> proof) {
+  /**
+   * The same in the fonts of a house.
+   *
+   * @param proof the word that marks each page as a proof, if anything does
+   */
+  public static List<PrintedFile> pages(
+      SizeRun run, YardageTable table, Optional<String> proof, HouseType type) {
     Map<String, List<YardageRow>> byFabric = new LinkedHashMap<>();
     for (YardageRow row : drawn(table)) {
       byFabric.computeIfAbsent(fabric(row), unused -> new ArrayList<>()).add(row);
@@ -44,7 +50,7 @@ public final class CuttingLayouts {
     List<PrintedFile> files = new ArrayList<>();
     byFabric.forEach(
         (fabric, rows) -> {
-          List<Sheet> sheets = LayingSheets.pages(run, rows, proof);
+          List<Sheet> sheets = LayingSheets.pages(run, rows, proof, type);
           byte[] bytes = PdfWriter.write(facts(run, "cutting layouts"), sheets);
           String name = names.file(Optional.empty(), "layouts-" + fabric, "pdf");
           files.add(new PrintedFile(name, "A4 or Letter", bytes, sheets.size(), List.of()));

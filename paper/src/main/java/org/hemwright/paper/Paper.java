@@ -111,8 +111,7 @@ public final class Paper {
       Edition edition = Edition.of(run, view, sizes, options);
       for (GroupDrawing group : edition.groups()) {
         String name = names.picture(view, group.sizeNames(), kind.ending());
-        pictures.add(
-            new Job(name, () -> picture(name, edition, group, kind, perMm, options.proof())));
+        pictures.add(new Job(name, () -> picture(name, edition, group, kind, perMm, options)));
       }
     }
     return List.copyOf(pictures);
@@ -124,11 +123,12 @@ public final class Paper {
       GroupDrawing group,
       PictureKind kind,
       double perMm,
-      Optional<String> proof) {
+      PaperOptions options) {
     boolean pixels = kind == PictureKind.PNG;
     double scale = pixels ? Math.max(1, LEGIBLE / perMm) : 1;
-    Sheet plain = Pictures.of(group, edition.stitchLines(), scale);
-    Sheet sheet = proof.map(word -> ProofMark.on(plain, word, PROOF_POINTS * scale)).orElse(plain);
+    Sheet plain = Pictures.of(group, edition.stitchLines(), options.house().type(), scale);
+    Sheet sheet =
+        options.proof().map(word -> ProofMark.on(plain, word, PROOF_POINTS * scale)).orElse(plain);
     String sizes = Edition.lower(Speech.of(edition.run()).sizes(group.sizeNames()));
     byte[] bytes =
         pixels ? PngWriter.write(sheet, perMm) : SvgWriter.write(edition.facts(sizes, ""), sheet);

@@ -2,7 +2,7 @@ package org.hemwright.paper;
 
 import java.util.List;
 import java.util.Optional;
-import org.hemwright.paper.sheet.Raster;
+import org.hemwright.paper.style.House;
 import org.hemwright.paper.tile.PageFormat;
 
 /**
@@ -19,7 +19,7 @@ import org.hemwright.paper.tile.PageFormat;
  * @param inColour whether sizes have inks of their own, or are all black
  * @param overlap how far neighbouring pages overlap (mm); 0 where they are laid edge to edge
  * @param proof the word that marks every page as a proof, if anything does
- * @param logo of the house, for the first page and the key, if it has one
+ * @param house what of it the pages show
  */
 public record PaperOptions(
     List<PageFormat> formats,
@@ -32,7 +32,7 @@ public record PaperOptions(
     boolean inColour,
     double overlap,
     Optional<String> proof,
-    Optional<Raster> logo) {
+    House house) {
   /** The most that pages may overlap (mm). */
   public static final double MOST_OVERLAP = 50;
 
@@ -59,7 +59,7 @@ public record PaperOptions(
         true,
         0,
         Optional.empty(),
-        Optional.empty());
+        House.PLAIN);
   }
 
   /** The same on some papers only, without drawings. */
@@ -75,19 +75,29 @@ public record PaperOptions(
         inColour,
         overlap,
         proof,
-        logo);
+        house);
   }
 
   /** The same with a file for each of some sizes. */
   public PaperOptions withSingles(List<String> sizes) {
     return new PaperOptions(
-        formats, svg, pictures, groups, sizes, views, stitchLines, inColour, overlap, proof, logo);
+        formats, svg, pictures, groups, sizes, views, stitchLines, inColour, overlap, proof, house);
   }
 
   /** The same without the groups. */
   public PaperOptions withoutGroups() {
     return new PaperOptions(
-        formats, svg, pictures, false, singles, views, stitchLines, inColour, overlap, proof, logo);
+        formats,
+        svg,
+        pictures,
+        false,
+        singles,
+        views,
+        stitchLines,
+        inColour,
+        overlap,
+        proof,
+        house);
   }
 
   /** The same for some views alone. */
@@ -103,7 +113,7 @@ public record PaperOptions(
         inColour,
         overlap,
         proof,
-        logo);
+        house);
   }
 
   /** The same with stitch lines or without, whatever the document says. */
@@ -119,13 +129,13 @@ public record PaperOptions(
         inColour,
         overlap,
         proof,
-        logo);
+        house);
   }
 
   /** The same with pictures to look at. */
   public PaperOptions withPictures() {
     return new PaperOptions(
-        formats, svg, true, groups, singles, views, stitchLines, inColour, overlap, proof, logo);
+        formats, svg, true, groups, singles, views, stitchLines, inColour, overlap, proof, house);
   }
 
   /** The same with every page marked. */
@@ -141,11 +151,11 @@ public record PaperOptions(
         inColour,
         overlap,
         Optional.of(word),
-        logo);
+        house);
   }
 
-  /** The same with a logo on the first page and in the key. */
-  public PaperOptions withLogo(Optional<Raster> picture) {
+  /** The same with a house's logo and fonts. */
+  public PaperOptions withHouse(House shown) {
     return new PaperOptions(
         formats,
         svg,
@@ -157,6 +167,6 @@ public record PaperOptions(
         inColour,
         overlap,
         proof,
-        picture);
+        shown);
   }
 }

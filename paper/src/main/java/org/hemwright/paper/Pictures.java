@@ -22,6 +22,7 @@ import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.style.SizeStyle;
 import org.hemwright.paper.style.SizeStyles;
 import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.HouseType;
 import org.hemwright.paper.type.SetLine;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.body.Size;
@@ -39,23 +40,26 @@ public final class Pictures {
 
   private final GroupDrawing group;
   private final boolean stitchLines;
+  private final HouseType type;
   private final double scale;
   private final List<Item> items = new ArrayList<>();
   private double reached;
 
-  private Pictures(GroupDrawing group, boolean stitchLines, double scale) {
+  private Pictures(GroupDrawing group, boolean stitchLines, HouseType type, double scale) {
     this.group = group;
     this.stitchLines = stitchLines;
+    this.type = type;
     this.scale = scale;
   }
 
   /**
    * The picture as a sheet (mm, pieces in true size).
    *
+   * @param type the fonts of the house
    * @param scale how many times their size on paper lines and words are, 1 or more
    */
-  public static Sheet of(GroupDrawing group, boolean stitchLines, double scale) {
-    return new Pictures(group, stitchLines, scale).sheet();
+  public static Sheet of(GroupDrawing group, boolean stitchLines, HouseType type, double scale) {
+    return new Pictures(group, stitchLines, type, scale).sheet();
   }
 
   /** A piece that waits for its place, with the box it fills. */
@@ -151,7 +155,7 @@ public final class Pictures {
   private void title() {
     Speech speech = Speech.of(group.run());
     double up = gap() * 0.8;
-    SetLine title = Face.LIGHT.set(speech.details().title(), TITLE * scale);
+    SetLine title = type.title(speech.details().title(), TITLE * scale);
     words(title, 0, up);
     SetLine sizes = Face.REGULAR.set(speech.sizes(group.sizeNames()), TEXT * 1.2 * scale);
     words(sizes, title.width() + Face.mm(TITLE * scale) * 0.6, up);

@@ -188,7 +188,7 @@ public final class Printing {
     }
     findings.addAll(MissingLetters.in(run));
     Optional<String> footer = run.pattern().details().brand().footer();
-    if (footer.isPresent() && PatternPages.isTooLong(footer.get())) {
+    if (footer.isPresent() && PatternPages.isTooLong(footer.get(), options.house().type())) {
       findings.add(Finding.fail("footer-too-long", "footer").with("text", footer.get()).build());
     }
     for (GroupDrawing group : nests.stream().flatMap(each -> each.groups().stream()).toList()) {
@@ -251,7 +251,7 @@ public final class Printing {
             edition.stitchLines(),
             options.overlap(),
             options.proof(),
-            options.logo()),
+            options.house()),
         format);
   }
 
@@ -285,7 +285,11 @@ public final class Printing {
           String title = Edition.lower(speech.sizes(group.sizeNames()));
           byte[] bytes =
               PatternPages.drawing(
-                      group, edition.view(), edition.stitchLines(), options.logo(), options.proof())
+                      group,
+                      edition.view(),
+                      edition.stitchLines(),
+                      options.house(),
+                      options.proof())
                   .map(sheet -> SvgWriter.write(edition.facts(title, ""), sheet))
                   .orElseThrow();
           return new PrintedFile(name, "", bytes, 1, List.of());

@@ -19,6 +19,7 @@ import org.hemwright.paper.cutting.LayingSheets;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.sheet.Words;
+import org.hemwright.paper.type.HouseType;
 import org.hemwright.pattern.SizeRun;
 import org.junit.jupiter.api.Test;
 
@@ -66,7 +67,7 @@ class CuttingLayoutsTest {
   @Test
   void onPagesToo() {
     List<YardageRow> rows = TABLE.rows().stream().filter(YardageRow::fits).toList();
-    List<Sheet> pages = LayingSheets.pages(RUN, rows, Optional.empty());
+    List<Sheet> pages = LayingSheets.pages(RUN, rows, Optional.empty(), HouseType.OURS);
     assertThat(pages).hasSizeGreaterThan(1);
     for (Sheet page : pages) {
       assertApart(words(page), "a page");

@@ -14,6 +14,7 @@ import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.sheet.Words;
+import org.hemwright.paper.type.HouseType;
 import org.hemwright.pattern.PaperChoices;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Size;
@@ -24,7 +25,10 @@ class PicturesTest {
     SizeRun run = SandlingSkirt.run();
     List<Size> sizes = run.pattern().chart().sizes();
     return Pictures.of(
-        new GroupDrawing(run, sizes, Nest.of(run, sizes, false, true), false), false, scale);
+        new GroupDrawing(run, sizes, Nest.of(run, sizes, false, true), false),
+        false,
+        HouseType.OURS,
+        scale);
   }
 
   @Test

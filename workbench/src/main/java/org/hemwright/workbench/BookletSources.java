@@ -11,6 +11,7 @@ import org.hemwright.booklet.BookletInput;
 import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.PrintedFile;
+import org.hemwright.paper.type.HouseType;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.workbench.folder.PatternFolder;
 
@@ -29,7 +30,8 @@ final class BookletSources {
       SortedMap<String, byte[]> sources,
       SizeRun run,
       Optional<YardageTable> yardage,
-      List<PrintedFile> printed) {
+      List<PrintedFile> printed,
+      HouseType type) {
     Optional<String> prose =
         Optional.ofNullable(sources.get(PatternFolder.PROSE))
             .map(bytes -> new String(bytes, StandardCharsets.UTF_8));
@@ -40,7 +42,7 @@ final class BookletSources {
             picture(name, bytes).ifPresent(picture -> pictures.put(stem(name), picture));
           }
         });
-    return new BookletInput(run, yardage, prose, pictures, printed);
+    return new BookletInput(run, yardage, prose, pictures, printed, type);
   }
 
   private static Optional<Picture> picture(String name, byte[] bytes) {

@@ -108,7 +108,9 @@ public record Publication(
       return refused(answers);
     }
     List<PrintedFile> files = new ArrayList<>(printed.files());
-    files.addAll(CuttingLayouts.pages(run, table, order.options().proof()));
+    files.addAll(
+        CuttingLayouts.pages(
+            run, table, order.options().proof(), Branding.house(evaluated).type()));
     stages.stage("writing the booklet", LAID, TOLD).step("", 0, 1);
     BookletMaking booklet = Workbench.booklet(evaluated, run, Optional.of(table), files, "");
     answers.add(new CheckAnswer("booklet", booklet.findings()));
@@ -116,9 +118,9 @@ public record Publication(
       return refused(answers);
     }
     files.addAll(booklet.files(BookletOptions.USUAL, order.options().proof()));
-    files.addAll(booklet.posts());
+    files.addAll(booklet.posts(order.options().proof()));
     PrintedPattern whole = new PrintedPattern(files, printed.findings());
-    List<MadeFile> made = made(evaluated, run, answers, whole, table);
+    List<MadeFile> made = made(evaluated, run, answers, whole, table, order.options().proof());
     if (!order.proof()) {
       Progress last = stages.stage("writing", TOLD, 1);
       last.step("comparing with the last release", 0, 1);
@@ -164,7 +166,8 @@ public record Publication(
       SizeRun run,
       List<CheckAnswer> answers,
       PrintedPattern printed,
-      YardageTable table) {
+      YardageTable table,
+      Optional<String> proof) {
     List<MadeFile> made = new ArrayList<>();
     for (PrintedFile file : printed.files()) {
       boolean shown = file.name().startsWith(PICTURES) || Posts.isHers(file.name());
@@ -181,7 +184,7 @@ public record Publication(
             CHECKS,
             CheckReport.json(
                 run, answers, evaluated.problems(), Workbench.samples(evaluated, run), wording)));
-    made.add(hers(ReportPage.FILE, Workbench.page(run, answers, evaluated)));
+    made.add(hers(ReportPage.FILE, Workbench.page(run, answers, evaluated, proof)));
     made.add(
         hers(
             MEASUREMENTS,
@@ -196,7 +199,7 @@ public record Publication(
                 LeftOvers.UNASKED,
                 wording)));
     made.add(hers(YARDAGE + ".csv", YardageCsv.of(table, OwnCloth.UNSAID, LeftOvers.UNASKED)));
-    made.add(hers(YARDAGE + ".html", YardageHtml.of(run, table)));
+    made.add(hers(YARDAGE + ".html", YardageHtml.of(run, table, proof)));
     return made;
   }
 

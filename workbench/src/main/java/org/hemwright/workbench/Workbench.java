@@ -129,9 +129,10 @@ public final class Workbench {
     FolderReading reading = new FolderReading(folder, problems);
     reading.forBooklet();
     reading.beside(OwnLayings.FILE);
+    Branding.fonts(drafted.sources(), reading);
     SortedMap<String, byte[]> sources = new TreeMap<>(drafted.sources());
     sources.putAll(reading.read());
-    Branding.problem(sources).ifPresent(problems::add);
+    problems.addAll(Branding.problems(sources));
     return new Evaluated(drafted.run(), problems, sources);
   }
 
@@ -328,8 +329,13 @@ public final class Workbench {
     return Advising.of(run, body(run), body);
   }
 
-  /** The report of the checks as one page for the designer. */
-  public static String page(SizeRun run, List<CheckAnswer> answers, Evaluated evaluated) {
+  /**
+   * The report of the checks as one page for the designer.
+   *
+   * @param proof the word that marks it, if anything does
+   */
+  public static String page(
+      SizeRun run, List<CheckAnswer> answers, Evaluated evaluated, Optional<String> proof) {
     return ReportPage.html(
         new Report(
             run,
@@ -341,18 +347,24 @@ public final class Workbench {
             evaluated.sources(),
             wording(Optional.of(run)),
             CheckSettings.HANDBOOK.sewing().seamWarn(),
-            CheckSettings.HANDBOOK.sewing().seamFail()));
+            CheckSettings.HANDBOOK.sewing().seamFail(),
+            proof));
   }
 
-  /** The printable files with the house's logo, not made yet: their pages can be looked at. */
+  /**
+   * The printable files with the house's logo and fonts, not made yet: their pages can be looked
+   * at.
+   */
   public static Printing printing(Evaluated evaluated, SizeRun run, PaperOptions options) {
-    return Printing.of(run, options.withLogo(Branding.logo(evaluated)));
+    return Printing.of(run, options.withHouse(Branding.house(evaluated)));
   }
 
-  /** Makes the printable files with the house's logo; one step of progress for each file. */
+  /**
+   * Makes the printable files with the house's logo and fonts; one step of progress for each file.
+   */
   public static PrintedPattern print(
       Evaluated evaluated, SizeRun run, PaperOptions options, Progress progress) {
-    return print(run, options.withLogo(Branding.logo(evaluated)), progress);
+    return print(run, options.withHouse(Branding.house(evaluated)), progress);
   }
 
   /** Makes the printable files; one step of progress for each file. */
@@ -429,7 +441,9 @@ public final class Workbench {
       List<PrintedFile> printed,
       String language) {
     return BookletMaking.of(
-        BookletSources.input(evaluated.sources(), run, yardage, printed), language);
+        BookletSources.input(
+            evaluated.sources(), run, yardage, printed, Branding.house(evaluated).type()),
+        language);
   }
 
   /** Makes sentences of every finding that any stage may give, in the document's units. */

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.hemwright.workbench.folder.DiskFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,7 +53,7 @@ class ReportInBrowserTest {
             + "accept cap-ease on \"seam armholes\" because \"Meant\"\n");
     Evaluated evaluated = Workbench.evaluate(new DiskFolder(folder));
     var run = evaluated.run().orElseThrow();
-    String html = Workbench.page(run, Workbench.check(run), evaluated);
+    String html = Workbench.page(run, Workbench.check(run), evaluated, Optional.empty());
 
     try (Browser browser = Browser.open()) {
       Page page = browser.page();

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Optional;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.sample.SampleAnswer;
@@ -126,7 +127,7 @@ class SampleLogTest {
                 Workbench.samples(evaluated, run),
                 Workbench.wording(evaluated.run())))
         .contains("\"since\" : \"as-asked\"", "\"asked_mm\" : -10", "\"changed_mm\" : -10");
-    assertThat(Workbench.page(run, answers, evaluated))
+    assertThat(Workbench.page(run, answers, evaluated, Optional.empty()))
         .contains("Changed since, as asked: it was 49 cm and is 48 cm", "too long")
         .doesNotContain("<b>ponte");
 

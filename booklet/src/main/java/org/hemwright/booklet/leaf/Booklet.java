@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.paper.sheet.DocumentFacts;
+import org.hemwright.paper.type.HouseType;
 
 /**
  * A whole booklet.
@@ -12,6 +13,7 @@ import org.hemwright.paper.sheet.DocumentFacts;
  * @param cover below the title on the first page
  * @param logo of the house, where the designer has one
  * @param footer at the foot of each page
+ * @param type the fonts of the house
  * @param contents the heading of the table of contents
  * @param page "Page", before the page's number
  */
@@ -21,6 +23,7 @@ public record Booklet(
     List<Block> cover,
     Optional<Picture> logo,
     List<Inline> footer,
+    HouseType type,
     String contents,
     String page,
     List<Section> sections) {

@@ -52,7 +52,7 @@ final class BackParts {
     List<Block> blocks = new ArrayList<>();
     blocks.addAll(given.prose().part("glossary"));
     blocks.add(new Block.Glossary(entries));
-    return new Section("glossary", given.say("part.glossary"), true, blocks);
+    return new Section("glossary", given.say("part.glossary"), false, blocks);
   }
 
   private static void collect(List<Inline> text, Set<String> used) {

@@ -122,7 +122,7 @@ public final class ClothParts {
     }
     blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("cloth.preshrink")));
     given.yardage().ifPresent(table -> blocks.addAll(tables(telling, table)));
-    return Optional.of(new Section("cloth", given.say("part.cloth"), true, blocks));
+    return Optional.of(new Section("cloth", given.say("part.cloth"), false, blocks));
   }
 
   /** What a cloth must be: kind, stretch, nap. */
@@ -265,7 +265,7 @@ public final class ClothParts {
     }
     blocks.addAll(given.prose().part("layings"));
     blocks.add(new Block.Gallery(figures));
-    return Optional.of(new Section("layings", given.say("part.layings"), true, blocks));
+    return Optional.of(new Section("layings", given.say("part.layings"), false, blocks));
   }
 
   private Figure laying(YardageRow row) {

@@ -12,6 +12,7 @@ import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.PrintedFile;
+import org.hemwright.paper.type.HouseType;
 
 /**
  * What every part is made from.
@@ -21,6 +22,7 @@ import org.hemwright.paper.PrintedFile;
  * @param prose the designer's own words
  * @param pictures hers, by name without folder and ending: {@code waist_seam}
  * @param printed the printed files, where they were made; none otherwise
+ * @param type the fonts of the house
  * @param drawings the steps' drawings so far
  */
 public record Given(
@@ -29,6 +31,7 @@ public record Given(
     Prose prose,
     Map<String, Picture> pictures,
     List<PrintedFile> printed,
+    HouseType type,
     StepDrawings drawings) {
   public Given {
     pictures = Collections.unmodifiableMap(new LinkedHashMap<>(pictures));

@@ -83,16 +83,18 @@ public final class Parts {
         facts(telling),
         List.of(telling.detail("title")),
         cover,
-        logo(telling, given),
+        logo(given),
         footer(telling),
+        given.type(),
         telling.words().plain("contents"),
         telling.words().plain("page"),
         all);
   }
 
   /** The picture that the document names as the logo, or else the one that is called so. */
-  private static Optional<Picture> logo(Telling telling, Given given) {
-    return telling
+  public static Optional<Picture> logo(Given given) {
+    return given
+        .telling()
         .run()
         .pattern()
         .details()
@@ -103,7 +105,7 @@ public final class Parts {
   }
 
   /** What the pattern is, and the house's own line. */
-  private static List<Inline> footer(Telling telling) {
+  public static List<Inline> footer(Telling telling) {
     List<Inline> footer =
         new ArrayList<>(
             telling.say(

@@ -75,7 +75,7 @@ final class PieceParts {
     blocks.addAll(given.prose().part("pieces"));
     blocks.add(new Block.Table(given.say("pieces.caption"), head, rows));
     blocks.add(new Block.Gallery(drawings));
-    return new Section("pieces", given.say("part.pieces"), true, blocks);
+    return new Section("pieces", given.say("part.pieces"), false, blocks);
   }
 
   /** How often a piece is cut of a fabric, and how. */

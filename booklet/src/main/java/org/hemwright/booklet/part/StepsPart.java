@@ -195,6 +195,6 @@ public final class StepsPart {
       blocks.add(new Block.Heading(2, "", stage.title()));
       stage.steps().forEach(told -> blocks.add(told.block()));
     }
-    return new Section("steps", given.say("part.steps"), true, blocks);
+    return new Section("steps", given.say("part.steps"), false, blocks);
   }
 }

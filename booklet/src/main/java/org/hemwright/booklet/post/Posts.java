@@ -6,11 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.booklet.part.Given;
+import org.hemwright.booklet.part.Parts;
 import org.hemwright.booklet.part.StepsPart;
 import org.hemwright.booklet.part.StepsPart.ToldStage;
 import org.hemwright.booklet.part.StepsPart.ToldStep;
@@ -18,6 +20,7 @@ import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.booklet.write.BookletHtml;
 import org.hemwright.booklet.write.BookletMarkdown;
+import org.hemwright.booklet.write.Dress;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.png.PngWriter;
 import org.hemwright.paper.sheet.DocumentFacts;
@@ -40,16 +43,28 @@ public final class Posts {
 
   private final Given given;
   private final Telling telling;
+  private final Dress dress;
   private final List<PrintedFile> files = new ArrayList<>();
 
-  private Posts(Given given) {
+  private Posts(Given given, Optional<String> proof) {
     this.given = given;
     this.telling = given.telling();
+    this.dress =
+        new Dress(
+            telling.run().pattern().details().by(),
+            Parts.logo(given),
+            Parts.footer(telling),
+            given.type(),
+            proof);
   }
 
-  /** Every file. */
-  public static List<PrintedFile> files(Given given) {
-    return new Posts(given).files();
+  /**
+   * Every file.
+   *
+   * @param proof the word that marks every page, if anything does
+   */
+  public static List<PrintedFile> files(Given given, Optional<String> proof) {
+    return new Posts(given, proof).files();
   }
 
   private List<PrintedFile> files() {
@@ -138,8 +153,8 @@ public final class Posts {
   }
 
   private void both(String name, List<Inline> title, List<Block> blocks) {
-    add(name + ".html", utf8(BookletHtml.page(facts(Inline.plain(title)), title, blocks)));
-    add(name + ".md", utf8(BookletMarkdown.page(title, blocks, FIGURES)));
+    add(name + ".html", utf8(BookletHtml.page(facts(Inline.plain(title)), title, blocks, dress)));
+    add(name + ".md", utf8(BookletMarkdown.page(title, blocks, FIGURES, dress.proof())));
   }
 
   private DocumentFacts facts(String title) {

@@ -3,17 +3,23 @@ package org.hemwright.booklet.write;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Section;
+import org.hemwright.geometry.Box;
+import org.hemwright.paper.markup.Markup;
 
 /** Writes blocks as markup, the same for HTML and PDF but for figures and links. */
 final class BlockWriter {
   /** A table of no more rows than this stays on one page. */
   private static final int FEW_ROWS = 26;
+
+  /** Small figures that stand in one row at least: the first row stays with its heading. */
+  private static final int ROW_OF_CELLS = 3;
 
   /** A wider figure stands in a row of its own (mm). */
   private static final double WIDE_FIGURE = 84;
@@ -43,6 +49,21 @@ final class BlockWriter {
 
     /** Whether values say where they come from, and tables have captions of their own. */
     boolean onScreen();
+
+    /** The room that a figure takes (mm); absent where it is known only on the page. */
+    Optional<Box> frame(Figure figure);
+
+    /** How wide the column of words beside a figure is (mm); under 0 where there is no room. */
+    double roomBeside(double figureWidth);
+
+    /** How words of so many letters stand in a column (mm of height). */
+    double high(int letters, double columnWidth);
+
+    /** How wide a line of words across the page is (mm). */
+    double lineWidth();
+
+    /** The column's width, as style sheets write it. */
+    String besideStyle(double figureWidth);
   }
 
   /**
@@ -60,30 +81,54 @@ final class BlockWriter {
     blocks.forEach(this::block);
   }
 
-  /** A heading with what follows; one that leads to a table is not parted from it. */
+  /** A heading with what follows, never parted from the first thing that it leads to. */
   void section(Section section) {
     List<Block> blocks = section.blocks();
-    int table = 0;
-    while (table < blocks.size() && blocks.get(table) instanceof Block.Paragraph) {
-      table++;
+    int first = 0;
+    while (first < blocks.size()
+        && (blocks.get(first) instanceof Block.Paragraph
+            || blocks.get(first) instanceof Block.Heading)) {
+      first++;
     }
-    boolean leads = table < blocks.size() && blocks.get(table) instanceof Block.Table;
+    boolean leads = first < blocks.size() && isKept(blocks.get(first));
     if (leads) {
       out.open("div", "class", "whole");
     }
     out.open("h2", "id", section.id());
     inlines(section.title());
     out.close("h2");
-    if (leads && blocks.get(table) instanceof Block.Table led) {
-      blocks(blocks.subList(0, table));
-      List<Block.Table> parts = parts(led);
-      table(parts.get(0));
+    if (leads) {
+      blocks(blocks.subList(0, first));
+      Runnable rest = begin(blocks.get(first));
       out.close("div");
-      parts.subList(1, parts.size()).forEach(this::table);
-      blocks(blocks.subList(table + 1, blocks.size()));
+      rest.run();
+      blocks(blocks.subList(first + 1, blocks.size()));
     } else {
       blocks(blocks);
     }
+  }
+
+  private static boolean isKept(Block block) {
+    return block instanceof Block.Table
+        || block instanceof Block.Gallery
+        || block instanceof Block.Step;
+  }
+
+  /** Writes what stays with the heading of a block; what is given back writes the rest. */
+  private Runnable begin(Block block) {
+    if (block instanceof Block.Table table) {
+      List<Block.Table> parts = parts(table);
+      table(parts.get(0));
+      return () -> parts.subList(1, parts.size()).forEach(this::table);
+    }
+    if (block instanceof Block.Gallery gallery) {
+      List<Figure> figures = gallery.figures();
+      int first = Math.min(figures.size(), isWide(figures.get(0)) ? 1 : ROW_OF_CELLS);
+      gallery(figures.subList(0, first));
+      return () -> gallery(figures.subList(first, figures.size()));
+    }
+    block(block);
+    return () -> {};
   }
 
   private void block(Block block) {
@@ -105,15 +150,23 @@ final class BlockWriter {
     } else if (block instanceof Block.Drawing drawing) {
       figure(drawing.figure(), "figure");
     } else if (block instanceof Block.Gallery gallery) {
-      out.open("div", "class", "gallery");
-      for (Figure figure : gallery.figures()) {
-        boolean wide = figure.sheet().frame().width() > WIDE_FIGURE;
-        figure(figure, wide ? "figure" : "figure cell");
-      }
-      out.close("div");
+      gallery(gallery.figures());
     } else if (block instanceof Block.Step step) {
       step(step);
     }
+  }
+
+  private void gallery(List<Figure> figures) {
+    if (figures.isEmpty()) {
+      return;
+    }
+    out.open("div", "class", "gallery");
+    figures.forEach(figure -> figure(figure, isWide(figure) ? "figure" : "figure cell"));
+    out.close("div");
+  }
+
+  private static boolean isWide(Figure figure) {
+    return figure.sheet().frame().width() > WIDE_FIGURE;
   }
 
   private static String tone(Block.Tone tone) {
@@ -221,9 +274,46 @@ final class BlockWriter {
     out.open("h4");
     inlines(step.title());
     out.close("h4");
-    step.figure().ifPresent(figure -> figure(figure, "figure"));
-    blocks(step.words());
+    Optional<Figure> beside = step.figure().filter(figure -> isBeside(figure, step.words()));
+    if (beside.isPresent()) {
+      out.open("div", "class", "beside");
+      figure(beside.get(), "figure");
+      double width = pictures.frame(beside.get()).orElseThrow().width();
+      out.open("div", "class", "words", "style", pictures.besideStyle(width));
+      blocks(step.words());
+      out.close("div").close("div");
+    } else {
+      step.figure().ifPresent(figure -> figure(figure, "figure"));
+      blocks(step.words());
+    }
     out.close("div");
+  }
+
+  /** A figure of ours whose words take less of the page at its side than under it. */
+  private boolean isBeside(Figure figure, List<Block> words) {
+    Optional<Box> known = pictures.frame(figure);
+    if (known.isEmpty() || words.stream().anyMatch(BlockWriter::isWide)) {
+      return false;
+    }
+    Box frame = known.get();
+    double column = pictures.roomBeside(frame.width());
+    if (column < 0) {
+      return false;
+    }
+    double beside = 0;
+    double under = frame.height();
+    for (List<Inline> text : Block.texts(words)) {
+      int letters = Inline.plain(text).length();
+      beside += pictures.high(letters, column);
+      under += pictures.high(letters, pictures.lineWidth());
+    }
+    return Math.max(frame.height(), beside) < under;
+  }
+
+  private static boolean isWide(Block block) {
+    return block instanceof Block.Table
+        || block instanceof Block.Gallery
+        || block instanceof Block.Drawing;
   }
 
   void inlines(List<Inline> inlines) {

@@ -9,11 +9,16 @@ import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.booklet.leaf.Section;
+import org.hemwright.geometry.Box;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.paper.sheet.DocumentFacts;
 import org.hemwright.paper.svg.SvgWriter;
 
 /** The booklet as one page that stands by itself: no scripts, nothing from elsewhere. */
 public final class BookletHtml {
+  /** Leaves words half the width of a page (mm). */
+  private static final double WIDEST_BESIDE = 92;
+
   private static final String STYLE = Styles.file("screen.css");
 
   private BookletHtml() {}
@@ -24,16 +29,11 @@ public final class BookletHtml {
    * @param proof the word that marks it, if anything does
    */
   public static String of(Booklet booklet, Optional<String> proof) {
-    Markup out = begun(booklet.facts());
+    Dress dress =
+        new Dress(
+            booklet.facts().author(), booklet.logo(), booklet.footer(), booklet.type(), proof);
+    Markup out = begun(booklet.facts(), dress);
     BlockWriter blocks = new BlockWriter(out, new OnPage(), true);
-    out.open("header");
-    proof.ifPresent(word -> out.open("p", "class", "proof").text(word).close("p"));
-    booklet
-        .logo()
-        .ifPresent(
-            logo ->
-                out.open(
-                    "img", "class", "logo", "alt", booklet.facts().author(), "src", data(logo)));
     out.open("h1");
     blocks.inlines(booklet.title());
     out.close("h1");
@@ -53,25 +53,29 @@ public final class BookletHtml {
       blocks.blocks(section.blocks());
       out.close("section");
     }
-    out.close("main").open("footer").open("p");
-    blocks.inlines(booklet.footer());
-    out.close("p").close("footer");
-    return ended(out);
+    out.close("main");
+    return ended(out, blocks, dress);
   }
 
-  /** A page of some blocks under a title, as posts are. */
-  public static String page(DocumentFacts facts, List<Inline> title, List<Block> content) {
-    Markup out = begun(facts);
+  /**
+   * A page of some blocks under a title, as posts are.
+   *
+   * @param dress what of the house it shows
+   */
+  public static String page(
+      DocumentFacts facts, List<Inline> title, List<Block> content, Dress dress) {
+    Markup out = begun(facts, dress);
     BlockWriter blocks = new BlockWriter(out, new OnPage(), false);
-    out.open("header").open("h1");
+    out.open("h1");
     blocks.inlines(title);
     out.close("h1").close("header").open("main");
     blocks.blocks(content);
     out.close("main");
-    return ended(out);
+    return ended(out, blocks, dress);
   }
 
-  private static Markup begun(DocumentFacts facts) {
+  /** All before the title. */
+  private static Markup begun(DocumentFacts facts, Dress dress) {
     Markup out = new Markup();
     out.written("<!DOCTYPE html>\n").open("html", "lang", facts.language()).open("head");
     out.open("meta", "charset", "utf-8");
@@ -79,11 +83,20 @@ public final class BookletHtml {
     out.open("meta", "name", "description", "content", facts.about());
     out.open("link", "rel", "icon", "href", "data:,");
     out.open("title").text(facts.title()).close("title");
-    out.open("style").written(STYLE).close("style").close("head").open("body");
+    out.open("style").written(STYLE).written(Fonts.shown(dress.type()));
+    out.close("style").close("head").open("body").open("header");
+    dress.proof().ifPresent(word -> out.open("p", "class", "proof").text(word).close("p"));
+    dress
+        .logo()
+        .ifPresent(
+            logo -> out.open("img", "class", "logo", "alt", dress.house(), "src", data(logo)));
     return out;
   }
 
-  private static String ended(Markup out) {
+  private static String ended(Markup out, BlockWriter blocks, Dress dress) {
+    out.open("footer").open("p");
+    blocks.inlines(dress.footer());
+    out.close("p").close("footer");
     return out.close("body").close("html").whole();
   }
 
@@ -112,6 +125,31 @@ public final class BookletHtml {
     @Override
     public boolean onScreen() {
       return true;
+    }
+
+    @Override
+    public Optional<Box> frame(Figure figure) {
+      return figure.own().isPresent() ? Optional.empty() : Optional.of(figure.sheet().frame());
+    }
+
+    @Override
+    public double roomBeside(double figureWidth) {
+      return figureWidth > WIDEST_BESIDE ? -1 : WIDEST_BESIDE;
+    }
+
+    @Override
+    public double high(int letters, double columnWidth) {
+      return letters / columnWidth;
+    }
+
+    @Override
+    public double lineWidth() {
+      return 2 * WIDEST_BESIDE;
+    }
+
+    @Override
+    public String besideStyle(double figureWidth) {
+      return "";
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.hemwright.booklet.write;
 
 import java.util.List;
+import java.util.Optional;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
@@ -18,9 +19,12 @@ public final class BookletMarkdown {
    * Some blocks under a title.
    *
    * @param figures where the figures lie, with a slash at its end
+   * @param proof the word that marks the page, if anything does
    */
-  public static String page(List<Inline> title, List<Block> content, String figures) {
+  public static String page(
+      List<Inline> title, List<Block> content, String figures, Optional<String> proof) {
     BookletMarkdown writer = new BookletMarkdown(figures);
+    proof.ifPresent(word -> writer.out.append("**").append(word).append("**\n\n"));
     writer.out.append("# ").append(text(title)).append("\n\n");
     content.forEach(writer::block);
     return writer.out.toString().stripTrailing() + "\n";

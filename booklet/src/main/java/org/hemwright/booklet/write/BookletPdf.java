@@ -2,7 +2,7 @@ package org.hemwright.booklet.write;
 
 import com.openhtmltopdf.extend.FSObjectDrawer;
 import com.openhtmltopdf.extend.OutputDevice;
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -17,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -35,16 +36,20 @@ import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.booklet.leaf.Section;
 import org.hemwright.geometry.Box;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.paper.png.SheetPainter;
 import org.hemwright.paper.sheet.DocumentFacts;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.HouseFont;
+import org.hemwright.paper.type.HouseType;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 
 /** The booklet as a tagged PDF file (PDF/UA-1, ISO 14289-1). */
 public final class BookletPdf {
   private static final String PRODUCER = "Hemwright";
+  private static final String OURS = "House";
   private static final String FIGURE = "hemwright/figure";
   private static final String STYLE = Styles.file("print.css");
   private static final String LARGE = Styles.file("large.css");
@@ -56,6 +61,24 @@ public final class BookletPdf {
 
   private static final int MOST_COLUMNS_LARGE = 4;
   private static final double WIDEST = 168;
+
+  /** A column of words beside a figure has room for five or six of them (mm). */
+  private static final double LEAST_COLUMN = 48;
+
+  private static final double LEAST_COLUMN_LARGE = 84;
+
+  /**
+   * A letter's width, a line's height and what follows a paragraph, as the style sets them (mm).
+   */
+  private static final double LETTER = 1.72;
+
+  private static final double LINE = 5.1;
+  private static final double AFTER = 2;
+
+  /** Large print beside the usual one. */
+  private static final double LARGER = 18 / 10.5;
+
+  private static final double GUTTER = 6;
   private static final double HIGHEST_OWN = 90;
 
   static {
@@ -101,10 +124,7 @@ public final class BookletPdf {
       builder.usePdfUaAccessibility(true);
       builder.usePdfVersion(1.7f);
       builder.withProducer(PRODUCER);
-      font(builder, document, Face.REGULAR, 400, BaseRendererBuilder.FontStyle.NORMAL);
-      font(builder, document, Face.SEMIBOLD, 700, BaseRendererBuilder.FontStyle.NORMAL);
-      font(builder, document, Face.LIGHT, 300, BaseRendererBuilder.FontStyle.NORMAL);
-      font(builder, document, Face.ITALIC, 400, BaseRendererBuilder.FontStyle.ITALIC);
+      fonts(builder, document);
       builder.useUriResolver(
           (base, uri) -> uri.startsWith("data:") || uri.startsWith("#") ? uri : null);
       DefaultObjectDrawerFactory drawers = new DefaultObjectDrawerFactory();
@@ -123,16 +143,43 @@ public final class BookletPdf {
     }
   }
 
+  /** Ours, and under names of their own those of the house, ours in the place of what it lacks. */
+  private void fonts(PdfRendererBuilder builder, PDDocument document) throws IOException {
+    FontStyle plain = FontStyle.NORMAL;
+    Map<Face, PDFont> loaded = new LinkedHashMap<>();
+    font(builder, document, loaded, OURS, Face.REGULAR, 400, plain);
+    font(builder, document, loaded, OURS, Face.SEMIBOLD, 700, plain);
+    font(builder, document, loaded, OURS, Face.LIGHT, 300, plain);
+    font(builder, document, loaded, OURS, Face.ITALIC, 400, FontStyle.ITALIC);
+    HouseType type = booklet.type();
+    if (!type.isOurs()) {
+      Face words = type.words().map(HouseFont::face).orElse(Face.REGULAR);
+      Face bold = type.bold().map(HouseFont::face).orElse(Face.SEMIBOLD);
+      Face italic = type.italic().map(HouseFont::face).orElse(Face.ITALIC);
+      Face titles = type.forTitles().map(HouseFont::face).orElse(Face.LIGHT);
+      font(builder, document, loaded, Fonts.WORDS, words, 400, plain);
+      font(builder, document, loaded, Fonts.WORDS, bold, 700, plain);
+      font(builder, document, loaded, Fonts.WORDS, italic, 400, FontStyle.ITALIC);
+      font(builder, document, loaded, Fonts.TITLES, titles, 400, plain);
+    }
+  }
+
   /** Without the font's own glyph substitution, so that each glyph stands for a character. */
   private static void font(
       PdfRendererBuilder builder,
       PDDocument document,
+      Map<Face, PDFont> loaded,
+      String family,
       Face face,
       int weight,
-      BaseRendererBuilder.FontStyle style)
+      FontStyle style)
       throws IOException {
-    PDFont font = PDType0Font.load(document, face.open(), true);
-    builder.useFont(new PDFontSupplier(font), "House", weight, style, true);
+    PDFont font = loaded.get(face);
+    if (font == null) {
+      font = PDType0Font.load(document, face.open(), face.inParts());
+      loaded.put(face, font);
+    }
+    builder.useFont(new PDFontSupplier(font), family, weight, style, true);
   }
 
   /** Paints a figure where the page leaves room for it. */
@@ -180,6 +227,7 @@ public final class BookletPdf {
     out.open("meta", "name", "author", "content", facts.author());
     out.open("style").written("/*<![CDATA[*/\n");
     out.written(page()).written(STYLE).written(form.large() ? LARGE : "");
+    out.written(Fonts.printed(booklet.type()));
     out.written("/*]]>*/").close("style").open("bookmarks");
     for (Section section : booklet.sections()) {
       out.open("bookmark", "name", Inline.plain(section.title()), "href", "#" + section.id());
@@ -227,19 +275,23 @@ public final class BookletPdf {
   /** One rule: a second one for pages would take these boxes' contents away. */
   private String page() {
     boolean metric = form.paper() == PrintForm.Paper.A4;
+    String family = booklet.type().isOurs() ? OURS : Fonts.WORDS + ", " + OURS;
     return """
     @page { size: %s; margin: %s;
-      @top-right { content: "%s"; font-family: House; font-weight: 700; font-size: 11pt; }
-      @bottom-left { content: "%s"; font-family: House; font-size: 8.5pt; color: #444; }
-      @bottom-right { content: "%s " counter(page); font-family: House; font-size: 8.5pt;
+      @top-right { content: "%s"; font-family: %s; font-weight: 700; font-size: 11pt; }
+      @bottom-left { content: "%s"; font-family: %s; font-size: 8.5pt; color: #444; }
+      @bottom-right { content: "%s " counter(page); font-family: %s; font-size: 8.5pt;
         color: #444; } }
     """
         .formatted(
             metric ? "A4" : "8.5in 11in",
             metric ? "18mm 20mm 20mm 20mm" : "17mm 23mm 19mm 23mm",
             quoted(proof.orElse("")),
+            family,
             quoted(Inline.plain(booklet.footer())),
-            quoted(booklet.page()));
+            family,
+            quoted(booklet.page()),
+            family);
   }
 
   /** Text within quotes of a style sheet. */
@@ -267,6 +319,43 @@ public final class BookletPdf {
     @Override
     public boolean onScreen() {
       return false;
+    }
+
+    @Override
+    public Optional<Box> frame(Figure figure) {
+      if (figure.own().isEmpty()) {
+        return Optional.of(figure.sheet().frame());
+      }
+      return figure.own().filter(own -> own.kind() == Picture.Kind.SVG).map(OnPaper::frame);
+    }
+
+    private static Box frame(Picture drawing) {
+      double[] size = VectorPicture.size(drawing);
+      double scale = Math.min(1, Math.min(HIGHEST_OWN / size[1], WIDEST / size[0]));
+      return new Box(0, 0, size[0] * scale, size[1] * scale);
+    }
+
+    @Override
+    public double roomBeside(double figureWidth) {
+      double room = WIDEST - figureWidth - GUTTER;
+      return room < (form.large() ? LEAST_COLUMN_LARGE : LEAST_COLUMN) ? -1 : room;
+    }
+
+    @Override
+    public double high(int letters, double columnWidth) {
+      double scale = form.large() ? LARGER : 1;
+      double lines = StrictMath.ceil(letters * LETTER * scale / columnWidth);
+      return (lines * LINE + AFTER) * scale;
+    }
+
+    @Override
+    public double lineWidth() {
+      return WIDEST;
+    }
+
+    @Override
+    public String besideStyle(double figureWidth) {
+      return "width:" + BookletHtml.mm(roomBeside(figureWidth));
     }
 
     @Override
@@ -304,16 +393,10 @@ public final class BookletPdf {
 
     void picture(Markup out, String id, String alt, Picture picture, String kind) {
       if (picture.kind() == Picture.Kind.SVG) {
-        double[] size = VectorPicture.size(picture);
-        double scale = Math.min(1, HIGHEST_OWN / size[1]);
+        Box box = frame(picture);
         Figure figure =
-            new Figure(
-                id,
-                new Sheet(new Box(0, 0, size[0], size[1]), List.of()),
-                alt,
-                List.of(),
-                Optional.of(picture));
-        object(out, figure, size[0] * scale, size[1] * scale, kind);
+            new Figure(id, new Sheet(box, List.of()), alt, List.of(), Optional.of(picture));
+        object(out, figure, box.width(), box.height(), kind);
       } else {
         out.open("img", "class", kind, "alt", alt, "src", BookletHtml.data(picture));
       }

@@ -109,6 +109,14 @@ final class HeadingForms {
                   m -> new Statement.Logo(m.text("picture"), m.span()))
               .onlyOnce(),
           row(
+              "font",
+              LEFT_EDGE,
+              "font <file:text> [for (bold | italic | titles)]",
+              "font \"tern.ttf\"",
+              "A font of your own for makers’ papers, a file in the folder’s `fonts`: for all"
+                  + " words, or for bold ones, asides or titles alone.",
+              m -> new Statement.Font(m.text("file"), fontUse(m), m.span())),
+          row(
                   "footer",
                   LEFT_EDGE,
                   "footer <line:text>",
@@ -307,6 +315,14 @@ final class HeadingForms {
     }
     return new Statement.Accept(
         m.text("check"), m.text("subject"), sizes(m), reason.strip(), m.span());
+  }
+
+  private static Statement.Font.Use fontUse(Match m) {
+    return m.said("bold")
+        ? Statement.Font.Use.BOLD
+        : m.said("italic")
+            ? Statement.Font.Use.ITALIC
+            : m.said("titles") ? Statement.Font.Use.TITLES : Statement.Font.Use.WORDS;
   }
 
   private static Statement wearers(Match m) {

@@ -64,6 +64,17 @@ public sealed interface Statement {
   /** {@code logo "tern.svg"}: one of the designer's pictures. */
   record Logo(String file, Span span) implements Heading {}
 
+  /** {@code font "Tern.ttf"}, {@code font "Tern-Bold.ttf" for bold}. */
+  record Font(String file, Use use, Span span) implements Heading {
+    /** What a font is for. */
+    public enum Use {
+      WORDS,
+      BOLD,
+      ITALIC,
+      TITLES
+    }
+  }
+
   /** {@code footer "For your own sewing"}: at the foot of each page. */
   record Footer(String text, Span span) implements Heading {}
 

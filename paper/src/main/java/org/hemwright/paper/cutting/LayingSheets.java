@@ -13,6 +13,7 @@ import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.HouseType;
 import org.hemwright.paper.type.SetLine;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.piece.PieceCard;
@@ -40,11 +41,13 @@ public final class LayingSheets {
   private final SizeRun run;
   private final LayingWords words;
   private final Optional<String> proof;
+  private final HouseType type;
 
-  private LayingSheets(SizeRun run, LayingWords words, Optional<String> proof) {
+  private LayingSheets(SizeRun run, LayingWords words, Optional<String> proof, HouseType type) {
     this.run = run;
     this.words = words;
     this.proof = proof;
+    this.type = type;
   }
 
   /** One layout of a row that fits, as a picture of its own. */
@@ -54,7 +57,7 @@ public final class LayingSheets {
 
   /** The same in the words of a language. */
   public static Sheet single(SizeRun run, YardageRow row, LayingWords words) {
-    return new LayingSheets(run, words, Optional.empty()).single(row);
+    return new LayingSheets(run, words, Optional.empty(), HouseType.OURS).single(row);
   }
 
   /**
@@ -63,9 +66,11 @@ public final class LayingSheets {
    *
    * @param rows that fit, of one fabric, at least one
    * @param proof what marks every page as a proof, if anything does
+   * @param type the fonts of the house
    */
-  public static List<Sheet> pages(SizeRun run, List<YardageRow> rows, Optional<String> proof) {
-    return new LayingSheets(run, LayingWords.english(run), proof).pages(rows);
+  public static List<Sheet> pages(
+      SizeRun run, List<YardageRow> rows, Optional<String> proof, HouseType type) {
+    return new LayingSheets(run, LayingWords.english(run), proof, type).pages(rows);
   }
 
   private Sheet single(YardageRow row) {
@@ -121,10 +126,10 @@ public final class LayingSheets {
 
   private List<Item> begun(String fabric, int number) {
     List<Item> page = new ArrayList<>();
-    SetLine title = Face.LIGHT.set(run.pattern().details().title(), 18);
+    SetLine title = type.title(run.pattern().details().title(), 18);
     page.add(LayingPicture.words(title, 0, -title.capitalHeight()));
     SetLine what =
-        Face.REGULAR.set(
+        type.line(
             fabric
                 + " \u00b7 version "
                 + run.pattern().details().version()

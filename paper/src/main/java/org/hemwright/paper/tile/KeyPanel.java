@@ -2,7 +2,6 @@ package org.hemwright.paper.tile;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
@@ -11,11 +10,14 @@ import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Pen;
 import org.hemwright.paper.sheet.Raster;
 import org.hemwright.paper.sheet.Subject;
+import org.hemwright.paper.style.House;
 import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.style.Pens;
 import org.hemwright.paper.style.SizeStyle;
 import org.hemwright.paper.style.SizeStyles;
 import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.HouseType;
+import org.hemwright.paper.type.SetLine;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.body.Size;
 
@@ -52,22 +54,22 @@ final class KeyPanel {
   private final Speech speech;
   private final KeyFacts facts;
 
-  private final Optional<Raster> logo;
+  private final House shown;
 
-  private KeyPanel(Leaf leaf, Speech speech, KeyFacts facts, Optional<Raster> logo) {
+  private KeyPanel(Leaf leaf, Speech speech, KeyFacts facts, House house) {
     this.leaf = leaf;
     this.speech = speech;
     this.facts = facts;
-    this.logo = logo;
+    this.shown = house;
   }
 
   /**
    * Sets the panel on a leaf.
    *
-   * @param logo of the house, which then stands before its name
+   * @param house whose logo stands before its name, and whose fonts it is set in
    */
-  static void draw(Leaf leaf, Speech speech, KeyFacts facts, Optional<Raster> logo) {
-    KeyPanel panel = new KeyPanel(leaf, speech, facts, logo);
+  static void draw(Leaf leaf, Speech speech, KeyFacts facts, House house) {
+    KeyPanel panel = new KeyPanel(leaf, speech, facts, house);
     double down = panel.head();
     down = panel.squares(down);
     down = panel.signs(down);
@@ -75,19 +77,21 @@ final class KeyPanel {
   }
 
   private double head() {
+    HouseType type = shown.type();
     double house = 0;
-    if (logo.isPresent()) {
-      Raster raster = logo.get();
+    if (shown.logo().isPresent()) {
+      Raster raster = shown.logo().get();
       double scale = Math.min(LOGO_WIDTH / raster.width(), LOGO_HEIGHT / raster.height());
       double height = raster.height() * scale;
       leaf.picture(raster, 0, LOGO_FOOT - height, raster.width() * scale, height);
       house = raster.width() * scale + 4;
     }
-    leaf.words(house, 10, speech.details().by(), Face.REGULAR, 11);
+    leaf.line(house, 10, type.line(speech.details().by(), 11));
     String title = speech.details().title();
-    leaf.words(0, 24, title, Face.LIGHT, titlePoints(title));
+    leaf.line(0, 24, type.title(title, titlePoints(title)));
     String version = "Version " + speech.details().version() + ", " + speech.date();
-    leaf.wordsBefore(WIDTH, 10, version, Face.REGULAR, 11);
+    SetLine told = type.line(version, 11);
+    leaf.line(WIDTH - told.width(), 10, told);
     facts.view().ifPresent(view -> leaf.wordsBefore(WIDTH, 17, view, Face.REGULAR, 11));
     leaf.wordsBefore(WIDTH, 24, facts.sizes(), Face.REGULAR, 11);
     leaf.rule(0, 29, WIDTH, Pens.SIGN);
@@ -101,7 +105,7 @@ final class KeyPanel {
       right = Math.max(right, Face.REGULAR.set(facts.view().get(), 11).width());
     }
     double points = TITLE;
-    while (points > SMALL && Face.LIGHT.set(title, points).width() > WIDTH - right - 6) {
+    while (points > SMALL && shown.type().title(title, points).width() > WIDTH - right - 6) {
       points -= 1;
     }
     return points;

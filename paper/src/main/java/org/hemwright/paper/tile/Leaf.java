@@ -38,7 +38,15 @@ final class Leaf {
   }
 
   double words(double x, double down, String text, Face face, double points, Ink ink) {
-    SetLine line = face.set(text, points);
+    return line(x, down, face.set(text, points), ink);
+  }
+
+  /** A line that starts at a place; answers where it ends. */
+  double line(double x, double down, SetLine line) {
+    return line(x, down, line, Inks.BLACK);
+  }
+
+  private double line(double x, double down, SetLine line, Ink ink) {
     items.add(new Words(line, new Point(x, -down), 0, ink, Layer.COMMON, Subject.NONE));
     return x + line.width();
   }

@@ -12,6 +12,7 @@ import org.hemwright.paper.sheet.Subject;
 import org.hemwright.paper.sheet.Words;
 import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.type.Face;
+import org.hemwright.paper.type.HouseType;
 import org.hemwright.paper.type.SetLine;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.View;
@@ -23,8 +24,10 @@ import org.hemwright.pattern.View;
  * @param view the view that alone is printed, if only one is
  * @param all how many pages the file has
  * @param proof what marks every page as a proof, if anything does
+ * @param type the fonts of the house
  */
-record PageNumbers(Speech speech, Optional<View> view, int all, Optional<String> proof) {
+record PageNumbers(
+    Speech speech, Optional<View> view, int all, Optional<String> proof, HouseType type) {
   private static final double POINTS = 9;
   private static final double ABOVE = 1.5;
   private static final double AFTER_NAME = 3.5;
@@ -57,7 +60,7 @@ record PageNumbers(Speech speech, Optional<View> view, int all, Optional<String>
       x += mark.width() + BETWEEN;
     }
     for (SetLine design : designs()) {
-      if (proof.isEmpty() || x + design.width() + BETWEEN <= end) {
+      if (x + design.width() + BETWEEN <= end) {
         items.add(words(design, x, y));
         break;
       }
@@ -73,20 +76,20 @@ record PageNumbers(Speech speech, Optional<View> view, int all, Optional<String>
         speech.details().title()
             + view.map(each -> ", view " + Speech.spoken(each.name())).orElse("");
     String version = title + ", version " + speech.details().version();
-    return Stream.of(version + ", " + speech.details().by(), version, title)
-        .map(text -> Face.REGULAR.set(text, POINTS))
-        .toList();
+    List<String> texts = List.of(version + ", " + speech.details().by(), version, title);
+    Stream<SetLine> own = texts.stream().map(text -> type.line(text, POINTS));
+    return Stream.concat(own, texts.stream().map(text -> Face.REGULAR.set(text, POINTS))).toList();
   }
 
   /** The house's own line, below the frame. */
-  private static Words footer(Box window, String text) {
-    SetLine line = Face.REGULAR.set(text, POINTS);
+  private Words footer(Box window, String text) {
+    SetLine line = type.line(text, POINTS);
     return words(line, window.minX(), window.minY() - ABOVE - line.capitalHeight());
   }
 
   /** Whether the house's line is too long for the narrowest page. */
-  static boolean isTooLong(String footer) {
-    return Face.REGULAR.set(footer, POINTS).width() > KeyPanel.WIDTH;
+  static boolean isTooLong(String footer, HouseType type) {
+    return type.line(footer, POINTS).width() > KeyPanel.WIDTH;
   }
 
   private static Words words(SetLine line, double x, double y) {

@@ -12,8 +12,9 @@ import org.hemwright.paper.nest.GroupDrawing;
 import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
-import org.hemwright.paper.sheet.Raster;
 import org.hemwright.paper.sheet.Sheet;
+import org.hemwright.paper.style.House;
+import org.hemwright.paper.type.HouseType;
 import org.hemwright.paper.words.Speech;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.View;
@@ -65,7 +66,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
    * @param stitchLines whether stitch lines are drawn
    * @param overlap of neighbouring pages (mm)
    * @param proof the word that marks every page as a proof
-   * @param logo of the house
+   * @param house whose logo and fonts the pages show
    */
   public record Content(
       SizeRun run,
@@ -75,7 +76,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
       boolean stitchLines,
       double overlap,
       Optional<String> proof,
-      Optional<Raster> logo) {
+      House house) {
     public Content {
       groups = List.copyOf(groups);
       rectangles = List.copyOf(rectangles);
@@ -88,8 +89,8 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
   }
 
   /** Whether a house's line is too long for the foot of a page. */
-  public static boolean isTooLong(String footer) {
-    return PageNumbers.isTooLong(footer);
+  public static boolean isTooLong(String footer, HouseType type) {
+    return PageNumbers.isTooLong(footer, type);
   }
 
   /** The pieces of a nest list that can be cut by measure. */
@@ -142,7 +143,8 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
               .formatted(sizes, all + 1, first, first + tiles - 1));
       all = first + tiles - 1;
     }
-    PageNumbers numbers = new PageNumbers(speech, content.view(), all, content.proof());
+    PageNumbers numbers =
+        new PageNumbers(speech, content.view(), all, content.proof(), content.house().type());
     List<String> sizes = sizes(content);
     List<Sheet> pages = new ArrayList<>();
     Leaf key = new Leaf();
@@ -151,7 +153,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
         speech,
         KeyFacts.ofPages(
             speech, content.view(), content.groups(), content.stitchLines(), format, contents),
-        content.logo());
+        content.house());
     Box frame = Leaf.frame(format);
     pages.add(key.on(format, numbers.header(frame, Optional.empty(), sizes, 1)));
     List<PageName> names = new ArrayList<>();
@@ -188,12 +190,13 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
       }
     }
     int all = laid.stream().mapToInt(sheet -> sheet.tiles().size()).sum();
-    PageNumbers numbers = new PageNumbers(speech, content.view(), all, content.proof());
+    PageNumbers numbers =
+        new PageNumbers(speech, content.view(), all, content.proof(), content.house().type());
     List<Sheet> pages = new ArrayList<>();
     List<PageName> names = new ArrayList<>();
     List<GroupCount> counts = new ArrayList<>();
     for (GroupSheet sheet : laid) {
-      List<Inked> key = key(sheet, speech, content.view(), content.stitchLines(), content.logo());
+      List<Inked> key = key(sheet, speech, content.view(), content.stitchLines(), content.house());
       pages.addAll(new TilePages(sheet, key, format, numbers).sheets(pages.size() + 1));
       names.addAll(tiles(sheet));
       counts.add(count(sheet));
@@ -210,14 +213,10 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
 
   /** The key where it lies on a large sheet. */
   private static List<Inked> key(
-      GroupSheet sheet,
-      Speech speech,
-      Optional<View> view,
-      boolean stitchLines,
-      Optional<Raster> logo) {
+      GroupSheet sheet, Speech speech, Optional<View> view, boolean stitchLines, House house) {
     Leaf leaf = new Leaf();
     KeyFacts facts = KeyFacts.ofSheet(speech, view, sheet.group(), stitchLines);
-    KeyPanel.draw(leaf, speech, facts, logo);
+    KeyPanel.draw(leaf, speech, facts, house);
     Vector move = sheet.panel().map(box -> new Vector(box.minX(), box.maxY())).orElse(Vector.ZERO);
     List<Inked> key = new ArrayList<>();
     for (Item item : leaf.items()) {
@@ -237,7 +236,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
       GroupDrawing group,
       Optional<View> view,
       boolean stitchLines,
-      Optional<Raster> logo,
+      House house,
       Optional<String> proof) {
     Speech speech = Speech.of(group.run());
     Box panel = new Box(0, -KeyPanel.HEIGHT, KeyPanel.WIDTH, 0);
@@ -246,7 +245,7 @@ public record PatternPages(List<Sheet> sheets, List<PageName> names, List<GroupC
         .map(
             sheet -> {
               List<Item> items = new ArrayList<>(sheet.items());
-              items.addAll(key(sheet, speech, view, stitchLines, logo));
+              items.addAll(key(sheet, speech, view, stitchLines, house));
               Sheet drawn = new Sheet(sheet.bounds().grown(10), items);
               return proof.map(word -> ProofMark.on(drawn, word, PROOF)).orElse(drawn);
             });

@@ -10,7 +10,7 @@ public final class GlyphShape {
 
   /** The letters of a line (mm, x right, y up, the line starting at the origin). */
   public static Shape of(SetLine line) {
-    Typesetter typesetter = Typesetter.of(line.face());
+    Typesetter typesetter = line.face().typesetter();
     double scale = Face.mm(line.points()) / typesetter.unitsPerEm();
     Path2D all = new Path2D.Double(Path2D.WIND_NON_ZERO);
     for (SetLine.Glyph glyph : line.glyphs()) {

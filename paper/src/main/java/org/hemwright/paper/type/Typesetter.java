@@ -4,7 +4,6 @@ import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,7 +15,6 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 
 /** Sets lines in one face: looks glyphs up, adds their widths, kerns pairs. */
 final class Typesetter {
-  private static final Map<Face, Typesetter> OPENED = new EnumMap<>(Face.class);
   private static final int UNKNOWN = '?';
 
   private final Face face;
@@ -35,17 +33,10 @@ final class Typesetter {
   }
 
   static Typesetter of(Face face) {
-    synchronized (OPENED) {
-      Typesetter known = OPENED.get(face);
-      if (known == null) {
-        try {
-          known = new Typesetter(face);
-        } catch (IOException e) {
-          throw new UncheckedIOException(e);
-        }
-        OPENED.put(face, known);
-      }
-      return known;
+    try {
+      return new Typesetter(face);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.hemwright.workbench.folder;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The files of one pattern. */
 public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFolder, WithFile {
@@ -15,6 +16,9 @@ public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFo
 
   /** The folder of the designer's drawings and photographs. */
   String PICTURES = "pictures";
+
+  /** The folder of the designer's fonts. */
+  String FONTS = "fonts";
 
   /** Larger files are refused unread (bytes). */
   int MOST_BYTES = 16 << 20;
@@ -38,14 +42,17 @@ public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFo
   /**
    * Reads one file.
    *
-   * @param name a plain name, or one in the folder for drawings: {@code traced/front.svg}
+   * @param name a plain name, or one in the folder for drawings or for fonts: {@code
+   *     traced/front.svg}
    */
   FolderFile file(String name);
 
-  /** Whether a name is plain, or names a plain file in the folder for drawings. */
+  /** Whether a name is plain, or names a plain file in the folder for drawings or for fonts. */
   static boolean isInside(String name) {
     return isPlain(name)
-        || (name.startsWith(TRACED + "/") && isPlain(name.substring(TRACED.length() + 1)));
+        || Stream.of(TRACED + "/", FONTS + "/")
+            .anyMatch(
+                folder -> name.startsWith(folder) && isPlain(name.substring(folder.length())));
   }
 
   /** Whether a name is plain: it cannot lead out of a folder on any system. */

@@ -2,6 +2,7 @@ package org.hemwright.workbench.page;
 
 import java.util.List;
 import org.hemwright.checks.BodyTable;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.workbench.report.BodyColumns;
 
 /**

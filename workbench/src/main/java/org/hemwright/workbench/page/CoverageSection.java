@@ -2,6 +2,7 @@ package org.hemwright.workbench.page;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.paper.plot.CoveragePlot;
 import org.hemwright.paper.svg.SvgWriter;
 import org.hemwright.pattern.Details;
@@ -51,8 +52,8 @@ final class CoverageSection {
   private static String key(Coverage coverage) {
     return coverage.dimensions().size() == 1
         ? "The curve shows how the surveyed bodies spread, the tinted parts what each size reaches."
-        : "Each box is what a size reaches, half a step to either side. Half of the surveyed bodies lie"
-            + " within the inner ring, 95 in 100 within the broken one.";
+        : "Each box is what a size reaches, half a step to either side. Half of the surveyed bodies"
+            + " lie within the inner ring, 95 in 100 within the broken one.";
   }
 
   private static void table(Markup page, Coverage coverage, String who) {

@@ -2,6 +2,7 @@ package org.hemwright.workbench.page;
 
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Origin;
 import org.hemwright.pattern.finding.Status;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Point;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.paper.nest.Nest;
 import org.hemwright.paper.nest.PiecePicture;
 import org.hemwright.paper.sheet.Item;
@@ -44,8 +45,8 @@ final class PieceFigures {
     page.element("h2", "Pieces", "id", "pieces-title");
     page.element(
         "p",
-        "Each piece in one size, its findings pinned where they are. A square pin is to be mended, a"
-            + " round one worth a look, a hollow one accepted; each leads to its words.");
+        "Each piece in one size, its findings pinned where they are. A square pin is to be mended,"
+            + " a round one worth a look, a hollow one accepted; each leads to its words.");
     page.open("div", "class", "pieces");
     int index = 0;
     List<PieceCard> cards = new ArrayList<>(run.pattern().pieces());

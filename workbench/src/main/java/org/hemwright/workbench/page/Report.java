@@ -1,6 +1,7 @@
 package org.hemwright.workbench.page;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import org.hemwright.checks.BodyTable;
 import org.hemwright.pattern.SizeRun;
@@ -23,6 +24,7 @@ import org.hemwright.workbench.report.CheckAnswer;
  * @param wording makes the sentences
  * @param seamWarn beyond what is meant a seam that differs by so much is worth a look (mm)
  * @param seamFail beyond what is meant a seam that differs by so much fails (mm)
+ * @param proof the word that marks the page, if anything does
  */
 public record Report(
     SizeRun run,
@@ -34,7 +36,8 @@ public record Report(
     SortedMap<String, byte[]> sources,
     Wording wording,
     double seamWarn,
-    double seamFail) {
+    double seamFail,
+    Optional<String> proof) {
   public Report {
     answers = List.copyOf(answers);
     problems = List.copyOf(problems);

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.report.CheckAnswer;
@@ -60,6 +61,7 @@ public final class ReportPage {
 
   private void header(Details details, boolean seams) {
     page.open("header");
+    report.proof().ifPresent(word -> page.element("p", word, "class", "proof"));
     page.element("p", details.by(), "class", "house");
     page.open("h1").text(details.title() + " ");
     page.element(

@@ -1,6 +1,7 @@
 package org.hemwright.workbench.page;
 
 import java.util.List;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.pattern.quantity.LengthFormat;
 import org.hemwright.pattern.sample.SampleAnswer;
 import org.hemwright.pattern.sample.SampleEntry;

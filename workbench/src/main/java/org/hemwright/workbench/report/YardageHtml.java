@@ -2,8 +2,10 @@ package org.hemwright.workbench.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hemwright.cloth.yardage.YardageGroup;
 import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
@@ -21,64 +23,60 @@ public final class YardageHtml {
       th, td { text-align: right; padding: .25em .9em .25em 0; border-bottom: 1px solid #bbb; }
       th:first-child { text-align: left; }
       td { font-variant-numeric: tabular-nums; }
+      .wide { overflow-x: auto; }
+      p.proof { font-weight: 700; text-align: right; }
       """;
 
   private YardageHtml() {}
 
-  /** The page. */
-  public static String of(SizeRun run, YardageTable table) {
+  /**
+   * The page.
+   *
+   * @param proof the word that marks it, if anything does
+   */
+  public static String of(SizeRun run, YardageTable table, Optional<String> proof) {
     ClothWords words = new ClothWords(run, false);
     Details details = run.pattern().details();
     boolean british = details.spelling() == Details.Spelling.BRITISH;
     String title = details.title() + (british ? ": cloth to buy" : ": fabric to buy");
-    StringBuilder page = new StringBuilder();
-    page.append("<!doctype html>\n<html lang=\"")
-        .append(british ? "en-GB" : "en-US")
-        .append("\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
-        .append(escaped(title))
-        .append("</title>\n<style>\n")
-        .append(STYLE)
-        .append("</style>\n</head>\n<body>\n<h1>")
-        .append(escaped(title))
-        .append("</h1>\n");
+    Markup page = new Markup();
+    page.written("<!doctype html>\n")
+        .open("html", "lang", british ? "en-GB" : "en-US")
+        .open("head");
+    page.open("meta", "charset", "utf-8");
+    page.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+    page.open("link", "rel", "icon", "href", "data:,");
+    page.element("title", title).open("style").written(STYLE).close("style").close("head");
+    page.open("body");
+    proof.ifPresent(word -> page.element("p", word, "class", "proof"));
+    page.element("h1", title);
     YardageGroup.of(table).forEach((heading, groups) -> table(page, words, heading, groups));
-    return page.append("</body>\n</html>\n").toString();
+    return page.close("body").close("html").whole();
   }
 
   private static void table(
-      StringBuilder page,
-      ClothWords words,
-      YardageGroup.Heading heading,
-      List<YardageGroup> groups) {
-    page.append("<table>\n<caption>")
-        .append(escaped(words.heading(heading.view(), heading.fabric(), heading.nap())))
-        .append("</caption>\n<thead><tr><th scope=\"col\">Size</th>");
+      Markup page, ClothWords words, YardageGroup.Heading heading, List<YardageGroup> groups) {
+    page.open("div", "class", "wide").open("table");
+    page.element("caption", words.heading(heading.view(), heading.fabric(), heading.nap()));
+    page.open("thead").open("tr").element("th", "Size", "scope", "col");
     for (double width : groups.get(0).widths()) {
-      page.append("<th scope=\"col\">").append(escaped(words.length(width))).append("</th>");
+      page.element("th", words.length(width), "scope", "col");
     }
-    page.append("</tr></thead>\n<tbody>\n");
+    page.close("tr").close("thead").open("tbody");
     for (YardageGroup group : groups) {
-      page.append("<tr><th scope=\"row\">")
-          .append(escaped(ClothWords.sizes(group.sizes())))
-          .append("</th>");
+      page.open("tr").element("th", ClothWords.sizes(group.sizes()), "scope", "row");
       for (int i = 0; i < group.widths().size(); i++) {
-        page.append("<td>").append(escaped(words.buy(group.buy(i)))).append("</td>");
+        page.element("td", words.buy(group.buy(i)));
       }
-      page.append("</tr>\n");
+      page.close("tr");
     }
-    page.append("</tbody>\n</table>\n");
+    page.close("tbody").close("table").close("div");
     for (int i = 0; i < groups.get(0).widths().size(); i++) {
       Map<String, List<String>> sizes = words.variants(groups, i);
       if (!sizes.isEmpty()) {
-        page.append("<p>")
-            .append(
-                escaped(words.length(groups.get(0).widths().get(i)) + ": " + words.cutApart(sizes)))
-            .append("</p>\n");
+        double width = groups.get(0).widths().get(i);
+        page.element("p", words.length(width) + ": " + words.cutApart(sizes));
       }
     }
-  }
-
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 }

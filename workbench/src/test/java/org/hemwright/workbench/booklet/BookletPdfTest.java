@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,14 +14,30 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.assertj.core.data.Offset;
+import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Booklet;
 import org.hemwright.booklet.leaf.Inline;
+import org.hemwright.booklet.write.BookletHtml;
 import org.hemwright.booklet.write.BookletPdf;
 import org.hemwright.booklet.write.PrintForm;
+import org.hemwright.paper.type.Face;
+import org.hemwright.workbench.Evaluated;
+import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.folder.DiskFolder;
+import org.hemwright.workbench.folder.FolderFile;
+import org.hemwright.workbench.folder.PackedFolder;
+import org.hemwright.workbench.folder.PatternFolder;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -78,6 +95,63 @@ class BookletPdfTest {
   @Test
   void largePrintOnLetterIsPdfUa1Too() throws Exception {
     assertThat(judged(write("eddy-skirt", LARGE)).isCompliant()).isTrue();
+  }
+
+  @Test
+  void setInTheHousesOwnFontsItIsPdfUa1TooAndHoldsThem() throws Exception {
+    Path own = Files.createDirectory(folder.resolve("own"));
+    Files.createDirectory(own.resolve("fonts"));
+    PackedFolder tee = new PackedFolder("inlet-tee");
+    for (String name : List.of("sizes.csv", "booklet.md")) {
+      Files.write(own.resolve(name), ((FolderFile.Content) tee.file(name)).bytes());
+    }
+    String document =
+        new String(
+            ((FolderFile.Content) tee.file(PatternFolder.DOCUMENT)).bytes(),
+            StandardCharsets.UTF_8);
+    Files.writeString(
+        own.resolve(PatternFolder.DOCUMENT),
+        document.replaceFirst("\nby ", "\nfont \"her.ttf\"\nfont \"heavy.ttf\" for titles\nby "));
+    // Open fonts of the library that ours are from (SIL Open Font License 1.1).
+    Files.write(own.resolve("fonts/her.ttf"), font("ExtraLight"));
+    Files.write(own.resolve("fonts/heavy.ttf"), font("Black"));
+    Evaluated evaluated = Workbench.evaluate(new DiskFolder(own));
+    assertThat(evaluated.problems()).isEmpty();
+    BookletMaking made = Examples.booklet(new DiskFolder(own), "");
+    assertThat(made.findings()).isEmpty();
+    byte[] pdf = BookletPdf.write(made.booklet(), A4, Optional.empty()).bytes();
+    ValidationResult result = judged(pdf);
+    assertThat(result.getTestAssertions()).isEmpty();
+    assertThat(result.isCompliant()).isTrue();
+    Set<String> embedded = new TreeSet<>();
+    try (PDDocument read = Loader.loadPDF(pdf)) {
+      for (PDPage page : read.getPages()) {
+        for (COSName name : page.getResources().getFontNames()) {
+          PDFont font = page.getResources().getFont(name);
+          assertThat(font.isEmbedded()).as(font.getName()).isTrue();
+          embedded.add(font.getName().replaceFirst("^[A-Z]{6}[+]", ""));
+        }
+      }
+    }
+    assertThat(embedded)
+        .contains("SourceSansPro-ExtraLight", "SourceSansPro-Black")
+        .doesNotContain("SourceSansPro-Light");
+    assertThat(BookletHtml.of(made.booklet(), Optional.empty()))
+        .contains("@font-face { font-family: OwnTitles;");
+    assertThat(made.posts(Optional.of("A proof")))
+        .filteredOn(file -> file.name().endsWith(".html"))
+        .isNotEmpty()
+        .allSatisfy(
+            file ->
+                assertThat(new String(file.bytes(), StandardCharsets.UTF_8))
+                    .contains("@font-face { font-family: Own;", "<p class=\"proof\">A proof</p>"));
+  }
+
+  private static byte[] font(String style) throws IOException {
+    String file = "/fonts/ttf/SourceSansPro/SourceSansPro-" + style + ".ttf";
+    try (InputStream stream = Face.class.getResourceAsStream(file)) {
+      return stream.readAllBytes();
+    }
   }
 
   @Test
@@ -204,13 +278,14 @@ class BookletPdfTest {
     double[] longest = {0, 0, 0};
     for (int y = 0; y < image.getHeight(); y++) {
       int run = 0;
-      for (int x = 0; x < image.getWidth(); x++) {
-        run = (image.getRGB(x, y) & 0xff) < 100 ? run + 1 : 0;
+      for (int x = 0; x <= image.getWidth(); x++) {
+        boolean dark = x < image.getWidth() && (image.getRGB(x, y) & 0xff) < 100;
         double mm = run * 25.4 / 600;
         // Rules of tables are as wide as the page's text; the gauge is narrower.
-        if (mm > longest[1] && mm < 150) {
-          longest = new double[] {y, mm, x - run + 1};
+        if (!dark && mm > longest[1] && mm < 150) {
+          longest = new double[] {y, mm, x - run};
         }
+        run = dark ? run + 1 : 0;
       }
     }
     return longest;

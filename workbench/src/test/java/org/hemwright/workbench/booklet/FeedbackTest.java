@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.post.Feedback;
@@ -16,7 +17,7 @@ class FeedbackTest {
   private static final BookletMaking MADE = Examples.booklet("eddy-skirt");
 
   private static String form() {
-    return MADE.posts().stream()
+    return MADE.posts(Optional.empty()).stream()
         .filter(file -> file.name().equals("testers/feedback.csv"))
         .map(file -> new String(file.bytes(), StandardCharsets.UTF_8))
         .findFirst()

@@ -94,7 +94,7 @@ class PicturesTest {
   void herDrawingOfAStepGoesIntoThePostsToo() {
     BookletMaking shirt = Examples.booklet("shingle-shirt");
     assertThat(figure(shirt, "step-roll_yoke").orElseThrow().alt()).startsWith("The fronts laid");
-    List<PrintedFile> posts = shirt.posts();
+    List<PrintedFile> posts = shirt.posts(Optional.empty());
     assertThat(posts)
         .extracting(PrintedFile::name)
         .contains("posts/figures/step-roll_yoke.svg", "posts/figures/step-bind_slits.svg");

@@ -64,7 +64,7 @@ class ProseTest {
     BookletMaking made = with("# Steps\n\n## sew_pocket_seam: Sew the pockets on\n\nSlowly.\n");
     assertThat(made.findings()).isEmpty();
     assertThat(told(made, "steps")).contains(". Sew the pockets on\n").contains("\nSlowly.\n");
-    assertThat(made.posts())
+    assertThat(made.posts(Optional.empty()))
         .anySatisfy(
             post ->
                 assertThat(new String(post.bytes(), StandardCharsets.UTF_8))
@@ -145,7 +145,7 @@ class ProseTest {
         with("# Steps\n\n## close_feed\n\nSlowly.\n\n### Posts\n\nSee the film.\n");
     assertThat(made.findings()).isEmpty();
     assertThat(told(made, "steps")).contains("Slowly.").doesNotContain("See the film.");
-    assertThat(made.posts())
+    assertThat(made.posts(Optional.empty()))
         .anyMatch(
             file ->
                 file.name().endsWith(".md")

@@ -8,10 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hemwright.paper.markup.Markup;
 import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.DiskFolder;
@@ -31,7 +33,7 @@ class ReportPageTest {
     Evaluated evaluated = Workbench.evaluate(new DiskFolder(folder));
     assertThat(evaluated.sound()).as(evaluated.problems().toString()).isTrue();
     var run = evaluated.run().orElseThrow();
-    return Workbench.page(run, Workbench.check(run), evaluated);
+    return Workbench.page(run, Workbench.check(run), evaluated, Optional.empty());
   }
 
   private static String tee() throws IOException {

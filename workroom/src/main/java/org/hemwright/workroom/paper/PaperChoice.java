@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.hemwright.paper.PaperOptions;
 import org.hemwright.paper.Printing;
+import org.hemwright.paper.style.House;
 import org.hemwright.paper.tile.PageFormat;
 import org.hemwright.paper.tile.PatternPages;
 import org.hemwright.pattern.SizeRun;
@@ -81,7 +82,7 @@ record PaperChoice(
         !black,
         overlap,
         Optional.empty(),
-        Optional.empty());
+        House.PLAIN);
   }
 
   /** The printing of this paper, not made yet. */

@@ -1,39 +1,40 @@
-package org.hemwright.workbench.page;
+package org.hemwright.paper.markup;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;
 
-/**
- * Writes HTML, element by element. Text and the values of attributes are escaped; elements close in
- * the order in which they were opened.
- */
-final class Markup {
+/** Writes well-formed markup, element by element. */
+public final class Markup {
   private static final Set<String> VOID = Set.of("meta", "link", "br", "hr", "img");
-  private static final Set<String> WITHIN = Set.of("a", "code", "span", "strong");
+  private static final Set<String> WITHIN = Set.of("a", "code", "span", "strong", "em");
   private final StringBuilder out = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
 
   /**
    * Opens an element; one that can hold nothing is closed at once.
    *
-   * @param attributes names and values in turn
+   * @param attributes names and values in turn; an empty value leaves the attribute out
    */
-  Markup open(String element, String... attributes) {
+  public Markup open(String element, String... attributes) {
     out.append('<').append(element);
     for (int i = 0; i < attributes.length; i += 2) {
-      out.append(' ').append(attributes[i]).append("=\"").append(escaped(attributes[i + 1]));
-      out.append('"');
+      if (!attributes[i + 1].isEmpty()) {
+        out.append(' ').append(attributes[i]).append("=\"").append(escaped(attributes[i + 1]));
+        out.append('"');
+      }
     }
-    out.append('>');
-    if (!VOID.contains(element)) {
+    if (VOID.contains(element)) {
+      out.append("/>");
+    } else {
+      out.append('>');
       open.push(element);
     }
     return this;
   }
 
   /** Closes the innermost element, which must be this. */
-  Markup close(String element) {
+  public Markup close(String element) {
     if (!element.equals(open.poll())) {
       throw new IllegalStateException(element + " is not the innermost element");
     }
@@ -45,7 +46,7 @@ final class Markup {
   }
 
   /** Text in which what stands between two back ticks is written as code. */
-  Markup prose(String text) {
+  public Markup prose(String text) {
     String[] parts = text.split("`", -1);
     for (int i = 0; i < parts.length; i++) {
       boolean code = i % 2 == 1 && i + 1 < parts.length;
@@ -59,32 +60,32 @@ final class Markup {
   }
 
   /** Text, escaped. */
-  Markup text(String text) {
+  public Markup text(String text) {
     out.append(escaped(text));
     return this;
   }
 
   /** An element that holds text alone. */
-  Markup element(String element, String text, String... attributes) {
+  public Markup element(String element, String text, String... attributes) {
     return open(element, attributes).text(text).close(element);
   }
 
-  /** Markup that was written by a writer that escapes, such as a picture. */
-  Markup written(String markup) {
+  /** Markup that was written by a writer that escapes, such as a picture or a style sheet. */
+  public Markup written(String markup) {
     out.append(markup);
     return this;
   }
 
   /** What was written. */
-  String whole() {
+  public String whole() {
     if (!open.isEmpty()) {
       throw new IllegalStateException("still open: " + open);
     }
     return out.toString();
   }
 
-  /** Text that may stand anywhere in HTML, in a quoted attribute too. */
-  static String escaped(String text) {
+  /** Text that may stand anywhere in markup, in a quoted attribute too. */
+  public static String escaped(String text) {
     StringBuilder safe = new StringBuilder(text.length() + 16);
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
