@@ -15,6 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
  * longer holds is {@code OwnLayingsTest}'s.
  */
 class ClothByHandTest {
+  private static final String LET_GO = "() => !document.querySelector('.board-piece.held')";
+
   @TempDir Path folder;
 
   private static void press(Page page, String name) {
@@ -45,20 +47,81 @@ class ClothByHandTest {
           page.locator(".board-piece", new Page.LocatorOptions().setHasText("3")).first();
       BoundingBox leg = page.locator(".board-piece").first().boundingBox();
       String before = page.locator(".board-takes").textContent();
-      drag(page, pocket, leg.x + leg.width / 2, leg.y + leg.height / 2);
+      BoundingBox box = pocket.boundingBox();
+      page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
+      page.mouse().down();
+      page.mouse().move(leg.x + leg.width / 3, leg.y + leg.height / 2);
+      page.mouse().move(leg.x + leg.width / 2, leg.y + leg.height / 2);
+      // While it is held it slides along the leg; where it was meant to lie is told at once.
+      page.waitForSelector(".board-meant.refused");
+      page.waitForSelector(".board-said.refused:has-text('it would lie on')");
+      BoundingBox held = pocket.boundingBox();
+      assertThat(Math.abs(held.x + held.width / 2 - leg.x - leg.width / 2)).isGreaterThan(3);
+      page.mouse().up();
+      page.waitForFunction(LET_GO);
       page.waitForSelector(".board-said:has-text('cannot lie there: it would lie on')");
       assertThat(page.locator(".board-takes").textContent()).isEqualTo(before);
       BoundingBox end = page.locator(".board-end").boundingBox();
       drag(page, pocket, end.x + 60, leg.y + leg.height / 2);
       page.waitForFunction(
           "before => document.querySelector('.board-takes').textContent !== before", before);
+      page.waitForFunction(LET_GO);
+      byKeys(page);
       press(page, "Keep this laying");
-      page.waitForSelector(".cloth-row:has-text('laid by hand')");
+      page.waitForSelector(".cloth-row:has-text('kept by you')");
       OpenFolder.await(() -> Files.exists(folder.resolve("layings.csv")));
       String kept = Files.readString(folder.resolve("layings.csv"));
       assertThat(kept).contains("view,fabric,nap,size").contains(",14,");
       press(page, "Lay it anew");
-      page.waitForFunction("() => !document.body.textContent.includes('laid by hand')");
+      page.waitForFunction("() => !document.body.textContent.includes('kept by you')");
+      assertThat(chromium.complaints()).isEmpty();
+    }
+  }
+
+  /** Each piece is reached by Tab, pushed by the arrow keys, turned by R. */
+  private static void byKeys(Page page) {
+    String around = "() => document.activeElement.getAttribute('aria-label')";
+    page.locator(".board-piece:has-text('3')").first().focus();
+    String before = (String) page.evaluate(around);
+    assertThat(before).contains("cm along").contains("cm across");
+    page.keyboard().press("ArrowRight");
+    page.waitForFunction("before => document.activeElement.ariaLabel !== before", before);
+    assertThat((String) page.evaluate(around)).startsWith(before.substring(0, before.indexOf(',')));
+    String moved = (String) page.evaluate(around);
+    page.keyboard().press("r");
+    page.waitForFunction("moved => document.activeElement.ariaLabel !== moved", moved);
+    assertThat(page.locator(".board-said").textContent()).isNotBlank();
+    assertThat(page.locator(".board-acts .turn").textContent()).startsWith("Turn Back pocket");
+  }
+
+  @Test
+  void aShorterLayingIsLookedForAndAnotherWidthLaid() throws Exception {
+    try (OpenFolder open = OpenFolder.example(folder, "marram-trousers");
+        Chromium chromium = Chromium.start()) {
+      Page page = chromium.window(open.address()).page();
+      page.locator("#jobs button", new Page.LocatorOptions().setHasText("Cloth")).click();
+      Page.WaitForSelectorOptions patient = new Page.WaitForSelectorOptions().setTimeout(240_000);
+      page.waitForSelector(".watching .board-piece, .laying-figure", patient);
+      page.waitForSelector(".further:not([disabled])", patient);
+      Locator chosen = page.locator(".cloth-row[aria-pressed='true'] .need");
+      String length = chosen.textContent();
+      press(page, "Look longer");
+      page.waitForSelector(".watched .board-piece", patient);
+      page.waitForTimeout(3000);
+      press(page, "That will do");
+      page.waitForSelector(
+          ".laying:has-text('shorter; kept in layings.csv'), .laying:has-text('Nothing shorter')",
+          patient);
+      boolean kept = page.locator(".laying").textContent().contains("kept in layings.csv");
+      OpenFolder.await(() -> kept == Files.exists(folder.resolve("layings.csv")));
+      assertThat(Files.exists(folder.resolve("layings.csv"))).isEqualTo(kept);
+      assertThat(chosen.textContent().equals(length)).isEqualTo(!kept);
+
+      page.locator("#also-unit").selectOption("cm");
+      page.locator("#also-width").fill("160");
+      page.keyboard().press("Enter");
+      page.waitForSelector(".cloth-row:has-text('63 in')", patient);
+      assertThat(page.locator(".cloth-row:has-text('63 in')").count()).isGreaterThan(3);
       assertThat(chromium.complaints()).isEmpty();
     }
   }

@@ -3,11 +3,10 @@ package org.hemwright.workroom;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hemwright.workbench.BrowserDoor;
 import org.hemwright.workroom.keep.Remembered;
@@ -20,29 +19,19 @@ import org.junit.jupiter.api.io.TempDir;
  * target/views} to be looked at.
  */
 class EveryViewTest {
+  /** What stands there once a job is drawn; the sheets are {@link EverySheetTest}'s. */
+  private static final Map<String, String> DRAWN =
+      new java.util.TreeMap<>(
+          Map.of(
+              "Bodies", ".grid input",
+              "Draft", ".ledger-list button",
+              "Proof", ".findings .finding",
+              "Release", ".in-the-way button"));
+
   @TempDir Path folder;
-
-  private static final String RULES =
-      """
-      async () => {
-        const found = await axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa',
-          'wcag22aa', 'best-practice'] });
-        return found.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.html.slice(0, 160) + ' '
-          + n.failureSummary.replaceAll('\\n', ' ')).slice(0, 3).join(' | '));
-      }
-      """;
-
-  private static String axe() throws Exception {
-    try (InputStream script = EveryViewTest.class.getResourceAsStream("/axe.min.js")) {
-      assertThat(script).isNotNull();
-      return new String(script.readAllBytes(), StandardCharsets.UTF_8);
-    }
-  }
 
   @Test
   void nothingStandsInAnybodysWay() throws Exception {
-    Path pictures = Files.createDirectories(Path.of("target/views"));
-    String axe = axe();
     try (OpenFolder open = OpenFolder.example(folder, "inlet-tee")) {
       Files.writeString(
           folder.resolve("pattern.hem"),
@@ -53,37 +42,37 @@ class EveryViewTest {
       try (Chromium chromium = Chromium.start()) {
         for (boolean dark : List.of(false, true)) {
           for (int width : List.of(1280, 820)) {
-            Table table = chromium.window(open.address(), width, width == 1280 ? 800 : 1180, dark);
+            Table table = chromium.window(open.address(), width, Axe.high(width), dark);
             Page page = table.page();
-            page.evaluate(axe);
-            int jobs = page.locator("#jobs button").count();
-            for (int job = 0; job < jobs; job++) {
-              page.locator("#jobs button").nth(job).click();
-              page.waitForTimeout(400);
-              look(
-                  page, pictures, page.locator("#jobs button").nth(job).textContent(), width, dark);
+            Axe axe = Axe.in(page, width, dark);
+            for (Map.Entry<String, String> job : DRAWN.entrySet()) {
+              page.locator("#jobs button", new Page.LocatorOptions().setHasText(job.getKey()))
+                  .click();
+              page.waitForSelector(job.getValue());
+              page.waitForTimeout(300);
+              axe.look(job.getKey().toLowerCase(java.util.Locale.ROOT));
             }
             page.locator("#moments").click();
             page.waitForTimeout(400);
-            look(page, pictures, "moments", width, dark);
+            axe.look("moments");
             page.locator("#jobs button", new Page.LocatorOptions().setHasText("Draft")).click();
             table.choose("Sleeve");
             page.waitForTimeout(300);
-            look(page, pictures, "piece", width, dark);
+            axe.look("piece");
             page.locator(".members button").first().click();
             page.locator(".tape-end").click();
             page.waitForTimeout(300);
-            look(page, pictures, "edge", width, dark);
+            axe.look("edge");
             page.locator("[data-add='point']").click();
             double[] top = table.at("point", "sleeve", "cap_top");
             page.mouse().click(top[0] + 20, top[1] + 60);
             page.waitForSelector(".add-way input");
-            look(page, pictures, "adding", width, dark);
+            axe.look("adding");
             page.keyboard().press("Escape");
             page.locator("[data-walk]").first().click();
             page.waitForSelector("#sentence input[type=range]");
             page.waitForTimeout(400);
-            look(page, pictures, "walk", width, dark);
+            axe.look("walk");
             page.locator("#sentence button").last().click();
             page.close();
           }
@@ -95,8 +84,6 @@ class EveryViewTest {
 
   @Test
   void norOnTheStartPageOrWhileShownRound() throws Exception {
-    Path pictures = Files.createDirectories(Path.of("target/views"));
-    String axe = axe();
     try (OpenFolder before =
             OpenFolder.example(Files.createDirectory(folder.resolve("tee")), "inlet-tee");
         Chromium chromium = Chromium.start()) {
@@ -106,21 +93,21 @@ class EveryViewTest {
           try (BrowserDoor.Opened opened =
               new Workroom(Remembered.in(folder.resolve("new " + width + dark)), folder)
                   .open(Optional.empty(), 0, sentence -> {})) {
-            Page page = chromium.page(opened.address(), width, width == 1280 ? 800 : 1180, dark);
+            Page page = chromium.page(opened.address(), width, Axe.high(width), dark);
             page.waitForSelector(".start-cards img");
-            page.evaluate(axe);
+            Axe axe = Axe.in(page, width, dark);
             page.locator(".start-card").last().scrollIntoViewIfNeeded();
             page.waitForTimeout(2500);
             page.evaluate("scrollTo(0, 0)");
-            look(page, pictures, "start", width, dark);
+            axe.look("start");
             page.locator("button.start-card").first().click();
             page.waitForSelector(".guide .chief");
-            page.evaluate(axe);
-            look(page, pictures, "offer", width, dark);
+            axe = Axe.in(page, width, dark);
+            axe.look("offer");
             for (int station = 0; station < 7; station++) {
               page.locator(".guide .chief").click();
               page.waitForTimeout(200);
-              look(page, pictures, "round" + "abcdefg".charAt(station), width, dark);
+              axe.look("round" + "abcdefg".charAt(station));
             }
             page.close();
           }
@@ -128,14 +115,5 @@ class EveryViewTest {
       }
       assertThat(chromium.complaints()).isEmpty();
     }
-  }
-
-  private static void look(Page page, Path pictures, String view, int width, boolean dark) {
-    String name = view.replaceAll("[^A-Za-z].*", "").toLowerCase(java.util.Locale.ROOT);
-    page.screenshot(
-        new Page.ScreenshotOptions()
-            .setPath(pictures.resolve(name + "-" + width + (dark ? "-night" : "-day") + ".png")));
-    List<?> found = (List<?>) page.evaluate(RULES);
-    assertThat(found).as(name + " at " + width + (dark ? " by night" : " by day")).isEmpty();
   }
 }

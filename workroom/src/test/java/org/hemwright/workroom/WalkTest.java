@@ -52,6 +52,34 @@ class WalkTest {
     }
   }
 
+  /** The back lies between two yokes: each of the three layers may lie still, each may roll. */
+  @Test
+  void anyTwoLayersOfASeamAreWalked() throws Exception {
+    try (OpenFolder open = OpenFolder.example(folder, "shingle-shirt");
+        Chromium chromium = Chromium.start()) {
+      Page page = chromium.window(open.address()).choose("Back").page();
+      page.locator(".members button", new Page.LocatorOptions().setHasText("yoke")).first().click();
+      page.locator("[data-walk='back_yoke_seam']").click();
+      page.locator("#sentence input[type=range]").waitFor();
+      String first = page.locator("#sentence").textContent();
+      assertThat(page.locator("#walk-still option").allTextContents())
+          .hasSize(3)
+          .anyMatch(each -> each.startsWith("Back, "))
+          .anyMatch(each -> each.startsWith("Yoke, ") && each.contains("inner"));
+      page.locator("#walk-rolls").focus();
+      page.keyboard().press("ArrowDown");
+      page.waitForFunction(
+          "() => document.activeElement.id === 'walk-rolls'"
+              + " && document.activeElement.selectedOptions[0].textContent.includes('inner')");
+      page.locator("#walk-still").selectOption("1");
+      page.waitForFunction(
+          "() => document.querySelector('#walk-still')?.selectedOptions[0].value === '1'");
+      assertThat(page.locator("#sentence").textContent()).contains("lie still").isNotEqualTo(first);
+      page.keyboard().press("Escape");
+      assertThat(chromium.complaints()).isEmpty();
+    }
+  }
+
   @Test
   void anotherSizeOrHowItWasIsLaidOnTheDrawing() throws Exception {
     Path pictures = Files.createDirectories(Path.of("target/views"));

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
+import org.hemwright.cloth.rule.ClearGround;
 import org.hemwright.cloth.rule.ClothItem;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.LaidPiece;
@@ -129,24 +131,45 @@ public record HandMoves(YardageRow row) {
             .map(one -> one.overlap() ? Objection.OVERLAP : Objection.OUTSIDE)
             .orElse(Objection.OUTSIDE);
     Optional<String> on = fault.flatMap(one -> one.other(was.item()));
-    OwnPlace best = null;
-    for (OwnPlace each : candidates(places, at, was, meant)) {
-      best = best == null || apart(each, meant) < apart(best, meant) ? each : best;
+    Optional<OwnPlace> best =
+        nearest(was, meant, guided(places, at, meant))
+            .filter(place -> holds(with(places, at, place)))
+            .or(() -> nearest(was, meant, place -> holds(with(places, at, place))));
+    return new Moved(
+        best.map(place -> with(places, at, place)).orElse(places), Optional.of(objection), on);
+  }
+
+  /** A quick judgement of where a piece may lie, turned as it is meant; the rules decide. */
+  private Predicate<OwnPlace> guided(List<OwnPlace> places, int at, OwnPlace meant) {
+    Optional<ClothLaying> laying = laying(with(places, at, meant));
+    if (laying.isEmpty()) {
+      return none -> false;
     }
-    return new Moved(best == null ? places : with(places, at, best), Optional.of(objection), on);
+    int own = 0;
+    for (int i = 0; i < laying.get().pieces().size(); i++) {
+      LaidPiece piece = laying.get().pieces().get(i);
+      own = piece.item().id().equals(meant.item()) && piece.copy() == meant.copy() ? i : own;
+    }
+    ClearGround ground = new ClearGround(laying.get(), laying.get().pieces().get(own), own);
+    return place -> ground.isClear(place.motion());
+  }
+
+  private Optional<OwnPlace> nearest(OwnPlace was, OwnPlace meant, Predicate<OwnPlace> clear) {
+    return candidates(was, meant, clear).stream()
+        .min(Comparator.comparingDouble(each -> apart(each, meant)));
   }
 
   /** Places where it may lie: on the way back to where it was, and straight from the one meant. */
-  private List<OwnPlace> candidates(List<OwnPlace> places, int at, OwnPlace was, OwnPlace meant) {
+  private List<OwnPlace> candidates(OwnPlace was, OwnPlace meant, Predicate<OwnPlace> clear) {
     List<OwnPlace> found = new ArrayList<>();
     Vector back = new Vector(was.along() - meant.along(), was.across() - meant.across());
     if (was.turned() == meant.turned() && back.length() > 0) {
-      first(places, at, meant, back.times(1 / back.length()), back.length()).ifPresent(found::add);
+      first(meant, back.times(1 / back.length()), back.length(), clear).ifPresent(found::add);
     }
     boolean onFold = item(was).layers() == ClothItem.Layers.ON_FOLD;
     for (double[] way : WAYS) {
       if (!onFold || way[1] == 0) {
-        first(places, at, meant, new Vector(way[0], way[1]), NEAR).ifPresent(found::add);
+        first(meant, new Vector(way[0], way[1]), NEAR, clear).ifPresent(found::add);
       }
     }
     return found;
@@ -154,14 +177,14 @@ public record HandMoves(YardageRow row) {
 
   /** The first place along a way at which the piece may lie, touching what was in the way. */
   private Optional<OwnPlace> first(
-      List<OwnPlace> places, int at, OwnPlace meant, Vector way, double most) {
+      OwnPlace meant, Vector way, double most, Predicate<OwnPlace> clear) {
     double low = 0;
     for (double high = Math.min(STEP, most); ; high = Math.min(most, high + STEP)) {
-      if (holds(with(places, at, along(meant, way, high)))) {
+      if (clear.test(along(meant, way, high))) {
         double free = high;
         for (int i = 0; i < HALVINGS; i++) {
           double middle = (low + free) / 2;
-          if (holds(with(places, at, along(meant, way, middle)))) {
+          if (clear.test(along(meant, way, middle))) {
             free = middle;
           } else {
             low = middle;

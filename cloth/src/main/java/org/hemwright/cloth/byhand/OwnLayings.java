@@ -243,7 +243,7 @@ public record OwnLayings(List<OwnLaying> layings, List<Finding> findings) {
         }
       }
     }
-    return new YardageTable(rows, told);
+    return new YardageTable(HandedOn.of(rows, layings), told);
   }
 
   /** Puts a row first among those that differ in nothing but the fold. */
@@ -259,7 +259,7 @@ public record OwnLayings(List<OwnLaying> layings, List<Finding> findings) {
     }
   }
 
-  private static boolean isOfOneCloth(YardageRow one, YardageRow other) {
+  static boolean isOfOneCloth(YardageRow one, YardageRow other) {
     return one.view().equals(other.view())
         && one.fabric().equals(other.fabric())
         && one.nap() == other.nap()

@@ -1,5 +1,7 @@
 package org.hemwright.cloth.laying;
 
+import java.util.function.Supplier;
+
 /** Someone who follows a search while it goes on, and may end it. */
 @FunctionalInterface
 public interface LayWatcher {
@@ -25,6 +27,14 @@ public interface LayWatcher {
    * ordinary machine.
    */
   Wish follow(Progress progress);
+
+  /**
+   * Called on the caller's thread, before the next {@link #follow}, whenever a shorter layout was
+   * found.
+   *
+   * @param layout makes that layout, which the exact checker has not seen yet; only during the call
+   */
+  default void shorter(Supplier<Layout> layout) {}
 
   /**
    * How a search stands.

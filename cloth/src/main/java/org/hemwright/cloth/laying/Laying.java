@@ -160,6 +160,7 @@ public final class Laying {
     long explored = Math.max(1, (long) (each * rules.explored()));
     long leg = Math.max(SHORTEST_LEG, Math.min(LONGEST_LEG, each / LEGS));
     boolean complete = true;
+    double told = Double.POSITIVE_INFINITY;
     for (long done = 0; done < each && !shortest(searchers).finished(); ) {
       boolean exploring = done < explored;
       done = Math.min(exploring ? explored : each, done + leg);
@@ -171,6 +172,11 @@ public final class Laying {
         if (other.best().length > leader.best().length) {
           other.adopt(leader.best());
         }
+      }
+      Places shortest = leader.best();
+      if (shortest.length < told) {
+        told = shortest.length;
+        watcher.shorter(() -> task.layout(shortest));
       }
       LayWatcher.Wish wish = watcher.follow(progress(searchers, beamWork, budget));
       if (wish == LayWatcher.Wish.STOP) {

@@ -116,7 +116,7 @@ final class ClothSeries {
   }
 
   /** Lays one size from nothing, whatever other sizes come to. */
-  void lay(int size, LayingStore store, NoFitStore shapes) {
+  void lay(int size, LayingStore store, NoFitStore shapes, LayingFollower follower) {
     List<ClothPiece> pieces = cloth.on(ClothSheet.flat(onTable, settings), size);
     List<ClothPlan> plans =
         pieces.isEmpty() ? List.of() : ClothPlan.of(pieces, fold, onTable, settings, nap);
@@ -124,7 +124,7 @@ final class ClothSeries {
     Optional<PlanSearch.Laid> laid = Optional.empty();
     if (plans.stream().anyMatch(ClothPlan::fits)) {
       PlanSearch search = new PlanSearch(work, 1, shapes);
-      laid = Optional.of(keptOrLaid(plans, rules, search, Optional.empty(), store));
+      laid = Optional.of(keptOrLaid(plans, rules, search, Optional.empty(), store, follower));
     }
     sizes.set(size, Optional.of(new OfSize(plans, rules, laid)));
   }
@@ -179,7 +179,8 @@ final class ClothSeries {
           && like.isPresent()
           && like.get().laying().density() > best.laying().density() * (1 + DENSER)) {
         PlanSearch quick = new PlanSearch(Math.max(1, work / SHARE), 1, shapes);
-        PlanSearch.Laid tried = keptOrLaid(own.plans(), own.rules(), quick, like, store);
+        PlanSearch.Laid tried =
+            keptOrLaid(own.plans(), own.rules(), quick, like, store, LayingFollower.NOBODY);
         found.add(tried);
         best = tried.laying().length() < best.laying().length() ? tried : best;
       }
@@ -200,9 +201,10 @@ final class ClothSeries {
       LayingRules rules,
       PlanSearch search,
       Optional<PlanSearch.Laid> like,
-      LayingStore store) {
+      LayingStore store,
+      LayingFollower follower) {
     String key = KeptLayouts.key(plans, search, like.map(KeptLayouts::layouts).orElse(""));
-    return kept(key, plans, rules, store, () -> search.lay(plans, like).orElseThrow());
+    return kept(key, plans, rules, store, () -> search.lay(plans, like, follower).orElseThrow());
   }
 
   private static PlanSearch.Laid kept(

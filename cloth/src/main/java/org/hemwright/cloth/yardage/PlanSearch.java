@@ -3,6 +3,7 @@ package org.hemwright.cloth.yardage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.hemwright.cloth.laying.LayBudget;
 import org.hemwright.cloth.laying.LayWatcher;
 import org.hemwright.cloth.laying.Laying;
@@ -23,6 +24,9 @@ import org.hemwright.cloth.rule.Section;
 record PlanSearch(long work, long seed, NoFitStore shapes) {
   /** A section this near to the least length that it can have is as short as any (a share). */
   private static final double AS_SHORT = 1e-9;
+
+  /** So many places are looked at for a section that is only shown beside another. */
+  private static final long ROUGH = 2_000;
 
   /** By so much (a share) a laying may become longer for the sake of tidiness; no source. */
   private static final double LONGER = 0.005;
@@ -57,12 +61,18 @@ record PlanSearch(long work, long seed, NoFitStore shapes) {
    * @param like a laying of like pieces to begin from
    */
   Optional<Laid> lay(List<ClothPlan> plans, Optional<Laid> like) {
+    return lay(plans, like, LayingFollower.NOBODY);
+  }
+
+  /** The same, while someone looks on. */
+  Optional<Laid> lay(List<ClothPlan> plans, Optional<Laid> like, LayingFollower follower) {
     Laid best = null;
+    Shown shown = new Shown(follower);
     for (ClothPlan plan : plans) {
       if (plan.fits()) {
         List<Layout> layouts = new ArrayList<>();
         for (int i = 0; i < plan.sections().size(); i++) {
-          layouts.add(lay(plan.sections().get(i), hint(like, i)));
+          layouts.add(lay(plan, layouts, hint(like, i), shown));
         }
         Laid laid = Laid.of(plan, layouts);
         best = best == null || laid.laying.length() < best.laying.length() ? laid : best;
@@ -76,14 +86,61 @@ record PlanSearch(long work, long seed, NoFitStore shapes) {
         .map(laid -> laid.layouts.get(section));
   }
 
-  private Layout lay(Section section, Optional<Layout> like) {
+  /** Lays the section that follows those which are laid. */
+  private Layout lay(ClothPlan plan, List<Layout> laid, Optional<Layout> like, Shown shown) {
+    Section section = plan.sections().get(laid.size());
     StripProblem problem = section.problem().orElseThrow();
     double least = section.leastLength() + 2 * section.gap();
     LayBudget budget = new LayBudget(work, seed);
     Laying laying = Laying.onOneThread(problem, shapes);
-    LayWatcher enough = new Patience(problem, work, least * (1 + AS_SHORT));
+    LayWatcher patience = new Patience(problem, work, least * (1 + AS_SHORT));
+    LayWatcher enough =
+        shown.follower == LayingFollower.NOBODY ? patience : shown.beside(patience, plan, laid);
     return like.map(start -> laying.lay(budget, enough, start))
         .orElseGet(() -> laying.lay(budget, enough))
+        .layout();
+  }
+
+  /** What was shown to a follower so far: over all plans only what is shorter. */
+  private final class Shown {
+    private final LayingFollower follower;
+    private double shortest = Double.POSITIVE_INFINITY;
+
+    Shown(LayingFollower follower) {
+      this.follower = follower;
+    }
+
+    /** Shows every layout of a section with what is laid before and, roughly, after it. */
+    LayWatcher beside(LayWatcher patience, ClothPlan plan, List<Layout> before) {
+      List<Layout> known = List.copyOf(before);
+      List<Layout> after = new ArrayList<>();
+      for (Section each : plan.sections().subList(before.size() + 1, plan.sections().size())) {
+        after.add(roughly(each));
+      }
+      return new LayWatcher() {
+        @Override
+        public Wish follow(Progress progress) {
+          return follower.hasEnough() ? Wish.STOP : patience.follow(progress);
+        }
+
+        @Override
+        public void shorter(Supplier<Layout> layout) {
+          List<Layout> all = new ArrayList<>(known);
+          all.add(layout.get());
+          all.addAll(after);
+          ClothLaying laying = ClothLaying.of(plan, all);
+          if (laying.length() < shortest) {
+            shortest = laying.length();
+            follower.shorter(laying);
+          }
+        }
+      };
+    }
+  }
+
+  private Layout roughly(Section section) {
+    return Laying.onOneThread(section.problem().orElseThrow(), shapes)
+        .lay(new LayBudget(ROUGH, seed), LayWatcher.PATIENT)
         .layout();
   }
 

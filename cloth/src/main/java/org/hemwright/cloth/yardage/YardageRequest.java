@@ -70,6 +70,12 @@ public record YardageRequest(
         settings, folds, views, fabrics, widths, names, shrinkAlong, shrinkAcross, work, threads);
   }
 
+  /** The same on these widths (mm) in place of those that a fabric is sold in. */
+  public YardageRequest onWidths(List<Double> others) {
+    return new YardageRequest(
+        settings, folds, views, fabrics, others, sizes, shrinkAlong, shrinkAcross, work, threads);
+  }
+
   /** The same for some views only, by name; for all where none is named. */
   public YardageRequest ofViews(List<String> names) {
     return new YardageRequest(

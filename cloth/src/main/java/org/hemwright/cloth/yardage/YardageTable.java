@@ -13,6 +13,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiConsumer;
 import org.hemwright.cloth.laying.NoFitStore;
+import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.View;
@@ -49,6 +50,27 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
      * @param of how many there are
      */
     void laid(int done, int of);
+
+    /**
+     * A shorter laying was found of a cloth that is being laid.
+     *
+     * @param laying as the search has it: the exact rules have not been asked
+     */
+    default void shorter(Cloth cloth, ClothLaying laying) {}
+  }
+
+  /**
+   * A cloth that is being laid.
+   *
+   * @param views the garments that take just these pieces of it
+   * @param size the size's place in the run
+   * @param width as sold (mm)
+   */
+  public record Cloth(
+      List<View> views, Fabric fabric, Fabric.Nap nap, int size, double width, Fold fold) {
+    public Cloth {
+      views = List.copyOf(views);
+    }
   }
 
   /**
@@ -123,7 +145,7 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
     Runnable step = () -> watcher.laid(done.incrementAndGet(), of);
     ExecutorService pool = Executors.newFixedThreadPool(threads, YardageTable::thread);
     try {
-      each(wanted, pool, (size, shapes) -> layFromNothing(all, size, store, shapes, step));
+      each(wanted, pool, (size, shapes) -> layFromNothing(all, size, store, shapes, step, watcher));
       Map<Integer, List<ClothSeries>> near = new TreeMap<>();
       for (ClothSeries series : all) {
         wanted.stream()
@@ -137,7 +159,13 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
           List.copyOf(near.keySet()),
           pool,
           (size, shapes) ->
-              layFromNothing(near.getOrDefault(size, List.of()), size, store, shapes, () -> {}));
+              layFromNothing(
+                  near.getOrDefault(size, List.of()),
+                  size,
+                  store,
+                  shapes,
+                  () -> {},
+                  Watcher.SILENT));
       each(
           wanted,
           pool,
@@ -153,9 +181,26 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
   }
 
   private static void layFromNothing(
-      List<ClothSeries> all, int size, LayingStore store, NoFitStore shapes, Runnable step) {
+      List<ClothSeries> all,
+      int size,
+      LayingStore store,
+      NoFitStore shapes,
+      Runnable step,
+      Watcher watcher) {
     for (ClothSeries series : all) {
-      series.lay(size, store, shapes);
+      Cloth cloth =
+          new Cloth(
+              series.cloth().views(),
+              series.cloth().fabric(),
+              series.nap(),
+              size,
+              series.width(),
+              series.fold());
+      LayingFollower follower =
+          watcher == Watcher.SILENT
+              ? LayingFollower.NOBODY
+              : laying -> watcher.shorter(cloth, laying);
+      series.lay(size, store, shapes, follower);
       step.run();
     }
   }
@@ -265,13 +310,18 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
     return least;
   }
 
-  private static List<YardageRow> bestFirst(List<YardageRow> folds) {
+  /**
+   * Rows that differ in nothing but the fold, in order: what buys least first, of equals what is
+   * easier to cut, what does not fit last; the first is the one to be drawn.
+   */
+  public static List<YardageRow> bestFirst(List<YardageRow> folds) {
     List<YardageRow> sorted = new ArrayList<>(folds);
     sorted.sort(
         Comparator.comparing((YardageRow row) -> row.fits() ? 0 : 1)
             .thenComparing(row -> row.need().map(need -> need.buy().tenths()).orElse(0))
             .thenComparing(row -> row.need().map(need -> need.buy().eighths()).orElse(0))
             .thenComparing(YardageRow::fold));
+    sorted.replaceAll(YardageRow::asOther);
     if (!sorted.isEmpty() && sorted.get(0).fits()) {
       sorted.set(0, sorted.get(0).asBest());
     }

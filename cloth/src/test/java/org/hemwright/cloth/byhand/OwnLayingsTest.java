@@ -5,17 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.hemwright.cloth.SmallRun;
 import org.hemwright.cloth.rule.ClothItem;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothSettings;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.yardage.FurtherSearch;
+import org.hemwright.cloth.yardage.LayingFollower;
 import org.hemwright.cloth.yardage.LayingStore;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.View;
 import org.hemwright.pattern.fabric.Fabric;
 import org.junit.jupiter.api.Test;
 
@@ -155,5 +159,128 @@ class OwnLayingsTest {
     assertThat(read.layings()).hasSize(1);
     assertThat(read.findings()).hasSize(3);
     assertThat(read.findings().get(0).origin().orElseThrow().line()).isEqualTo(4);
+  }
+
+  private static YardageTable quickly(Double... widths) {
+    SizeRun run = SmallRun.of(Fabric.Nap.EITHER_WAY, widths);
+    return YardageTable.of(
+        run,
+        new YardageRequest(
+            ClothSettings.HANDBOOK,
+            EnumSet.allOf(Fold.class),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(run.sizes().get(2).size().name()),
+            0,
+            0,
+            300,
+            2),
+        LayingStore.NONE,
+        YardageTable.Watcher.SILENT);
+  }
+
+  /** What is found by a longer search is kept as hers, and no wider cloth then needs more. */
+  @Test
+  void aKeptLayingIsHandedOnToWhereItHoldsAsWell() {
+    SizeRun run = SmallRun.of(Fabric.Nap.EITHER_WAY, 1000.0, 1020.0);
+    YardageTable table = quickly(1000.0, 1020.0);
+    int handed = 0;
+    for (YardageRow row : table.rows()) {
+      Optional<ClothLaying> better =
+          row.width() > 1000 || !row.fits()
+              ? Optional.empty()
+              : FurtherSearch.of(run, row, ClothSettings.HANDBOOK)
+                  .orElseThrow()
+                  .lay(200_000, 1, LayingFollower.NOBODY);
+      if (better.isEmpty()) {
+        continue;
+      }
+      assertThat(better.get().length()).isLessThan(laying(row).length());
+      OwnLaying own = new OwnLaying(OwnLaying.OfCloth.of(row), OwnLaying.places(better.get()));
+      YardageTable applied = new OwnLayings(List.of(own), List.of()).applied(table);
+      assertThat(applied.findings()).isEmpty();
+      assertThat(applied.rows()).hasSameSizeAs(table.rows());
+      for (YardageRow to : applied.rows()) {
+        boolean like =
+            to.fits()
+                && to.view().equals(row.view())
+                && to.fold() == row.fold()
+                && to.nap() == row.nap()
+                && to.width() >= row.width();
+        if (like) {
+          assertThat(laying(to).length()).isLessThanOrEqualTo(better.get().length() + 0.02);
+          assertThat(OwnLayings.objections(to, laying(to))).isEmpty();
+          handed += to.width() > row.width() ? 1 : 0;
+        }
+      }
+      for (View view : run.pattern().views()) {
+        for (double width : new double[] {1000, 1020}) {
+          assertThat(
+                  applied.rows().stream()
+                      .filter(each -> each.view().equals(view) && each.width() == width)
+                      .filter(each -> each.nap() == row.nap() && each.best()))
+              .hasSize(1);
+        }
+      }
+    }
+    assertThat(handed).isGreaterThan(1);
+  }
+
+  @Test
+  void aLongerSearchIsSeenToImproveAndMayBeStopped() {
+    SizeRun run = SmallRun.of(Fabric.Nap.EITHER_WAY, 1000.0);
+    YardageRow row =
+        quickly(1000.0).rows().stream()
+            .filter(each -> each.fold() == Fold.SINGLE)
+            .findFirst()
+            .orElseThrow();
+    FurtherSearch further = FurtherSearch.of(run, row, ClothSettings.HANDBOOK).orElseThrow();
+    List<Double> seen = new ArrayList<>();
+    ClothLaying found = further.lay(200_000, 1, laying -> seen.add(laying.length())).orElseThrow();
+    assertThat(seen).isNotEmpty().isSortedAccordingTo(java.util.Comparator.reverseOrder());
+    assertThat(seen).doesNotHaveDuplicates().allMatch(length -> length < laying(row).length());
+    assertThat(found.length()).isLessThanOrEqualTo(seen.get(seen.size() - 1));
+    assertThat(further.lay(200_000, 1, LayingFollower.NOBODY)).contains(found);
+
+    List<Double> first = new ArrayList<>();
+    Optional<ClothLaying> stopped =
+        further.lay(
+            Long.MAX_VALUE / 4,
+            1,
+            new LayingFollower() {
+              @Override
+              public void shorter(ClothLaying laying) {
+                first.add(laying.length());
+              }
+
+              @Override
+              public boolean hasEnough() {
+                return !first.isEmpty();
+              }
+            });
+    assertThat(stopped.orElseThrow().length()).isLessThanOrEqualTo(first.get(0));
+  }
+
+  @Test
+  void whoLooksOnChangesNothing() {
+    SizeRun run = SmallRun.of(Fabric.Nap.EITHER_WAY, 1000.0);
+    List<Double> seen = java.util.Collections.synchronizedList(new ArrayList<>());
+    YardageTable.Watcher watcher =
+        new YardageTable.Watcher() {
+          @Override
+          public void laid(int done, int of) {}
+
+          @Override
+          public void shorter(YardageTable.Cloth cloth, ClothLaying laying) {
+            seen.add(laying.length());
+          }
+        };
+    YardageRequest request =
+        YardageRequest.everything().inSizes(List.of(run.sizes().get(2).size().name()));
+    YardageTable watched = YardageTable.of(run, request, LayingStore.NONE, watcher);
+    assertThat(watched)
+        .isEqualTo(YardageTable.of(run, request, LayingStore.NONE, YardageTable.Watcher.SILENT));
+    assertThat(seen).hasSizeGreaterThan(5);
   }
 }

@@ -4,10 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hemwright.cloth.byhand.OwnLayings;
+import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
@@ -15,11 +17,9 @@ import org.hemwright.paper.CuttingLayouts;
 import org.hemwright.paper.Paper;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.words.ClothWords;
+import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
-import org.hemwright.workbench.Evaluated;
-import org.hemwright.workbench.Progress;
 import org.hemwright.workbench.Workbench;
-import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.room.Room;
@@ -31,6 +31,11 @@ import org.hemwright.workroom.text.FindingWords;
 
 /** Lays the size that is looked at. */
 public final class ClothView implements View {
+  /** No loom is wider (mm), and nothing is cut from less; common practice, no source. */
+  private static final double WIDEST = 5000;
+
+  private static final double NARROWEST = 200;
+
   @Override
   public Map<String, Answering> answers() {
     return Map.of(
@@ -38,12 +43,21 @@ public final class ClothView implements View {
         "board", HandBoard::board,
         "shift", HandBoard::shift,
         "keep_laying", HandBoard::keep,
+        "search_on", LookOn::begin,
+        "stop_search", LookOn::stop,
         "drop_laying", HandBoard::drop);
   }
 
+  @Override
+  public void closed(Room room, Window window) {
+    window.kept(LookOn.Search.class, LookOn.Search::new).end();
+  }
+
   /**
-   * {@code {"ask": "lay", "size"}}: lays a size on every cloth, width and fold. It is told by and
-   * by: {@code laying} how far it has come, {@code laid} what it came to.
+   * {@code {"ask": "lay", "size", "also"}}: lays a size on every cloth, width and fold, and on a
+   * width (mm) that is none of its own where {@code also} is more than 0. It is told by and by:
+   * {@code laying} how far it has come, {@code found} a shorter laying of some cloth, {@code laid}
+   * what all came to.
    */
   private static Frame lay(Room room, Window window, Question question) throws Question.Unclear {
     Optional<SizeRun> run = room.draft().evaluated().run();
@@ -53,8 +67,15 @@ public final class ClothView implements View {
     }
     String name = run.get().sizes().get(size).size().name();
     int revision = room.revision();
-    Progress progress =
-        (doing, done, of) ->
+    double also = question.body().path("also").asDouble(0);
+    if (!(also >= 0) || also > WIDEST || (also > 0 && also < NARROWEST)) {
+      throw new Question.Unclear("cloth is from 20 cm to 5 m wide");
+    }
+    SizeRun shown = run.get();
+    YardageTable.Watcher watcher =
+        new YardageTable.Watcher() {
+          @Override
+          public synchronized void laid(int done, int of) {
             room.later(
                 () ->
                     window.send(
@@ -63,16 +84,23 @@ public final class ClothView implements View {
                                 .put("size", name)
                                 .put("done", done)
                                 .put("of", of))));
-    PatternFolder folder = room.edited();
+          }
+
+          @Override
+          public void shorter(YardageTable.Cloth cloth, ClothLaying laying) {
+            if (cloth.size() == size) {
+              room.later(() -> window.send(found(shown, name, cloth, laying)));
+            }
+          }
+        };
+    OwnLayings own = OwnLayings.read(room.text(OwnLayings.FILE));
     room.atLength(
         () -> {
           Path kept = room.place().orElseThrow().resolve(Keeper.PLACE);
           KeptLayings store = KeptLayings.in(kept);
-          YardageRequest request = YardageRequest.everything().inSizes(List.of(name));
-          Evaluated evaluated = Workbench.evaluate(folder);
-          YardageTable table = Workbench.yardage(evaluated, run.get(), request, store, progress);
+          YardageTable table = YardageTable.of(shown, request(shown, name, also), store, watcher);
           store.keep();
-          return table;
+          return own.applied(only(table, also));
         },
         table -> {
           window.kept(HandBoard.Looked.class, HandBoard.Looked::new).show(run.get(), table);
@@ -81,9 +109,41 @@ public final class ClothView implements View {
     return new Frame(Frame.answer());
   }
 
+  /** All widths that a fabric of the pattern is sold in, and another that is asked about. */
+  private static YardageRequest request(SizeRun run, String size, double also) {
+    YardageRequest usual = YardageRequest.everything().inSizes(List.of(size));
+    if (also == 0) {
+      return usual;
+    }
+    List<Double> widths = new ArrayList<>(List.of(also));
+    run.pattern().fabrics().forEach(fabric -> widths.addAll(fabric.widths()));
+    return usual.onWidths(widths);
+  }
+
+  /** Without the rows of a fabric on a width that only another is sold in. */
+  private static YardageTable only(YardageTable table, double also) {
+    return new YardageTable(
+        table.rows().stream()
+            .filter(row -> row.width() == also || row.fabric().widths().contains(row.width()))
+            .toList(),
+        table.findings());
+  }
+
+  private static Frame found(
+      SizeRun run, String size, YardageTable.Cloth cloth, ClothLaying laying) {
+    ClothWords words = new ClothWords(run, false);
+    ObjectNode head = Frame.tell("found").put("size", size);
+    head.put("heading", words.heading(cloth.views().get(0), cloth.fabric(), cloth.nap()));
+    head.put("width", words.length(cloth.width())).put("fold", ClothWords.fold(cloth.fold()));
+    HandBoard.cloth(laying, head);
+    HandBoard.write(run, cloth.nap(), laying, -1, head);
+    return new Frame(head);
+  }
+
   private static Frame laid(Room room, SizeRun run, YardageTable table, String size, int revision) {
     OwnLayings own = OwnLayings.read(room.text(OwnLayings.FILE));
     ObjectNode head = Frame.tell("laid").put("revision", revision).put("size", size);
+    head.put("inches", run.pattern().details().units() == Details.Units.INCHES);
     ClothWords words = new ClothWords(run, false);
     ArrayNode rows = head.putArray("rows");
     for (YardageRow row : table.rows()) {

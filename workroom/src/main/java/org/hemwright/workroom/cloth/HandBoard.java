@@ -18,6 +18,7 @@ import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.workroom.history.Splice;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.talk.Frame;
@@ -36,14 +37,22 @@ final class HandBoard {
     private Optional<SizeRun> run = Optional.empty();
     private List<YardageRow> rows = List.of();
 
+    SizeRun run() {
+      return run.orElseThrow();
+    }
+
     void show(SizeRun shown, YardageTable table) {
       run = Optional.of(shown);
       rows = table.rows();
     }
   }
 
-  private static YardageRow row(Window window, Question question) throws Question.Unclear {
-    Looked looked = window.kept(Looked.class, Looked::new);
+  static Looked looked(Window window) {
+    return window.kept(Looked.class, Looked::new);
+  }
+
+  static YardageRow row(Window window, Question question) throws Question.Unclear {
+    Looked looked = looked(window);
     int at = question.whole("row");
     if (at < 0 || at >= looked.rows.size() || !looked.rows.get(at).fits()) {
       throw new Question.Unclear("no-laying");
@@ -69,34 +78,52 @@ final class HandBoard {
     YardageRow row = row(window, question);
     ClothLaying laying = row.need().orElseThrow().laying();
     ObjectNode head = Frame.answer();
-    head.put("across", laying.sheet().tableWidth());
-    head.put("folded", laying.sheet().fold().name().toLowerCase(java.util.Locale.ROOT));
-    head.put("selvedge", laying.sheet().settings().selvedge());
+    cloth(laying, head);
     write(window, row, laying, head);
     return new Frame(head);
   }
 
-  private static void write(Window window, YardageRow row, ClothLaying laying, ObjectNode head) {
-    ClothWords words =
-        new ClothWords(window.kept(Looked.class, Looked::new).run.orElseThrow(), false);
+  /** The cloth on the table, without pieces. */
+  static void cloth(ClothLaying laying, ObjectNode head) {
+    head.put("across", laying.sheet().tableWidth());
+    head.put("folded", laying.sheet().fold().name().toLowerCase(java.util.Locale.ROOT));
+    head.put("selvedge", laying.sheet().settings().selvedge());
+  }
+
+  /** How long a laying is, and all its pieces. */
+  static void write(Window window, YardageRow row, ClothLaying laying, ObjectNode head) {
+    write(looked(window).run(), row.nap(), laying, -1, head);
+  }
+
+  /**
+   * The same of a run.
+   *
+   * @param only the one piece that is told of; all where it is less than 0
+   */
+  static void write(SizeRun run, Fabric.Nap nap, ClothLaying laying, int only, ObjectNode head) {
+    ClothWords words = new ClothWords(run, false);
     head.put("long", laying.tableLength()).put("open_from", laying.openFrom());
     head.put("length", words.length(laying.length()));
     head.put("taken", laying.length());
     head.put("density", Math.round(100 * laying.density()));
     ArrayNode pieces = head.putArray("pieces");
-    for (LaidPiece laid : laying.pieces()) {
+    for (int i = 0; i < laying.pieces().size(); i++) {
+      if (only >= 0 && i != only) {
+        continue;
+      }
+      LaidPiece laid = laying.pieces().get(i);
       OwnPlace place = OwnPlace.of(laid);
       ObjectNode one = pieces.addObject();
       one.put("item", place.item()).put("copy", place.copy());
       one.put("turned", place.turned()).put("mirrored", place.mirrored());
       one.put("along", place.along()).put("across", place.across());
+      one.put("one_way", nap == Fabric.Nap.ONE_WAY);
       one.put("name", laid.piece().piece().card().title());
       one.put("mark", laid.piece().piece().card().mark());
       one.put("layers", laid.item().layers().name().toLowerCase(java.util.Locale.ROOT));
       one.put(
           "turns",
-          row.nap() == org.hemwright.pattern.fabric.Fabric.Nap.EITHER_WAY
-              && laid.item().layers() != ClothItem.Layers.ON_FOLD);
+          nap == Fabric.Nap.EITHER_WAY && laid.item().layers() != ClothItem.Layers.ON_FOLD);
       ArrayNode outline = one.putArray("outline");
       for (Spot corner : laid.covered().corners()) {
         outline.add(corner.x() - place.along()).add(corner.y() - place.across());
@@ -126,9 +153,9 @@ final class HandBoard {
 
   /**
    * {@code {"ask": "shift", "row", "places", "at", "along", "across"}} or with {@code "turn"}: puts
-   * one piece elsewhere, or turns it. Told by and by as {@code shifted}: where everything lies, and
-   * where the piece could not lie as it was put, {@code objection} and what it would lie {@code
-   * on}.
+   * one piece elsewhere, or turns it; nothing is remembered of it here. Told at once as {@code
+   * shifted}: where that piece came to lie, and where it could not lie as it was put, {@code
+   * objection} and what it would lie {@code on}.
    */
   static Frame shift(Room room, Window window, Question question) throws Question.Unclear {
     YardageRow row = row(window, question);
@@ -147,7 +174,8 @@ final class HandBoard {
           ObjectNode head = Frame.tell("shifted").put("at", at);
           moved.objection().ifPresent(why -> head.put("objection", HandMoves.word(why)));
           moved.on().ifPresent(id -> head.put("on", title(row, id)));
-          write(window, row, moves.laying(moved.places()).orElseThrow(), head);
+          ClothLaying laying = moves.laying(moved.places()).orElseThrow();
+          write(looked(window).run(), row.nap(), laying, at, head);
           window.send(new Frame(head));
         });
     return new Frame(Frame.answer());
@@ -183,7 +211,8 @@ final class HandBoard {
     return new Frame(Frame.answer());
   }
 
-  private static void write(Room room, OwnLayings own) {
+  /** Writes her layings as they are now. */
+  static void write(Room room, OwnLayings own) {
     String before = room.text(OwnLayings.FILE);
     String after = own.text();
     if (!before.equals(after)) {

@@ -13,6 +13,7 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.PatternFolder;
+import org.hemwright.workroom.history.Revision;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.talk.Frame;
@@ -25,19 +26,25 @@ public final class MakingView implements View {
   /**
    * A booklet that was made.
    *
-   * @param run what it was made of
+   * @param drafts how often the pattern had been drafted anew by then
    * @param pictures how often her pictures had been changed by then
    */
-  private record Made(SizeRun run, int pictures, BookletMaking making) {}
+  private record Made(int drafts, int pictures, BookletMaking making) {}
 
   private final Set<Window> waiting = new LinkedHashSet<>();
   private Optional<Made> last = Optional.empty();
   private boolean making;
+  private int drafts;
   private int pictures;
 
   @Override
   public Map<String, Answering> answers() {
     return Map.of("booklet", this::booklet);
+  }
+
+  @Override
+  public void revised(Room room, Revision revision) {
+    drafts += revision.drafts() ? 1 : 0;
   }
 
   @Override
@@ -78,20 +85,21 @@ public final class MakingView implements View {
     }
     making = true;
     PatternFolder folder = room.edited();
-    Evaluated drafted = room.draft().evaluated();
+    Evaluated pattern = room.draft().evaluated();
     int revision = room.revision();
+    int drafted = drafts;
     int pictured = pictures;
     Optional<String> prose =
         Optional.of(room.text(PatternFolder.PROSE)).filter(text -> !text.isEmpty());
     Optional<BookletMaking> known =
-        last.filter(each -> each.run() == run.get() && each.pictures() == pictured)
+        last.filter(each -> each.drafts() == drafted && each.pictures() == pictured)
             .map(Made::making);
     Set<Window> asked = Set.copyOf(waiting);
     room.atLength(
-        () -> known.map(each -> each.with(prose)).orElseGet(() -> anew(drafted, folder)),
+        () -> known.map(each -> each.with(prose)).orElseGet(() -> anew(pattern, folder)),
         made -> {
           making = false;
-          last = Optional.of(new Made(run.get(), pictured, made));
+          last = Optional.of(new Made(drafted, pictured, made));
           asked.forEach(window -> window.send(told(room, window, run.get(), revision, made)));
           if (revision == room.revision() && pictured == pictures) {
             waiting.removeAll(asked);

@@ -65,6 +65,8 @@ public final class Room implements Host, AutoCloseable {
       Executors.newSingleThreadExecutor(work -> daemon(work, "room-promptly"));
   private final ExecutorService atLength =
       Executors.newSingleThreadExecutor(work -> daemon(work, "room-at-length"));
+  private final ExecutorService whileWaited =
+      Executors.newSingleThreadExecutor(work -> daemon(work, "room-while-waited"));
   private LiveDraft draft;
   private Optional<Window> asking = Optional.empty();
   private @Nullable Exception trouble;
@@ -189,6 +191,7 @@ public final class Room implements Host, AutoCloseable {
     beside.shutdownNow();
     promptly.shutdownNow();
     atLength.shutdownNow();
+    whileWaited.shutdownNow();
     try {
       if (!thread.awaitTermination(5, TimeUnit.SECONDS)) {
         log.accept("the last change may not have reached the disk");
@@ -231,6 +234,11 @@ public final class Room implements Host, AutoCloseable {
   /** The same for what takes seconds, so that what takes less need not wait for it. */
   public <T> void atLength(java.util.function.Supplier<T> work, Consumer<T> then) {
     on(atLength, work, then);
+  }
+
+  /** The same for what goes on until she has seen enough of it; nothing else waits for it. */
+  public <T> void whileWaited(java.util.function.Supplier<T> work, Consumer<T> then) {
+    on(whileWaited, work, then);
   }
 
   /** Does something on the room's thread, from any other: tells how far long work has come. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.measure.LayerWalk;
@@ -33,10 +34,12 @@ public final class WalkView implements View {
   }
 
   /**
-   * {@code {"ask": "walk", "seam", "size"}}: {@code {"pieces", "lengths", "more", "notches":
-   * [{"share", "met", "said"}], "rest"}} and numbers, nine a step: of both layers place (x, y) and
-   * way (an angle), then the number of each one's piece, then 1 where the second is turned over;
-   * after the steps the points of what is left over, of the layer that {@code rest} says.
+   * {@code {"ask": "walk", "seam", "size", "pass", "still", "rolls"}}, the last three numbers of a
+   * pass and of two of its layers, from 0: {@code {"passes": [[layer]], "pieces", "lengths",
+   * "more", "notches": [{"share", "met", "said"}], "rest"}} and numbers, nine a step: of both
+   * layers place (x, y) and way (an angle), then the number of each one's piece, then 1 where the
+   * second is turned over; after the steps the points of what is left over, of the layer that
+   * {@code rest} says.
    */
   private static Frame walk(Room room, Window window, Question question) throws Question.Unclear {
     SizeRun run =
@@ -52,8 +55,15 @@ public final class WalkView implements View {
     if (seam.isEmpty()) {
       throw new Question.Unclear("no-seam");
     }
-    List<Seam.Layer> layers = seam.get().joins().get(0).layers();
-    Roll roll = new Roll(sized, layers.get(0), layers.get(1));
+    List<Seam.Join> passes = seam.get().joins();
+    int pass = among(question, "pass", 0, passes.size());
+    List<Seam.Layer> layers = passes.get(pass).layers();
+    int still = among(question, "still", 0, layers.size());
+    int rolls = among(question, "rolls", still == 1 ? 0 : 1, layers.size());
+    if (still == rolls) {
+      throw new Question.Unclear("a layer is walked along another");
+    }
+    Roll roll = new Roll(sized, layers.get(still), layers.get(rolls));
     List<String> pieces = new ArrayList<>();
     double longer = Math.max(roll.firstLength(), roll.secondLength());
     double shorter = Math.min(roll.firstLength(), roll.secondLength());
@@ -67,7 +77,12 @@ public final class WalkView implements View {
     head.putArray("lengths")
         .add(lengths.text(roll.firstLength(), LengthKind.DIFFERENCE))
         .add(lengths.text(roll.secondLength(), LengthKind.DIFFERENCE));
-    head.put("layers", layers.size());
+    head.put("pass", pass).put("still", still).put("rolls", rolls);
+    ArrayNode told = head.putArray("passes");
+    for (Seam.Join each : passes) {
+      ArrayNode one = told.addArray();
+      each.layers().forEach(layer -> one.add(text(sized, layer)));
+    }
     head.put("more", lengths.text(longer - shorter, LengthKind.DIFFERENCE));
     head.put("even", longer - shorter < 0.05);
     head.put("rest", firstIsLonger ? 0 : 1);
@@ -84,6 +99,28 @@ public final class WalkView implements View {
       numbers[at++] = (float) point[1];
     }
     return new Frame(head, numbers);
+  }
+
+  private static int among(Question question, String field, int usual, int count)
+      throws Question.Unclear {
+    int value = question.body().path(field).asInt(usual);
+    if (value < 0 || value >= count) {
+      throw new Question.Unclear("the seam has no such " + field);
+    }
+    return value;
+  }
+
+  /** What a layer takes, in words: "Back yoke seam (left) and Front shoulder". */
+  private static String text(SizedPattern sized, Seam.Layer layer) {
+    return layer.run().stream()
+        .map(
+            place ->
+                sized.piece(place.piece()).map(piece -> piece.card().title()).orElse(place.piece())
+                    + ", "
+                    + LedgerView.shown(place.edge())
+                    + (place.copy().isBlank() ? "" : " (" + LedgerView.shown(place.copy()) + ")"))
+        .distinct()
+        .collect(Collectors.joining(" and "));
   }
 
   /** Notch by notch, in the order in which they are passed. */

@@ -1,9 +1,10 @@
 // The board: a laying whose pieces are moved by hand. The server says where a piece may lie; here it is only drawn.
+// While a piece is dragged it slides along its neighbours; where it was meant to lie shows as a dashed line.
 import { draw, fill, make, set } from '../dom.js';
 import { ask, hear } from '../line.js';
 import { CLOTH } from '../words/cloth.js';
+import { clothOf, pieceOf, placed, pointsOf } from './laid.js';
 
-const EDGE = 14;
 const STEP = 10;
 
 let row = -1;
@@ -12,17 +13,30 @@ let first = 0;
 let place = null;
 let said = '';
 let toSay = '';
-let waiting = false;
-let focused = -1;
+let chosen = -1;
+let asked = null;
+let next = null;
+let drag = null;
+let shapes = [];
 
 hear('shifted', (head) => {
-  waiting = false;
-  if (!place) return;
-  const piece = head.pieces[head.at];
-  const moved = told.pieces.some((each, at) => each.along !== head.pieces[at].along || each.across !== head.pieces[at].across || each.turned !== head.pieces[at].turned);
-  said = head.objection ? `${CLOTH.why[head.objection](piece.name, head.on)} ${moved ? CLOTH.near : CLOTH.stays}` : '';
-  told = { ...told, ...head };
-  paint();
+  const was = asked;
+  asked = null;
+  if (!place || !was || head.at !== was.at) return;
+  const before = told.pieces[head.at];
+  const [piece] = head.pieces;
+  const moved = was.turns ? piece.turned !== before.turned : piece.along !== before.along || piece.across !== before.across;
+  said = head.objection ? `${CLOTH.why[head.objection](piece.name, head.on)} ${moved || drag ? CLOTH.near : CLOTH.stays}` : '';
+  const pieces = told.pieces.map((each, at) => (at === head.at ? piece : each));
+  const { long, open_from, length, taken, density } = head;
+  told = { ...told, long, open_from, length, taken, density, pieces };
+  if (drag) {
+    follow(piece, Boolean(head.objection));
+  } else {
+    paint();
+    if (!said) say(CLOTH.piece(piece));
+  }
+  if (next) send(next);
 });
 
 /** The board of a row of the table. */
@@ -33,6 +47,7 @@ export function board(at) {
   place = make('div', { class: 'board' });
   said = toSay;
   toSay = '';
+  chosen = -1;
   const mine = place;
   ask('board', { row }).then((head) => {
     if (mine !== place) return;
@@ -47,21 +62,29 @@ export function board(at) {
 export function leaveBoard() {
   place = null;
   told = null;
+  drag = null;
+  asked = null;
+  next = null;
   row = -1;
-  waiting = false;
 }
 
-const places = () => told.pieces.map(({ item, copy, turned, mirrored, along, across }) => ({ item, copy, turned, mirrored, along, across }));
+const places = (pieces) => pieces.map(({ item, copy, turned, mirrored, along, across }) => ({ item, copy, turned, mirrored, along, across }));
 
-function shift(at, fields) {
-  if (waiting) return;
-  waiting = true;
-  ask('shift', { row, places: places(), at, ...fields }).catch(() => { waiting = false; paint(); });
+/** One question at a time; of what is wanted meanwhile only the newest is asked next. */
+function send(wanted) {
+  if (asked) {
+    next = wanted;
+    return;
+  }
+  next = null;
+  asked = wanted;
+  const from = drag ? drag.pieces : told.pieces;
+  ask('shift', { row, places: places(from), at: wanted.at, ...wanted.fields(told.pieces[wanted.at]) }).catch(() => { asked = null; if (!drag) paint(); });
 }
 
 async function keep() {
   try {
-    const { kept } = await ask('keep_laying', { row, places: places() });
+    const { kept } = await ask('keep_laying', { row, places: places(told.pieces) });
     said = kept ? CLOTH.kept : CLOTH.refused;
     if (kept) toSay = said;
   } catch (reason) {
@@ -70,77 +93,111 @@ async function keep() {
   if (place) paint();
 }
 
-function paint() {
-  const long = told.long + 60;
-  const svg = draw('svg', { viewBox: `${-EDGE} ${-EDGE} ${long + 2 * EDGE} ${told.across + 2 * EDGE}`, class: 'board-cloth', role: 'group', 'aria-label': CLOTH.board });
-  svg.append(draw('rect', { class: 'board-ground', x: 0, y: 0, width: long, height: told.across }));
-  if (told.folded !== 'single' && told.folded !== 'crosswise') svg.append(draw('line', { class: 'board-fold', x1: 0, x2: Math.min(long, told.open_from), y1: told.across, y2: told.across }));
-  svg.append(draw('line', { class: 'board-end', x1: told.long, x2: told.long, y1: -EDGE, y2: told.across + EDGE }));
-  const pieces = told.pieces.map((piece, at) => group(piece, at, svg));
-  svg.append(...pieces);
-  const more = told.taken - first;
-  fill(place, make('p', { class: 'soft' }, CLOTH.hint2), svg,
-      make('p', { class: 'board-takes' }, set(CLOTH.takes(told.length, told.density)), ' ', CLOTH.saves(more)),
-      make('p', { role: 'status', class: 'board-said' }, said),
-      make('button', { type: 'button', class: 'chief', onclick: keep }, CLOTH.keep));
-  if (focused >= 0) pieces[focused]?.focus();
+function say(words) {
+  const status = place.querySelector('.board-said');
+  status.classList.toggle('refused', Boolean(said));
+  fill(status, words);
 }
 
-/** Across runs up from the fold; the picture runs down. */
-const shown = (piece) => `translate(${piece.along}px, ${told.across - piece.across}px)`;
+function paint() {
+  const held = document.activeElement?.closest?.('.board-piece') !== null && place.contains(document.activeElement);
+  const svg = clothOf(told, Math.max(60, 0.12 * told.long), CLOTH.board);
+  shapes = told.pieces.map((piece, at) => shapeOf(piece, at, svg));
+  svg.append(...shapes);
+  const piece = told.pieces[chosen];
+  fill(place, make('p', { class: 'soft' }, CLOTH.hint2), svg, make('p', { class: 'board-takes' }),
+      make('p', { role: 'status', class: 'board-said' }),
+      make('div', { class: 'board-acts' },
+          make('button', { type: 'button', class: 'chief', onclick: keep }, CLOTH.keep),
+          make('button', { type: 'button', class: 'turn', disabled: !piece?.turns, onclick: () => send(turned(chosen)) }, piece ? CLOTH.turnPiece(piece.name) : CLOTH.turn)));
+  takes();
+  say(said);
+  if (held && chosen >= 0) shapes[chosen].focus();
+}
 
-function group(piece, at, svg) {
-  const corners = [];
-  const n = piece.outline;
-  for (let i = 0; i < n.length; i += 2) corners.push([n[i], -n[i + 1]]);
-  const [x, y] = middle(corners);
-  const shape = draw('g', { class: `board-piece ${piece.layers}`, tabindex: 0, role: 'button', 'aria-label': CLOTH.piece(piece) },
-      draw('polygon', { points: corners.map((each) => each.join()).join(' ') }), draw('text', { x, y }, piece.mark));
-  shape.style.transform = shown(piece);
-  shape.addEventListener('focus', () => { focused = at; });
-  shape.addEventListener('blur', () => { if (focused === at && document.activeElement !== shape && place?.contains(document.activeElement)) focused = -1; });
-  shape.addEventListener('keydown', (event) => keys(event, piece, at));
-  shape.addEventListener('pointerdown', (event) => drag(event, piece, at, shape, svg));
+function takes() {
+  const more = told.taken - first;
+  fill(place.querySelector('.board-takes'), set(CLOTH.takes(told.length, told.density)), ' ', CLOTH.saves(more));
+}
+
+function shapeOf(piece, at, svg) {
+  const shape = pieceOf(piece);
+  for (const [name, value] of Object.entries({ tabindex: 0, role: 'button', 'aria-label': CLOTH.piece(piece), 'aria-pressed': at === chosen ? 'true' : 'false' })) shape.setAttribute(name, value);
+  placed(shape, told, piece);
+  shape.addEventListener('focus', () => choose(at));
+  shape.addEventListener('keydown', (event) => keys(event, at));
+  shape.addEventListener('pointerdown', (event) => take(event, at, shape, svg));
   return shape;
 }
 
-function middle(corners) {
-  const xs = corners.map((each) => each[0]);
-  const ys = corners.map((each) => each[1]);
-  return [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
+function choose(at) {
+  if (chosen === at) return;
+  chosen = at;
+  shapes.forEach((each, i) => each.setAttribute('aria-pressed', i === at ? 'true' : 'false'));
+  const turn = place.querySelector('.turn');
+  turn.disabled = !told.pieces[at].turns;
+  fill(turn, CLOTH.turnPiece(told.pieces[at].name));
 }
 
-function keys(event, piece, at) {
+const turned = (at) => ({ at, turns: true, fields: () => ({ turn: true }) });
+
+function keys(event, at) {
   const by = event.shiftKey ? 1 : STEP;
   const way = { ArrowLeft: [-by, 0], ArrowRight: [by, 0], ArrowUp: [0, by], ArrowDown: [0, -by] }[event.key];
   if (!way && event.key.toLowerCase() !== 'r') return;
   event.preventDefault();
-  if (way) shift(at, { along: piece.along + way[0], across: piece.across + way[1] });
-  else shift(at, { turn: true });
+  if (drag) return;
+  send(way ? { at, fields: (piece) => ({ along: piece.along + way[0], across: piece.across + way[1] }) } : turned(at));
 }
 
-function drag(event, piece, at, shape, svg) {
-  if (waiting || event.button !== 0) return;
+function take(event, at, shape, svg) {
+  if (asked || event.button !== 0) return;
   event.preventDefault();
+  const piece = told.pieces[at];
   shape.parentNode.append(shape);
   shape.focus();
+  choose(at);
   shape.setPointerCapture(event.pointerId);
   shape.classList.add('held');
+  const ghost = draw('g', { class: 'board-meant' }, draw('polygon', { points: pointsOf(piece) }));
+  svg.insertBefore(ghost, shape);
+  placed(ghost, told, piece);
   const scale = svg.getScreenCTM().a;
   const from = [event.clientX, event.clientY];
-  let along = piece.along;
-  let across = piece.across;
+  drag = { at, shape, ghost, pieces: told.pieces, moved: false };
   const move = (now) => {
-    along = piece.along + (now.clientX - from[0]) / scale;
-    across = piece.layers === 'on_fold' ? piece.across : piece.across - (now.clientY - from[1]) / scale;
-    shape.style.transform = shown({ along, across });
+    const along = piece.along + (now.clientX - from[0]) / scale;
+    const across = piece.layers === 'on_fold' ? piece.across : piece.across - (now.clientY - from[1]) / scale;
+    drag.moved = true;
+    placed(ghost, told, { along, across });
+    send({ at, fields: () => ({ along, across }) });
   };
   const up = () => {
     shape.removeEventListener('pointermove', move);
-    shape.classList.remove('held');
-    if (along !== piece.along || across !== piece.across) shift(at, { along, across });
+    rest();
   };
   shape.addEventListener('pointermove', move);
   shape.addEventListener('pointerup', up, { once: true });
   shape.addEventListener('pointercancel', up, { once: true });
+}
+
+/** The piece comes to lie where the last answer has it. */
+function rest() {
+  if (!drag) return;
+  if (asked || next) {
+    setTimeout(rest, 16);
+    return;
+  }
+  drag = null;
+  if (place) paint();
+}
+
+function follow(piece, refused) {
+  placed(drag.shape, told, piece);
+  drag.ghost.classList.toggle('refused', refused);
+  const end = place.querySelector('.board-end');
+  end.setAttribute('x1', told.long);
+  end.setAttribute('x2', told.long);
+  takes();
+  say(said);
 }

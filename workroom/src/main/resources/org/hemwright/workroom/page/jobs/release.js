@@ -2,7 +2,7 @@
 import { fill, make, set } from '../dom.js';
 import { ask, hear } from '../line.js';
 import { get, put, watch } from '../state.js';
-import { goTo } from '../text/editor.js';
+import { lead, leads } from './lead.js';
 import { RELEASE } from '../words/release.js';
 
 export const wide = true;
@@ -12,8 +12,10 @@ let sheet = null;
 let progress = null;
 let result = null;
 let refused = '';
+let begun = 0;
+let past = [];
 
-hear('publishing', (head) => { progress = head; if (sheet) tellProgress(); });
+hear('publishing', (head) => { progress = head; note(); if (sheet) tellProgress(); });
 hear('published', (head) => { progress = null; result = head; if (sheet) draw(); });
 watch(['findings', 'problems', 'revision'], () => { if (sheet && !progress) draw(); });
 
@@ -28,6 +30,8 @@ function publish(options) {
   result = null;
   refused = '';
   progress = { doing: '', done: 0, of: 1 };
+  begun = performance.now();
+  past = [];
   draw();
   ask('publish', options).catch((reason) => { progress = null; refused = reason.message; draw(); });
 }
@@ -38,7 +42,26 @@ function tellProgress() {
     draw();
     return;
   }
-  fill(place, make('progress', { value: progress.done, max: Math.max(1, progress.of), 'aria-label': RELEASE.publishing }), ` ${progress.doing}`);
+  fill(place, make('progress', { value: progress.done, max: Math.max(1, progress.of), 'aria-label': RELEASE.publishing }),
+      make('span', {}, ` ${RELEASE.doing(progress.doing)} `), make('span', { class: 'soft' }, RELEASE.left(left())));
+}
+
+/** How the work went on lately: a share of it at a time. */
+function note() {
+  if (!begun) begun = performance.now();
+  past.push([performance.now(), progress.done / Math.max(1, progress.of)]);
+  while (past.length > 12) past.shift();
+}
+
+/** About how many seconds are left, by the whole pace and the pace of late; nothing before it can be told. */
+function left() {
+  const done = progress.done / Math.max(1, progress.of);
+  const now = performance.now();
+  if (done < 0.04 || done >= 1) return null;
+  const whole = ((now - begun) / done) * (1 - done);
+  const [time, share] = past[0];
+  const late = done > share ? ((now - time) / (done - share)) * (1 - done) : whole;
+  return (whole + late) / 2000;
 }
 
 function draw() {
@@ -49,6 +72,7 @@ function draw() {
   fill(sheet, make('h2', {}, RELEASE.title(get('title'))),
       slips ? make('p', { class: 'grid-problem fail' }, RELEASE.slips(slips)) : null,
       fails ? make('p', { class: 'grid-problem fail' }, RELEASE.fails(fails), ' ', make('button', { type: 'button', class: 'link', onclick: () => put({ job: 'proof' }) }, RELEASE.toProof)) : null,
+      slips || fails ? make('ul', { class: 'in-the-way' }, ...[...get('problems'), ...get('findings')].filter((each) => each.status === 'fail').slice(0, 12).map(item)) : null,
       refused ? make('p', { class: 'grid-problem fail' }, refused) : null,
       make('div', { class: 'release-acts' },
           make('button', { type: 'button', class: 'chief', disabled: busy || slips > 0 || fails > 0, onclick: () => publish({ proof: false, release: frozen.checked }) }, RELEASE.publish),
@@ -60,10 +84,15 @@ function draw() {
   drawPage();
 }
 
+/** A finding with the way to what it is about. */
+function item(each) {
+  return make('li', { class: `grid-problem ${each.status}` }, set(each.message), ' ', set(each.mend ?? ''), ' ',
+      leads(each) ? make('button', { type: 'button', class: 'link', onclick: () => lead(each) }, RELEASE.way(each, leads(each))) : null);
+}
+
 function outcome() {
   if (result.trouble) return make('p', { class: 'grid-problem fail' }, result.trouble);
-  const findings = result.findings.map((each) => make('li', { class: `grid-problem ${each.status}` }, set(each.message), ' ', set(each.mend),
-      each.from !== undefined ? make('button', { type: 'button', class: 'link', onclick: () => goTo(each.from) }, RELEASE.show) : null));
+  const findings = result.findings.map(item);
   if (!result.folder) return make('div', {}, make('h3', {}, RELEASE.refused), make('ul', {}, ...findings));
   return make('div', { class: 'outcome' },
       make('p', {}, make('b', {}, result.proof ? RELEASE.proofMade : RELEASE.published), ` ${result.folder}`),

@@ -18,18 +18,18 @@ export function walks(seams) {
 }
 
 watch(['selected', 'job', 'pieces'], () => { if (now) leave(); });
-watch(['size'], () => { if (now) begin(now.seam); });
+watch(['size'], () => { if (now) begin(now.seam, now.choice); });
 
-async function begin(seam) {
+async function begin(seam, choice = {}) {
   leave();
   let answer;
   try {
-    answer = await ask('walk', { seam, size: get('size') });
+    answer = await ask('walk', { seam, size: get('size'), ...choice });
   } catch {
     return;
   }
   if (answer.steps < 2) return;
-  now = { seam, answer, at: 0, unpaint: paintOver(paint), still: matchMedia('(prefers-reduced-motion: reduce)').matches };
+  now = { seam, answer, choice, at: 0, unpaint: paintOver(paint), still: matchMedia('(prefers-reduced-motion: reduce)').matches };
   build();
   if (!now.still) play();
 }
@@ -51,6 +51,7 @@ function build() {
   place.hidden = false;
   place.onkeydown = (event) => { if (event.key === 'Escape' && now) leave(); };
   fill(place, make('p', {}, make('b', {}, WALK.title(seam)), ' ', set(WALK.lengths(answer))),
+      layers(answer, seam),
       answer.notches.length ? make('ol', { class: 'walk-notches' }, ...answer.notches.map((notch, index) => make('li', {
         class: notch.met ? '' : 'apart',
       }, set(WALK.notch(notch, index))))) : make('p', { class: 'soft' }, WALK.bare),
@@ -58,6 +59,21 @@ function build() {
           make('button', { type: 'button', class: 'chief', onclick: play }, WALK.again),
           make('button', { type: 'button', onclick: leave }, WALK.leave)));
   repaint();
+}
+
+/** Of a seam with more than one pass, or with more than two layers: which of them are walked. */
+function layers(answer, seam) {
+  const own = answer.passes[answer.pass];
+  if (answer.passes.length < 2 && own.length < 3) return null;
+  const anew = (choice, id) => begin(seam, choice).then(() => document.getElementById(id)?.focus());
+  const pick = (id, words, options, value, change) => make('label', { class: 'walk-pick' }, words, ' ',
+      make('select', { id, onchange: (event) => change(Number(event.target.value), id) }, ...options.map((each) => make('option', { value: each.at, selected: each.at === value }, each.words))));
+  const listed = (names) => names.map((words, at) => ({ at, words }));
+  const { pass, still, rolls } = answer;
+  return make('div', { class: 'walk-layers' },
+      answer.passes.length > 1 ? pick('walk-pass', WALK.pass, listed(answer.passes.map((names, at) => WALK.ofPass(at + 1, names))), pass, (at, id) => anew({ pass: at }, id)) : null,
+      own.length > 2 ? pick('walk-still', WALK.still, listed(own), still, (at, id) => anew({ pass, still: at, rolls: at === rolls ? still : rolls }, id)) : null,
+      own.length > 2 ? pick('walk-rolls', WALK.rolls, listed(own).filter((each) => each.at !== still), rolls, (at, id) => anew({ pass, still, rolls: at }, id)) : null);
 }
 
 /** Rolls from end to end; where the system asks for less motion the end is shown at once. */

@@ -12,6 +12,10 @@ export const WALK = {
     : notch.met ? `Notch ${index + 1}, at ${notch.at}, meets ${MATE[notch.mate]}.` : `Notch ${index + 1}, at ${notch.at}, lies ${notch.apart} from ${MATE[notch.mate]}.`),
   bare: 'No notches are passed.',
   along: 'How far the seam is walked',
+  pass: 'Which pass:',
+  ofPass: (number, layers) => `${number}. ${layers.join(' with ')}`,
+  still: 'Lies still:',
+  rolls: 'Rolls along:',
   again: 'Roll again',
   leave: 'Leave it',
 };
