@@ -13,6 +13,7 @@ import org.hemwright.workroom.bodies.BodiesView;
 import org.hemwright.workroom.bring.BringChartView;
 import org.hemwright.workroom.bring.GradeView;
 import org.hemwright.workroom.bring.Parcels;
+import org.hemwright.workroom.bring.PhotographView;
 import org.hemwright.workroom.bring.TraceView;
 import org.hemwright.workroom.cloth.ClothView;
 import org.hemwright.workroom.dials.DialView;
@@ -61,6 +62,7 @@ public final class Workroom implements BrowserDoor {
         new BodiesView(),
         parcels,
         new BringChartView(parcels),
+        new PhotographView(parcels),
         new TraceView(parcels),
         new GradeView(),
         new ProofView(),

@@ -36,7 +36,7 @@ public final class OutlineDrawing {
   /**
    * The bytes of the file.
    *
-   * @param lines one at least
+   * @param lines one at least; those of one name stand together
    */
   public static byte[] svg(List<Named> lines) {
     double left = Double.POSITIVE_INFINITY;
@@ -65,13 +65,18 @@ public final class OutlineDrawing {
         .append(' ')
         .append(number(height))
         .append("\">\n");
+    String group = "";
     for (Named line : lines) {
-      svg.append("  <g id=\"")
-          .append(line.name())
-          .append("\">\n    <path fill=\"none\" stroke=\"black\" stroke-width=\"0.3\" d=\"")
+      if (!line.name().equals(group)) {
+        svg.append(group.isEmpty() ? "" : "  </g>\n");
+        svg.append("  <g id=\"").append(line.name()).append("\">\n");
+        group = line.name();
+      }
+      svg.append("    <path fill=\"none\" stroke=\"black\" stroke-width=\"0.3\" d=\"")
           .append(data(line.path(), x, y))
-          .append("\"/>\n  </g>\n");
+          .append("\"/>\n");
     }
+    svg.append(group.isEmpty() ? "" : "  </g>\n");
     return svg.append("</svg>\n").toString().getBytes(StandardCharsets.UTF_8);
   }
 

@@ -63,6 +63,14 @@ public final class Parcels implements View {
     return new Frame(Frame.answer().put("got", parcel.bytes.size()));
   }
 
+  /** Holds a file that was made here as if a window had sent it. */
+  void hold(Window window, String name, byte[] bytes) {
+    Parcel parcel = new Parcel(name);
+    parcel.bytes.writeBytes(bytes);
+    parcel.whole = true;
+    held.put(window, parcel);
+  }
+
   /** The name of the file that a window has sent whole. */
   Optional<String> name(Window window) {
     return whole(window).map(parcel -> parcel.name);

@@ -30,6 +30,11 @@ function start() {
   aside();
 }
 
+/** Opens what was sent or made as the drawing. */
+export async function openSent() {
+  await opened();
+}
+
 async function opened() {
   const head = await ask('drawing');
   note = '';

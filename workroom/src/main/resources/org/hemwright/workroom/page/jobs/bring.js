@@ -1,13 +1,15 @@
-// Bring in: pieces drawn elsewhere, and how they grow.
+// Bring in: pieces drawn elsewhere or photographed, and how they grow.
 import { fill, make } from '../dom.js';
 import { put } from '../state.js';
 import { BRING } from '../words/bring.js';
 import { showGrade } from '../bring/grade.js';
-import { showTrace } from '../bring/trace.js';
+import { showPhotograph } from '../bring/photograph.js';
+import { openSent, showTrace } from '../bring/trace.js';
 
 export const wide = true;
 
-const WAYS = ['drawing', 'grading'];
+const WAYS = ['drawing', 'photograph', 'grading'];
+const SHOWS = { drawing: showTrace, photograph: showPhotograph, grading: showGrade };
 let way = 'drawing';
 let holder = null;
 let leave = null;
@@ -17,6 +19,7 @@ export function show({ page, sheet }) {
     page, sheet,
     aside: (...children) => fill(page, ways(), ...children),
     toGrading: (piece, note) => turn('grading', piece, note),
+    toDrawing: () => { turn('drawing'); return openSent(); },
   };
   turn(way);
   return () => { leave?.(); leave = null; holder = null; };
@@ -32,5 +35,5 @@ function turn(to, piece, note) {
   leave?.();
   way = to;
   fill(holder.sheet);
-  leave = to === 'drawing' ? showTrace(holder) : showGrade(holder, piece, note);
+  leave = SHOWS[to](holder, piece, note);
 }

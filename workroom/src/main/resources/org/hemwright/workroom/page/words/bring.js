@@ -4,6 +4,7 @@ export const BRING = {
   title: 'Bring in',
   ways: 'What to bring in',
   drawing: 'A piece drawn elsewhere',
+  photograph: 'A paper piece, photographed',
   grading: 'How traced pieces grow',
   chart: 'A size chart (under Bodies)',
 };
@@ -78,6 +79,45 @@ export const TRACE = {
   unwritable: (file) => `${file} could not be stored; nothing was written. Look at who may write in the folder.`,
   picture: (edges) => (edges ? `The drawing, and the piece as it is recognised, with ${edges} corners numbered` : 'The drawing'),
   grade: 'Say how it grows',
+};
+
+export const PHOTOGRAPH = {
+  title: 'A paper piece, photographed',
+  hint: 'Lay the paper piece flat on something much darker or lighter, with the printed reference card beside it or upon it, and take the picture from above. The card straightens it and says how large things are. A scan needs only two marks of a ruler.',
+  choose: 'Choose a photograph or scan…',
+  card: 'Print the reference card',
+  file: (name) => `Photograph: ${name}`,
+  point: 'What tells how large things are',
+  byCard: 'the card, by its four outer corners',
+  byRuler: 'two marks of a ruler (a scan)',
+  ruler: 'Between the two marks it is',
+  corners: ['lower left', 'lower right', 'upper right', 'upper left'],
+  nextCorner: (which) => `Point at the card’s ${which} corner, as the card is read.`,
+  nextMark: (count) => (count === 0 ? 'Point at the first mark of the ruler.' : 'Point at the second mark of the ruler.'),
+  allPointed: 'All is pointed at.',
+  keys: 'By keys: the arrows move the cross, Shift makes them fine, Enter points.',
+  again: 'Point anew',
+  read: 'Straighten the picture',
+  raw: 'The photograph as it was taken',
+  straight: (points) => `The straightened photograph with the outline over it: ${points} points`,
+  which: 'Piece',
+  whichOf: (number) => `piece ${number} by size`,
+  doubt: (mm) => `The outline may be off by up to ${mm} mm.`,
+  correct: 'Correct it on the picture',
+  correctHint: 'Drag a point, or move it by the arrow keys, a millimetre each, with Shift a tenth. Handles show at the point that you chose. Delete takes a point away.',
+  tools: { move: 'Move points', add: 'Add a point', notch: 'Mark a notch', grain: 'Draw the grain' },
+  toolHints: {
+    move: '', add: 'Point at the outline where the new point is to be.', notch: 'Point at the outline where the notch is.',
+    grain: 'Point at one end of the grain, then at the other.',
+  },
+  joint: (number, count) => `Point ${number} of ${count}`,
+  handle: (number, way) => `Handle ${way} point ${number}`,
+  ways: ['before', 'after'],
+  notches: (count) => (count === 1 ? '1 notch' : `${count} notches`),
+  grainDrawn: 'The grain is drawn.',
+  back: 'Take the last change back',
+  another: 'Another photograph',
+  on: 'It is so: say what its edges are',
 };
 
 export const GRADE = {
