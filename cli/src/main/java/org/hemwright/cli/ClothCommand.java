@@ -20,8 +20,8 @@ import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workbench.page.YardagePage;
 import org.hemwright.workbench.report.YardageCsv;
-import org.hemwright.workbench.report.YardageHtml;
 import org.hemwright.workbench.report.YardageReport;
 import org.hemwright.workbench.report.YardageText;
 import picocli.CommandLine.Command;
@@ -81,8 +81,12 @@ final class ClothCommand extends FolderCommand {
     findings.addAll(YardageFindings.of(whole, table));
     Path folder = out.orElseGet(() -> defaultOut().resolve("cloth"));
     OutFolder files = new OutFolder(folder);
-    files.replace("yardage.csv", utf8(YardageCsv.of(table, own, left)));
-    files.replace("yardage.html", utf8(YardageHtml.of(whole, table, Optional.empty())));
+    files.replace(
+        "yardage.csv", utf8(YardageCsv.of(table, own, left, findings, job.tell().wording())));
+    files.replace(
+        "yardage.html",
+        utf8(YardagePage.html(
+                whole, table, own, left, findings, job.tell().wording(), Optional.empty())));
     for (PrintedFile file : CuttingLayouts.pages(whole, table)) {
       files.replace(file.name(), file.bytes());
     }

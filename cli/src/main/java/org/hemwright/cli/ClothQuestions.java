@@ -196,9 +196,9 @@ final class ClothQuestions {
   Optional<YardageRequest> request(SizeRun run, boolean sizesChosen, List<String> problems) {
     YardageRequest usual = YardageRequest.everything();
     List<Double> asked = new ArrayList<>();
-    widths.forEach(text -> asked.add(length("--width", text, problems)));
-    fitIn.ifPresent(text -> length("--fit-in", text, problems));
-    repeat.ifPresent(text -> length("--repeat", text, problems));
+    widths.forEach(text -> asked.add(width(text, problems)));
+    fitIn.ifPresent(text -> some("--fit-in", text, problems));
+    repeat.ifPresent(text -> some("--repeat", text, problems));
     double apart = length("--gap", gap, problems);
     double along = share("--shrink", shrink, problems);
     double across = share("--shrink-across", shrinkAcross, problems);
@@ -218,11 +218,6 @@ final class ClothQuestions {
       if (!garments.contains(view)) {
         problems.add(
             "--view " + view + ": the pattern has no such view; it has " + listed(garments));
-      }
-    }
-    for (double width : asked) {
-      if (width <= 2 * ClothSettings.HANDBOOK.selvedge()) {
-        problems.add("--width: nothing is left between the selvedges; give the width as sold");
       }
     }
     if (work.isPresent() && work.get() < 1) {
@@ -266,9 +261,30 @@ final class ClothQuestions {
     return chosen.isEmpty() ? EnumSet.allOf(Fold.class) : chosen;
   }
 
+  /** A width of cloth as sold, of which its selvedges leave something. */
+  private static double width(String text, List<String> problems) {
+    int known = problems.size();
+    double width = length("--width", text, problems);
+    if (problems.size() == known && width <= 2 * ClothSettings.HANDBOOK.selvedge()) {
+      problems.add(
+          "--width " + text + ": nothing is left between the selvedges; give the width as sold");
+    }
+    return width;
+  }
+
+  /** A length above 0. */
+  private static double some(String option, String text, List<String> problems) {
+    int known = problems.size();
+    double some = length(option, text, problems);
+    if (problems.size() == known && !(some > 0)) {
+      problems.add(option + " " + text + ": that is nothing; write it as 1.4m, 54in or 1 1/2yd");
+    }
+    return some;
+  }
+
   private static double length(String option, String text, List<String> problems) {
     String trimmed = text.strip();
-    if (trimmed.matches("[0-9.]+ ?m")) {
+    if (trimmed.matches("[0-9]+([.][0-9]+)? ?m")) {
       return 1000 * number(option, trimmed.replaceAll(" ?m$", ""), problems);
     }
     if (trimmed.matches("[0-9./ ]+ ?yd")) {
@@ -303,7 +319,7 @@ final class ClothQuestions {
 
   private static double share(String option, String text, double below, List<String> problems) {
     String trimmed = text.strip();
-    if (trimmed.matches("[0-9.]+ ?%")) {
+    if (trimmed.matches("[0-9]+([.][0-9]+)? ?%")) {
       double share = number(option, trimmed.replaceAll(" ?%$", ""), problems) / 100;
       if (share < below) {
         return share;

@@ -29,11 +29,11 @@ import org.hemwright.workbench.out.MadeFile.Reader;
 import org.hemwright.workbench.out.Manifest;
 import org.hemwright.workbench.out.Upload;
 import org.hemwright.workbench.page.ReportPage;
+import org.hemwright.workbench.page.YardagePage;
 import org.hemwright.workbench.report.CheckAnswer;
 import org.hemwright.workbench.report.CheckReport;
 import org.hemwright.workbench.report.MeasureReport;
 import org.hemwright.workbench.report.YardageCsv;
-import org.hemwright.workbench.report.YardageHtml;
 import org.hemwright.workbench.report.YardageReport;
 
 /**
@@ -189,17 +189,12 @@ public record Publication(
         hers(
             MEASUREMENTS,
             MeasureReport.json(Measurements.of(run), Workbench.body(run), Workbench.notions(run))));
-    made.add(
-        hers(
-            YARDAGE + ".json",
-            YardageReport.json(
-                table,
-                YardageFindings.of(run, table),
-                OwnCloth.UNSAID,
-                LeftOvers.UNASKED,
-                wording)));
-    made.add(hers(YARDAGE + ".csv", YardageCsv.of(table, OwnCloth.UNSAID, LeftOvers.UNASKED)));
-    made.add(hers(YARDAGE + ".html", YardageHtml.of(run, table, proof)));
+    OwnCloth none = OwnCloth.UNSAID;
+    LeftOvers left = LeftOvers.of(run, table, none.length());
+    List<Finding> narrow = YardageFindings.of(run, table);
+    made.add(hers(YARDAGE + ".json", YardageReport.json(table, narrow, none, left, wording)));
+    made.add(hers(YARDAGE + ".csv", YardageCsv.of(table, none, left, narrow, wording)));
+    made.add(hers(YARDAGE + ".html", YardagePage.html(run, table, none, left, narrow, wording, proof)));
     return made;
   }
 

@@ -7,9 +7,6 @@ import org.hemwright.pattern.SizeRun;
 
 /** What the best fold of each view, cloth, width and size leaves of the cloth. */
 public final class LeftOvers {
-  /** Not asked. */
-  public static final LeftOvers UNASKED = new LeftOvers(new IdentityHashMap<>());
-
   private final IdentityHashMap<YardageRow, LeftOver> byRow;
 
   private LeftOvers(IdentityHashMap<YardageRow, LeftOver> byRow) {

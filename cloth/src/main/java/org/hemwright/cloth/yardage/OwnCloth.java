@@ -67,7 +67,7 @@ public record OwnCloth(
 
   /**
    * Whether it stretches as far as the pattern asks (handbook section 4): a finding for each fabric
-   * and way that something is said of and asked of.
+   * and way that something is said of.
    *
    * @param fabrics the names of the fabrics that it is to stand in for; all where none is named
    */
@@ -84,7 +84,16 @@ public record OwnCloth(
 
   private static void judge(
       Fabric fabric, String way, OptionalDouble asked, OptionalDouble has, List<Finding> findings) {
-    if (asked.isEmpty() || has.isEmpty()) {
+    if (has.isEmpty()) {
+      return;
+    }
+    if (asked.isEmpty()) {
+      findings.add(
+          Finding.ok("cloth-stretch-unasked", fabric.name())
+              .with("fabric", fabric.name())
+              .with("way", way)
+              .at(fabric.origin())
+              .build());
       return;
     }
     boolean enough = has.getAsDouble() >= asked.getAsDouble();

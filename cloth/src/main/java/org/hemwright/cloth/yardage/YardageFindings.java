@@ -39,6 +39,14 @@ public final class YardageFindings {
     return Messages.beside(YardageFindings.class, "yardage.properties");
   }
 
+  /** Whether a finding says that the cloth of a row is too narrow for a piece of it. */
+  public static boolean isOf(Finding finding, YardageRow row) {
+    return finding.code().startsWith("cloth-too-narrow")
+        && finding.sizes().contains(row.size().name())
+        && Argument.of(row.fabric().name()).equals(finding.arguments().get("fabric"))
+        && Argument.mm(row.width()).equals(finding.arguments().get("width"));
+  }
+
   private record Narrow(Fabric fabric, double width, String piece) {}
 
   private List<Finding> all() {

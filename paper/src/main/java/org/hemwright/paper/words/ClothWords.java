@@ -1,5 +1,7 @@
 package org.hemwright.paper.words;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +27,8 @@ import org.hemwright.pattern.split.SplitChoice;
 public final class ClothWords {
   private static final String BETWEEN = " \u00b7 ";
   private static final int EIGHTHS = 8;
+  private static final double MM2_PER_METRE2 = 1e6;
+  private static final double MM2_PER_YARD2 = 914.4 * 914.4;
 
   private final boolean inches;
   private final boolean typographic;
@@ -64,6 +68,18 @@ public final class ClothWords {
   /** A length (mm) in both units. */
   public String lengthInBoth(double mm) {
     return both.text(mm, LengthKind.FINISHED);
+  }
+
+  /** An area (mm²) of cloth in the unit that stands first: "0.35 m²". */
+  public String area(double mm2) {
+    return inches
+        ? DecimalText.of(mm2 / MM2_PER_YARD2, 2) + " yd\u00b2"
+        : DecimalText.of(mm2 / MM2_PER_METRE2, 2) + " m\u00b2";
+  }
+
+  /** What something costs, in whatever money, to a hundredth: "12.50". */
+  public static String money(double amount) {
+    return BigDecimal.valueOf(amount).setScale(2, RoundingMode.HALF_UP).toPlainString();
   }
 
   /** "View B, main: Cotton jersey, with nap"; the view only where there are several. */

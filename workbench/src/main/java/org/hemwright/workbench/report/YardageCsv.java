@@ -7,13 +7,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.hemwright.cloth.rule.Misfit;
 import org.hemwright.cloth.yardage.LeftOver;
 import org.hemwright.cloth.yardage.LeftOvers;
 import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.OwnCloth;
+import org.hemwright.cloth.yardage.YardageFindings;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.split.SplitChoice;
 
 /**
@@ -40,14 +44,22 @@ public final class YardageCsv {
           "more for stripes (mm)",
           "left along (mm)",
           "left across (mm)",
-          "left takes");
+          "left takes",
+          "what would do",
+          "can be cut from the length there is");
 
   private static final double MM2_PER_CM2 = 100;
 
   private YardageCsv() {}
 
-  /** The file; costs where a price is said, and what is left where that was asked. */
-  public static String of(YardageTable table, OwnCloth own, LeftOvers left) {
+  /**
+   * The file; costs where a price is said, what is left where that was asked, and what would do
+   * where a piece does not fit.
+   *
+   * @param findings about the cloth, of which those on narrow widths say what would do
+   */
+  public static String of(
+      YardageTable table, OwnCloth own, LeftOvers left, List<Finding> findings, Wording wording) {
     StringBuilder text = new StringBuilder();
     line(text, HEADINGS);
     for (YardageRow row : table.rows()) {
@@ -75,9 +87,21 @@ public final class YardageCsv {
       cells.add(rest.map(each -> number(each.along(), 0)).orElse(""));
       cells.add(rest.map(each -> number(each.across(), 0)).orElse(""));
       cells.add(rest.map(YardageCsv::takes).orElse(""));
+      cells.add(String.join(" ", mends(row, findings, wording)));
+      cells.add(
+          own.length().isEmpty() ? "" : row.isCutFrom(own.length().getAsDouble()) ? "yes" : "no");
       line(text, cells);
     }
     return text.toString();
+  }
+
+  private static List<String> mends(YardageRow row, List<Finding> findings, Wording wording) {
+    List<String> narrow = row.misfits().stream().map(Misfit::piece).distinct().toList();
+    return findings.stream()
+        .filter(finding -> YardageFindings.isOf(finding, row))
+        .filter(finding -> narrow.contains(finding.subject()))
+        .map(finding -> finding.subject() + ": " + wording.mend(finding))
+        .toList();
   }
 
   private static String takes(LeftOver left) {

@@ -1,0 +1,292 @@
+package org.hemwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Questions about cloth from the command line, by what is answered on all four ways. */
+class ClothCommandTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  /** One panel, a tab that fits in what it leaves, and a band that takes cloth that stretches. */
+  private static final String DOCUMENT =
+      """
+      language 1
+      pattern "Banner"
+      version 1.0
+      dated 2026-11-25
+      by "Tern Cove Patterns"
+      sizes from "sizes.csv" base S
+      units centimetres
+      fabric main knit "Jersey"
+        widths 100 cm, 140 cm
+        stretch across at least 30%
+      fabric rib knit
+        widths 100 cm
+      piece panel "Panel" number 1
+        cut 1 of main
+        rectangle 94 cm by long, edges lower, right, upper, left
+        allowance 0 cm
+        grain along left
+      piece tab "Tab" number 2
+        cut 1 of rib
+        rectangle 20 cm by 6 cm, edges lower, right, upper, left
+        allowance 0 cm
+        grain along left
+      """;
+
+  @TempDir Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  @BeforeEach
+  void aBanner() throws IOException {
+    write(DOCUMENT);
+  }
+
+  private void write(String document) throws IOException {
+    Files.writeString(folder.resolve("pattern.hem"), document);
+    Files.writeString(folder.resolve("sizes.csv"), "size,long (cm)\nS,152\nM,150\nL,300\n");
+  }
+
+  private int cloth(String... arguments) {
+    out.reset();
+    err.reset();
+    List<String> all = new ArrayList<>(List.of("cloth", folder.toString(), "--work", "200"));
+    Stream.of(arguments).forEach(all::add);
+    all.addAll(List.of("--out", folder.resolve("made").toString()));
+    return Main.run(out, err, all.toArray(String[]::new));
+  }
+
+  private String text(String... arguments) {
+    assertThat(cloth(arguments)).as(err.toString(StandardCharsets.UTF_8)).isZero();
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private List<JsonNode> rows(String... arguments) throws IOException {
+    List<String> all = new ArrayList<>(List.of(arguments));
+    all.add("--json");
+    List<JsonNode> rows = new ArrayList<>();
+    JSON.readTree(text(all.toArray(String[]::new))).get("rows").forEach(rows::add);
+    return rows;
+  }
+
+  private JsonNode best(String fabric, String size, int width, String... arguments)
+      throws IOException {
+    return rows(arguments).stream()
+        .filter(row -> row.get("fabric").asText().equals(fabric))
+        .filter(row -> row.get("size").asText().equals(size))
+        .filter(row -> row.get("width_mm").asInt() == width && row.get("best").asBoolean())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private String made(String file) throws IOException {
+    return Files.readString(folder.resolve("made").resolve(file));
+  }
+
+  private String problems(String... arguments) {
+    assertThat(cloth(arguments)).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEmpty();
+    String told = err.toString(StandardCharsets.UTF_8);
+    assertThat(told).doesNotContain("Exception").doesNotContain("!");
+    return told;
+  }
+
+  @Test
+  void whatToBuyIsThatOfTheHandbook() throws IOException {
+    // handbook section 10, check values 26 and 27: 1.52 m is 1.6 m or 1 3/4 yd, 1.50 m is sold
+    // as it is, and 1 3/4 yd
+    assertThat(best("main", "S", 1000).get("buy").toString()).isEqualTo("{\"m\":1.6,\"yd\":1.75}");
+    assertThat(best("main", "M", 1000).get("buy").toString()).isEqualTo("{\"m\":1.5,\"yd\":1.75}");
+    // check value 28: 3.00 m after 5 % shrinkage is 3.158 m, buy 3.2 m
+    JsonNode shrunk = best("main", "L", 1000, "--shrink", "5%");
+    assertThat(shrunk.get("bought_mm").asDouble()).isCloseTo(3157.895, within(0.001));
+    assertThat(shrunk.get("buy").get("m").asDouble()).isEqualTo(3.2);
+    // check value 29: a repeat of 4 1/4 in for each piece that lies behind another
+    JsonNode striped = best("main", "L", 1000, "--repeat", "4 1/4in");
+    assertThat(striped.get("stripes_extra_mm").asDouble()).isCloseTo(4.25 * 25.4, within(1e-6));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "135cm, 1350, 135 cm",
+    "135 cm, 1350, 135 cm",
+    "1.35m, 1350, 135 cm",
+    "52 1/2in, 1333, 133.4 cm",
+    "52.5 in, 1333, 133.4 cm",
+    "1 1/2yd, 1371, 137.2 cm"
+  })
+  void aWidthInAnyUnitOfAShop(String said, int width, String shown) throws IOException {
+    assertThat(best("main", "S", width, "--width", said).get("length_mm").asDouble())
+        .isEqualTo(1520);
+    assertThat(text("--width", said)).contains(shown).doesNotContain("100 cm");
+  }
+
+  @Test
+  void aDocumentInInchesIsAnsweredInInches() throws IOException {
+    write(DOCUMENT.replace("units centimetres", "units inches"));
+    assertThat(text("--width", "52 1/2in")).contains("52 1/2 in").contains("1 3/4 yd · 1.6 m");
+    assertThat(text("--fit-in", "1 1/2yd")).contains("From a length of 54 in:");
+    assertThat(text("--repeat", "10cm")).contains("about 3 7/8 in more");
+  }
+
+  @Test
+  void whichSizesAreCutFromTheLengthThereIs() throws IOException {
+    for (String length : List.of("1.52m", "152 cm", "152cm")) {
+      assertThat(text("--fit-in", length))
+          .contains("main: Jersey, with nap, 100 cm wide: sizes S and M");
+    }
+    assertThat(text("--fit-in", "1 1/2yd")).contains("100 cm wide: no size");
+    // 1.55 m that shrinks by 5 % is 1.4725 m
+    assertThat(text("--fit-in", "1.55m", "--shrink", "5%")).contains("100 cm wide: no size");
+    assertThat(best("main", "S", 1000, "--fit-in", "1.52m").get("enough").asBoolean()).isTrue();
+    assertThat(best("main", "L", 1000, "--fit-in", "1.52m").get("enough").asBoolean()).isFalse();
+    assertThat(made("yardage.html")).contains("<h2>From a length of 152 cm · 59⅞ in</h2>");
+    assertThat(made("yardage.csv").lines().filter(line -> line.contains(",main,")))
+        .allMatch(line -> line.endsWith(line.contains(",L,") ? ",no" : ",yes"));
+  }
+
+  @Test
+  void whetherHerClothStretchesEnough() {
+    assertThat(text("--stretch", "10cm to 14cm"))
+        .contains("main is asked to stretch 30% across, and this cloth stretches 40%: enough.")
+        .contains("rib is not asked to stretch across");
+    assertThat(text("--stretch", "4in to 5in", "--fabric", "main")).doesNotContain("rib is");
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("pattern.hem:8:1: worth a look: main is asked to stretch 30% across")
+        .contains("this cloth stretches 25%; take a cloth that stretches more");
+    assertThat(text("--stretch", "45%", "--stretch-along", "5%"))
+        .contains("this cloth stretches 45%");
+  }
+
+  @Test
+  void oneFabricOfHerOwnThatShrinksAndStretches() throws IOException {
+    String said =
+        text("--fabric", "main", "--shrink", "5%", "--shrink-across", "3%", "--stretch", "40%");
+    assertThat(said).contains("stretches 40%: enough").doesNotContain("rib:");
+    assertThat(said).contains("3.2 m · 3 1/2 yd");
+    // 100 cm less 3 % and the selvedges is 94 cm, which the panel just takes; less 4 % it is not
+    assertThat(best("main", "S", 1000, "--shrink-across", "3%").get("fits").asBoolean()).isTrue();
+    assertThat(rows("--fabric", "main", "--shrink-across", "4%"))
+        .filteredOn(row -> row.get("width_mm").asInt() == 1000)
+        .isNotEmpty()
+        .allMatch(row -> !row.get("fits").asBoolean());
+  }
+
+  @Test
+  void whatDoesNotFitIsNamedWithWhatWouldDo() throws IOException {
+    assertThat(text("--width", "90cm,140cm")).contains("does not fit");
+    String told = err.toString(StandardCharsets.UTF_8);
+    assertThat(told)
+        .contains("panel needs 94 cm across the grain in every size")
+        .contains("main 90 cm wide leaves 87 cm")
+        .contains("take it 140 cm wide or wider, or split the piece");
+    assertThat(made("yardage.csv")).contains("panel: Take it 140 cm wide or wider");
+    assertThat(made("yardage.html"))
+        .contains("Take it 140 cm wide or wider")
+        .contains("does not fit");
+    assertThat(rows("--width", "90cm,140cm"))
+        .filteredOn(row -> row.get("width_mm").asInt() == 900)
+        .filteredOn(row -> row.get("fabric").asText().equals("main"))
+        .isNotEmpty()
+        .allMatch(row -> row.get("misfits").get(0).get("piece").asText().equals("panel"));
+  }
+
+  @Test
+  void costAndWhatIsLeftStandInAllFourForms() throws IOException {
+    String[] asked = {
+      "--price", "12.50/m", "--price", "rib=6/yd", "--width", "140cm", "--fold", "single"
+    };
+    assertThat(text(asked))
+        .contains("1.6 m · 1 3/4 yd for 20.00")
+        .contains("is left over; the largest rectangle of it is")
+        .contains("what is left has room, if the cloth is the same, for all of rib in every size");
+    JsonNode row = best("main", "S", 1400, asked);
+    assertThat(row.get("cost").asDouble()).isEqualTo(20);
+    // 152 by 140 cm less the panel of 152 by 94 cm
+    assertThat(row.get("area_left_mm2").asDouble()).isCloseTo(1520 * 460, within(1.0));
+    // between the selvedges 137 cm less 94, along 1.6 m as it is bought
+    assertThat(row.get("left").get("across_mm").asDouble()).isCloseTo(430, within(5.1));
+    assertThat(row.get("left").get("along_mm").asDouble()).isCloseTo(1600, within(5.1));
+    assertThat(row.get("left").get("also_fits").get("rib").get(0).asText()).isEqualTo("tab");
+    assertThat(best("rib", "S", 1400, asked).get("cost").asDouble()).isEqualTo(6 / 8.0);
+    assertThat(made("yardage.csv")).contains(",20.00,").contains("rib: tab").contains(",6992,");
+    assertThat(made("yardage.html"))
+        .contains("1.6 m · 1¾ yd<span class=\"cost\"> for 20.00</span>")
+        .contains("0.7 m²")
+        .contains("all of rib")
+        .contains("the largest rectangle of it is");
+  }
+
+  @Test
+  void everythingThatIsWrongIsTold() {
+    assertThat(
+            problems(
+                "--width",
+                "wide,2cm",
+                "--fit-in",
+                "-1m",
+                "--stretch",
+                "14cm to 10cm",
+                "--fabric",
+                "silk",
+                "--view",
+                "Z",
+                "--fold",
+                "thrice",
+                "--shrink",
+                "60%",
+                "--price",
+                "cheap"))
+        .contains("--width wide: that is no length; write it as 135cm, 1.4m, 54in or 1 1/2yd")
+        .contains("--width 2cm: nothing is left between the selvedges")
+        .contains("--fit-in -1m: that is no length")
+        .contains("--stretch 14cm to 10cm: write the length at rest first")
+        .contains("--fabric silk: the pattern has no such fabric; it has main, rib")
+        .contains("--view Z: the pattern has no such view")
+        .contains("--fold thrice: there are lengthwise, partial, double, crosswise, single")
+        .contains("--shrink 60%: write a share below 50%")
+        .contains("--price cheap: write it as 12.50/m");
+    for (String nothing : List.of("0m", "0cm", "0 in")) {
+      assertThat(problems("--fit-in", nothing)).contains("--fit-in " + nothing);
+      assertThat(problems("--repeat", nothing)).contains("--repeat " + nothing);
+    }
+    assertThat(problems("--stretch", "10 to 14")).contains("--stretch 10 to 14");
+    assertThat(problems("--stretch", "10cm to wide")).contains("--stretch 10cm to wide");
+    assertThat(problems("--stretch", "1.2.3%")).contains("--stretch 1.2.3%");
+    assertThat(problems("--width", "1.2.3m")).contains("--width 1.2.3m");
+  }
+
+  @Test
+  void layingsThatAreKeptAreTakenAgainByContent() throws IOException {
+    String first = text("--json");
+    Path kept;
+    try (Stream<Path> files = Files.walk(folder)) {
+      kept =
+          files
+              .filter(file -> file.getFileName().toString().contains("laying"))
+              .findFirst()
+              .orElseThrow();
+    }
+    byte[] before = Files.readAllBytes(kept);
+    assertThat(text("--json")).isEqualTo(first);
+    assertThat(Files.readAllBytes(kept)).isEqualTo(before);
+  }
+}
