@@ -9,6 +9,7 @@ import { dials } from './dials.js';
 import { saidLines } from './lines.js';
 import { sizePlot } from './plot.js';
 import { renaming } from './rename.js';
+import { nudging } from '../table/nudge.js';
 
 let page = null;
 let asked = 0;
@@ -55,7 +56,7 @@ async function tell() {
   if (key !== shownOf) page.parentElement.scrollTop = 0;
   shownOf = key;
   put({ lit: answer.mates ?? [] });
-  fill(page, path(thing), make('h2', {}, set(answer.titled ? LEDGER.titled[answer.titled](answer.title) : answer.title)), renaming(thing),
+  fill(page, path(thing), make('h2', {}, set(answer.titled ? LEDGER.titled[answer.titled](answer.title) : answer.title)), renaming(thing), nudging(thing),
       ...answer.words.map((each) => make('p', { class: 'soft' }, set(LEDGER.sentence[each.key](...each.of)))), walks(answer.seams),
       saidLines(thing), ...answer.rows.map(row), members(thing), thing.kind === 'seam' ? joined(answer.mates ?? []) : null);
 }

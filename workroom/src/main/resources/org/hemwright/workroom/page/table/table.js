@@ -11,6 +11,7 @@ import { layOut } from './layout.js';
 import { names, whenPiecesChange } from './pieces.js';
 import { paint, RULER } from './paint.js';
 import { startDragging } from './drag.js';
+import { nudgeKey } from './nudge.js';
 import { underlay } from './under.js';
 
 const canvas = make('canvas', { tabindex: 0, role: 'img', 'aria-label': TABLE.canvas });
@@ -254,6 +255,11 @@ function spread(fingers) {
 function keys() {
   canvas.addEventListener('keydown', (event) => {
     if (taker && !event.ctrlKey && !event.metaKey && taker.key(event)) {
+      event.preventDefault();
+      event.stopPropagation();
+      return;
+    }
+    if (!taker && !event.ctrlKey && !event.metaKey && nudgeKey(event)) {
       event.preventDefault();
       event.stopPropagation();
       return;
