@@ -93,6 +93,34 @@ class WindowsTest {
   }
 
   @Test
+  void slipsStandBelowTheTextForKeysToo() throws Exception {
+    try (OpenFolder open = OpenFolder.example(folder, "eddy-skirt");
+        Chromium chromium = Chromium.start()) {
+      Table table = chromium.window(open.address());
+      Page page = table.page();
+      assertThat(page.locator(".slips").count()).isZero();
+      String before = open.document();
+      typeAfter(table, "dial short_length  = 48", ",5");
+      page.waitForSelector(".slips:has-text('has a comma')");
+      typeAfter(table, "dial long_length   = 6", ",");
+      page.waitForSelector(".slips:has-text('2 of 2')");
+      page.keyboard().press("F8");
+      page.waitForSelector(".slips:has-text('1 of 2')");
+      Locator mend =
+          page.locator(".slips")
+              .getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions().setName("Mend it so"));
+      mend.press("Enter");
+      String mended = open.documentOnce(text -> text.contains("short_length  = 48.5"));
+      page.waitForSelector(".slips:has-text('Line ')");
+      page.keyboard().press("Control+z");
+      page.keyboard().press("Control+z");
+      assertThat(mended).isNotEqualTo(before);
+      page.waitForSelector(".slips:has-text('has a comma')");
+      assertThat(chromium.complaints()).isEmpty();
+    }
+  }
+
+  @Test
   void aFindingIsAcceptedWithAReason() throws Exception {
     try (OpenFolder open = OpenFolder.example(folder, "inlet-tee")) {
       String wrong =
