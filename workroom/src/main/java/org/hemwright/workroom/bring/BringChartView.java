@@ -147,7 +147,7 @@ public final class BringChartView implements View {
   private Frame writeChart(Room room, Window window, Question question) throws Question.Unclear {
     Answered answered = answered(room, window, question);
     if (!answered.chart.isWhole() || answered.document.isEmpty()) {
-      throw new Question.Unclear("the chart cannot be taken as it stands");
+      throw new Question.Unclear("chart-cannot-taken-stands");
     }
     List<Splice> splices = new ArrayList<>();
     String before = room.text(SIZES);
@@ -175,7 +175,7 @@ public final class BringChartView implements View {
     String file = "pasted";
     byte[] bytes = body.path("text").asText("").getBytes(StandardCharsets.UTF_8);
     if (!body.path("text").isTextual()) {
-      file = parcels.name(window).orElseThrow(() -> new Question.Unclear("no chart was sent"));
+      file = parcels.name(window).orElseThrow(() -> new Question.Unclear("no-chart-was-sent"));
       bytes = parcels.bytes(window).orElseThrow();
     }
     Map<String, String> matches = new LinkedHashMap<>();
@@ -183,7 +183,7 @@ public final class BringChartView implements View {
         .properties()
         .forEach(each -> matches.put(each.getKey(), name(each.getValue().asText(""))));
     if (matches.size() > MOST_ANSWERS) {
-      throw new Question.Unclear("there are too many headings");
+      throw new Question.Unclear("too-many-headings");
     }
     String unit = body.path("unit").asText("");
     BroughtChart chart =

@@ -121,7 +121,7 @@ public final class GradeView implements View {
     PieceGrading grading = grading(room, question.text("piece"));
     ObjectNode head = Frame.answer();
     SizeRun run =
-        room.draft().evaluated().run().orElseThrow(() -> new Question.Unclear("nothing is drawn"));
+        room.draft().evaluated().run().orElseThrow(() -> new Question.Unclear("nothing-drawn"));
     Optional<List<CornerRule>> rules;
     if (question.body().path("pasted").isTextual()) {
       double mm =
@@ -189,7 +189,7 @@ public final class GradeView implements View {
       default -> {
         JsonNode corners = question.body().path("corners");
         if (!corners.isArray() || corners.size() > MOST_CORNERS) {
-          throw new Question.Unclear("corners are a list");
+          throw new Question.Unclear("corners-list");
         }
         for (JsonNode corner : corners) {
           String edge = corner.path("edge").asText("");
@@ -203,7 +203,7 @@ public final class GradeView implements View {
     }
     String text =
         PieceGrading.written(document(room), piece, lines)
-            .orElseThrow(() -> new Question.Unclear("there is no such traced piece"));
+            .orElseThrow(() -> new Question.Unclear("no-traced-piece"));
     return new Tried(lines, text, room.tried(PatternFolder.DOCUMENT, text));
   }
 
@@ -272,12 +272,10 @@ public final class GradeView implements View {
 
   private static PieceGrading grading(Room room, String piece) throws Question.Unclear {
     return PieceGrading.of(document(room), piece)
-        .orElseThrow(() -> new Question.Unclear("there is no such traced piece"));
+        .orElseThrow(() -> new Question.Unclear("no-traced-piece"));
   }
 
   private static Document document(Room room) throws Question.Unclear {
-    return room.draft()
-        .document()
-        .orElseThrow(() -> new Question.Unclear("there is no document as yet"));
+    return room.draft().document().orElseThrow(() -> new Question.Unclear("no-document"));
   }
 }

@@ -51,11 +51,11 @@ public final class Parcels implements View {
     try {
       part = Base64.getDecoder().decode(question.text("bytes"));
     } catch (IllegalArgumentException other) {
-      throw new Question.Unclear("a part of a file is base64");
+      throw new Question.Unclear("part-file-base");
     }
     Parcel parcel = at == 0 ? new Parcel(question.text("name")) : held.get(window);
     if (parcel == null || parcel.bytes.size() != at || at + part.length > of) {
-      throw new Question.Unclear("the parts of a file follow one another");
+      throw new Question.Unclear("parts-file-follow-one");
     }
     parcel.bytes.writeBytes(part);
     parcel.whole = parcel.bytes.size() == of;

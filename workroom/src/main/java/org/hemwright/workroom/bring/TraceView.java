@@ -101,7 +101,7 @@ public final class TraceView implements View {
    */
   private Frame drawing(Room room, Window window, Question question) throws Question.Unclear {
     String sent =
-        parcels.name(window).orElseThrow(() -> new Question.Unclear("no drawing was sent"));
+        parcels.name(window).orElseThrow(() -> new Question.Unclear("no-drawing-was-sent"));
     byte[] bytes = parcels.bytes(window).orElseThrow();
     String name = stored(room, sent, bytes);
     ReadDrawing read = DrawingFile.read(name, bytes);
@@ -291,7 +291,7 @@ public final class TraceView implements View {
     Opened opened = opened(window);
     TracingAnswers answers = answers(opened.name, question.body());
     if (answers.outline().isEmpty()) {
-      throw new Question.Unclear("there is no outline to be written as yet");
+      throw new Question.Unclear("no-outline-written");
     }
     try {
       Tried tried = tried(room, opened, answers, question.body().path("grown").asBoolean());
@@ -305,7 +305,7 @@ public final class TraceView implements View {
               .isPresent();
       return new Frame(Frame.answer().put("changed", changed));
     } catch (TracingProblem problem) {
-      throw new Question.Unclear("there is no outline to be written as yet");
+      throw new Question.Unclear("no-outline-written");
     } catch (IOException full) {
       room.note("a drawing could not be stored: " + full.getMessage());
       return new Frame(Frame.answer().put("unwritable", opened.name));
@@ -320,9 +320,7 @@ public final class TraceView implements View {
   private static Tried tried(Room room, Opened opened, TracingAnswers answers, boolean grown)
       throws Question.Unclear {
     Document document =
-        room.draft()
-            .document()
-            .orElseThrow(() -> new Question.Unclear("there is no document to write in"));
+        room.draft().document().orElseThrow(() -> new Question.Unclear("no-document-write-in"));
     TracedPiece piece =
         TracedPiece.of(
             document,
@@ -348,7 +346,7 @@ public final class TraceView implements View {
   private Opened opened(Window window) throws Question.Unclear {
     Opened opened = open.get(window);
     if (opened == null) {
-      throw new Question.Unclear("no drawing is open");
+      throw new Question.Unclear("no-drawing-open");
     }
     return opened;
   }
@@ -359,11 +357,11 @@ public final class TraceView implements View {
       roles.put(
           each.getKey(),
           PartRole.of(each.getValue().asText())
-              .orElseThrow(() -> new Question.Unclear("a part is none of that")));
+              .orElseThrow(() -> new Question.Unclear("part-none")));
     }
     JsonNode told = body.path("edges");
     if (roles.size() > MOST_ROLES || told.size() > MOST_EDGES) {
-      throw new Question.Unclear("there are too many parts or edges");
+      throw new Question.Unclear("too-many-parts-or");
     }
     List<TracingAnswers.EdgeAnswer> edges = new ArrayList<>();
     for (JsonNode edge : told) {
@@ -375,7 +373,7 @@ public final class TraceView implements View {
     }
     double corners = body.path("corners").asDouble(TracedPiece.USUAL_CORNER);
     if (!(corners > 0 && corners < 180)) {
-      throw new Question.Unclear("a corner turns by more than 0 and less than 180 degrees");
+      throw new Question.Unclear("corner-turns-by-more");
     }
     return new TracingAnswers(
         file,
@@ -394,7 +392,7 @@ public final class TraceView implements View {
     int number = told.path("number").asInt(0);
     int count = told.path("count").asInt(0);
     if (name.isEmpty() || number < 0 || count < 0) {
-      throw new Question.Unclear("a piece has a name, a number and a count");
+      throw new Question.Unclear("piece-name-number-and");
     }
     String instead = told.path("instead").asText("");
     return new TracingAnswers.Card(

@@ -69,7 +69,7 @@ public final class ClothView implements View {
     int revision = room.revision();
     double also = question.body().path("also").asDouble(0);
     if (!(also >= 0) || also > WIDEST || (also > 0 && also < NARROWEST)) {
-      throw new Question.Unclear("cloth is from 20 cm to 5 m wide");
+      throw new Question.Unclear("cloth-from-cm-m");
     }
     SizeRun shown = run.get();
     YardageTable.Watcher watcher =

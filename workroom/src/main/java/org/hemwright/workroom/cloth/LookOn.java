@@ -49,7 +49,7 @@ final class LookOn {
     SizeRun run = HandBoard.looked(window).run();
     FurtherSearch further =
         FurtherSearch.of(run, row, ClothSettings.HANDBOOK)
-            .orElseThrow(() -> new Question.Unclear("there is no such laying"));
+            .orElseThrow(() -> new Question.Unclear("no-laying"));
     int at = question.whole("row");
     Search search = search(window);
     search.end();

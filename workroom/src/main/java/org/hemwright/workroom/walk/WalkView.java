@@ -61,7 +61,7 @@ public final class WalkView implements View {
     int still = among(question, "still", 0, layers.size());
     int rolls = among(question, "rolls", still == 1 ? 0 : 1, layers.size());
     if (still == rolls) {
-      throw new Question.Unclear("a layer is walked along another");
+      throw new Question.Unclear("layer-walked-along-another");
     }
     Roll roll = new Roll(sized, layers.get(still), layers.get(rolls));
     List<String> pieces = new ArrayList<>();
@@ -105,7 +105,7 @@ public final class WalkView implements View {
       throws Question.Unclear {
     int value = question.body().path(field).asInt(usual);
     if (value < 0 || value >= count) {
-      throw new Question.Unclear("the seam has no such " + field);
+      throw new Question.Unclear("seam-no", field);
     }
     return value;
   }
