@@ -48,6 +48,14 @@ record ClosureLengthCheck(CheckSettings settings) implements EachSizeCheck {
             && opening.closure().get().kind() == BodyOpening.Kind.ZIP
             && piece.edge(opening.edge()).isPresent()) {
           double slit = opening.closure().get().length();
+          if (zipped.isEmpty() && pattern.making().isStated()) {
+            findings.add(
+                Finding.fail("closure-missing", piece.name() + "." + opening.edge())
+                    .with("piece", piece.name())
+                    .with("opening", opening.edge())
+                    .at(opening.origin())
+                    .build());
+          }
           for (Step step : pattern.making().steps()) {
             for (Step.Opening left : step.leaves()) {
               if (zipped.contains(left.name())) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Argument;
@@ -23,8 +24,8 @@ import org.hemwright.pattern.seam.Seam;
 
 /**
  * Each cloth is used for what it is: what is fused is cut for the pieces that it is fused to, like
- * them and for no others, and two pieces that continue each other across edges of one name are of
- * one cloth (common practice, no source).
+ * them and for no others, what is cut only as a second layer is fused by a step, and two pieces
+ * that continue each other across edges of one name are of one cloth (common practice, no source).
  */
 final class ClothRoleCheck implements EachSizeCheck {
   @Override
@@ -60,6 +61,7 @@ final class ClothRoleCheck implements EachSizeCheck {
     for (Piece piece : sized.pieces()) {
       cuts(piece.card(), fused, findings);
     }
+    idle(sized, pattern, fused.keySet(), findings);
     for (Seam seam : sized.seams()) {
       mates(seam, sized, fused.keySet()).ifPresent(findings::add);
     }
@@ -100,6 +102,24 @@ final class ClothRoleCheck implements EachSizeCheck {
                   .values(cut.count(), first.count(), "")
                   .at(cut.origin())
                   .build());
+        }
+      }
+    }
+  }
+
+  /** A cloth of which nothing is cut for itself, and which no step fuses, lies about unused. */
+  private static void idle(
+      SizedPattern sized, Pattern pattern, Set<String> fused, List<Finding> findings) {
+    Set<String> first =
+        sized.pieces().stream()
+            .flatMap(piece -> piece.card().cuts().stream().limit(1))
+            .map(Cut::fabric)
+            .collect(Collectors.toSet());
+    for (Piece piece : sized.pieces()) {
+      for (Cut cut : piece.card().cuts()) {
+        boolean used = first.contains(cut.fabric()) || fused.contains(cut.fabric());
+        if (pattern.making().isStated() && !used) {
+          findings.add(told("cloth-idle", piece.card(), cut));
         }
       }
     }

@@ -59,6 +59,7 @@ public final class StandardChecks {
         new ConstructionCheck(Question.PRESSING, followed),
         new ConstructionCheck(Question.STITCHES, followed),
         new ConstructionCheck(Question.MARKS, followed),
+        new StitchSettingsCheck(settings.stitches()),
         new ChildCordCheck(ChildLimits.HANDBOOK),
         new ChildSmallPartsCheck(ChildLimits.HANDBOOK),
         new ChildSleepwearCheck(ChildLimits.HANDBOOK));

@@ -124,7 +124,8 @@ class CheckListTest {
                 "making-order",
                 "making-openings",
                 "making-pressing",
-                "making-stitches")));
+                "making-stitches"),
+            asked("stitches and needles that hand and machine can sew with", "stitch-settings")));
     all.put(
         "Size chart and wearers",
         List.of(

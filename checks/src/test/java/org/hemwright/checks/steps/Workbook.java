@@ -52,6 +52,22 @@ record Workbook(String name, Pattern pattern, SizedPattern sized, List<Step> ste
     }
   }
 
+  /** The garments of the language guide that are made step by step. */
+  static List<Workbook> guide() {
+    List<SizeRun> runs = GuideGarments.runs();
+    return IntStream.range(0, runs.size())
+        .mapToObj(i -> of("guide " + (i + 1), runs.get(i)))
+        .toList();
+  }
+
+  private static Workbook of(String name, SizeRun run) {
+    return new Workbook(
+        name,
+        run.pattern(),
+        run.sizes().get((run.sizes().size() - 1) / 2),
+        run.pattern().making().steps());
+  }
+
   private static Workbook in(Path folder) {
     try {
       SizeRun run =
@@ -63,11 +79,7 @@ record Workbook(String name, Pattern pattern, SizedPattern sized, List<Step> ste
                       .orElseThrow())
               .run()
               .orElseThrow();
-      return new Workbook(
-          folder.getFileName().toString(),
-          run.pattern(),
-          run.sizes().get((run.sizes().size() - 1) / 2),
-          run.pattern().making().steps());
+      return of(folder.getFileName().toString(), run);
     } catch (IOException trouble) {
       throw new UncheckedIOException(trouble);
     }
@@ -177,6 +189,21 @@ record Workbook(String name, Pattern pattern, SizedPattern sized, List<Step> ste
         step.sewing(),
         step.press(),
         List.of());
+  }
+
+  /** The same step, doing something else. */
+  static Step acting(Step step, Act act) {
+    return copy(step, step.id(), act, step.work(), step.sewing(), step.press(), step.leaves());
+  }
+
+  /** The same step, done to something else. */
+  static Step dealing(Step step, List<Work> work) {
+    return copy(step, step.id(), step.act(), work, step.sewing(), step.press(), step.leaves());
+  }
+
+  /** The same step, stitched otherwise. */
+  static Step sewn(Step step, Sewing sewing) {
+    return copy(step, step.id(), step.act(), step.work(), sewing, step.press(), step.leaves());
   }
 
   static Step pressed(Step step, Optional<PressDirection> way) {

@@ -8,6 +8,8 @@ import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Sewing;
 import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.make.Stitch;
+import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.seam.EdgePlace;
 
 /** Hems, finishes, binds, trims and leaves edges. */
@@ -126,13 +128,44 @@ final class EdgeWork {
     Sewing.Distance.From from = distance.get().from();
     boolean counts = from == Sewing.Distance.From.FOLD || from == Sewing.Distance.From.RAW_EDGE;
     double deep = folds.get(0);
-    if (counts && at.isPresent() && at.getAsDouble() > deep + EDGE) {
+    double rows =
+        (step.sewing().rows() - 1)
+            * step.sewing().apart().map(table::mm).orElse(OptionalDouble.empty()).orElse(0);
+    if (counts && at.isPresent() && rows > 0 && at.getAsDouble() + rows > deep + EDGE) {
+      table.tell(
+          Trouble.edge(Kind.MISSES_HEM, strip).in(step).values(at.getAsDouble() + rows, deep));
+    } else if (counts && at.isPresent() && at.getAsDouble() > deep + EDGE) {
       table.tell(Trouble.edge(Kind.MISSES_HEM, strip).in(step).values(at.getAsDouble(), deep));
     }
   }
 
+  /** A binding that runs on over a seam is sewn on after that. */
+  private void boundBefore(Strip strip, Step step) {
+    for (boolean begins : new boolean[] {true, false}) {
+      for (Pass pass :
+          table.cloth.beside(strip, begins).map(table.cloth::passesOf).orElse(List.of())) {
+        boolean runsOn =
+            pass.parts().stream()
+                .filter(part -> !part.equals(strip.part()))
+                .flatMap(part -> table.cloth.strips(part).stream())
+                .anyMatch(other -> step.work().stream().anyMatch(work -> names(work, other)));
+        if (!table.cloth.isPlaced(pass) && !table.isSewn(pass) && runsOn) {
+          table.tell(Trouble.edge(Kind.BOUND_BEFORE_SEAM, strip).in(step).with(pass.seam().name()));
+          return;
+        }
+      }
+    }
+  }
+
+  private static boolean names(Work work, Strip strip) {
+    return work instanceof Work.OfEdge edge
+        && edge.piece().equals(strip.piece())
+        && edge.edge().equals(strip.edge());
+  }
+
   void bind(Strip strip, Step step) {
     if (treat(strip, step)) {
+      boundBefore(strip, step);
       table.state(strip).surelyFinished = true;
       crossings.cross(strip, step);
     }
@@ -146,6 +179,22 @@ final class EdgeWork {
       treat(strip, step);
     }
     state.raw = true;
+    if (step.act() instanceof Act.LeaveRaw raw && raw.why().isEmpty()) {
+      state.rawUnsaid = step;
+    }
+  }
+
+  /** A line that keeps an edge from stretching lies in its allowance, where it does not show. */
+  void insideAllowance(Strip strip, Step step) {
+    Optional<Sewing.Distance> distance = step.sewing().distance();
+    boolean raw = distance.filter(each -> each.from() == Sewing.Distance.From.RAW_EDGE).isPresent();
+    OptionalDouble at =
+        distance.map(each -> table.mm(each.amount())).orElse(OptionalDouble.empty());
+    double allowance = table.cloth.allowance(strip);
+    if (raw && allowance > 0 && at.isPresent() && at.getAsDouble() > allowance + EDGE) {
+      table.tell(
+          Trouble.edge(Kind.OUTSIDE_ALLOWANCE, strip).in(step).values(at.getAsDouble(), allowance));
+    }
   }
 
   /** Finishes a strip's cut edge, alone or as one with those that it is sewn to. */
@@ -215,6 +264,13 @@ final class EdgeWork {
           Trouble.edge(Kind.NOTHING_TRIMMED, strip).in(step).values(left.getAsDouble(), allowance));
     }
     boolean down = cut.kind() == Act.Cutting.TRIM || cut.kind() == Act.Cutting.GRADE;
+    List<Pass> sewn = table.cloth.passesOf(strip);
+    if (down && !sewn.isEmpty() && sewn.stream().noneMatch(table::isSewn)) {
+      table.tell(Trouble.edge(Kind.NOT_SEWN_YET, strip).in(step));
+    }
+    if (sewn.isEmpty()) {
+      bend(List.of(strip), step, cut);
+    }
     if (down && state.finish != null) {
       table.late(Kind.FINISH_CUT_OFF, strip, step, state.finish);
     }
@@ -230,6 +286,28 @@ final class EdgeWork {
         cut(strip, step, cut);
       }
     }
+    bend(pass.strips(), step, cut);
+  }
+
+  /**
+   * Inward curves are clipped, wedges are cut out of outward ones (handbook section 3); told where
+   * every edge concerned bends the other way.
+   */
+  private void bend(List<Strip> strips, Step step, Act.CutInto cut) {
+    List<CutCloth.Bend> bends =
+        strips.stream().filter(strip -> !table.cloth.isLine(strip)).map(table.cloth::bend).toList();
+    boolean wrong =
+        switch (cut.kind()) {
+          case CLIP -> bends.stream().allMatch(CutCloth.Bend::isOutward);
+          case NOTCH -> bends.stream().allMatch(CutCloth.Bend::isInward);
+          case TRIM, GRADE -> false;
+        };
+    if (wrong && !bends.isEmpty()) {
+      table.tell(
+          Trouble.edge(Kind.WRONG_BEND, strips.get(0))
+              .in(step)
+              .with(cut.kind() == Act.Cutting.CLIP ? "notch" : "clip"));
+    }
   }
 
   // --- what is left at the end ------------------------------------------------------------------
@@ -241,12 +319,15 @@ final class EdgeWork {
         table.tell(Trouble.seam(Kind.UNSEWN, pass));
       }
     }
+    table.cloth.passes().forEach(this::heldForGood);
     for (Strip strip : table.cloth.strips()) {
       Table.StripState state = table.state(strip);
+      heldForGood(strip, state);
+      leftToFray(strip, state);
       boolean dealt =
           isSewnWhole(strip)
               || state.treated != null
-              || state.applied
+              || (state.applied && table.cloth.folds(strip).isEmpty())
               || (state.finish != null && table.cloth.folds(strip).isEmpty())
               || state.raw;
       if (!dealt) {
@@ -259,6 +340,45 @@ final class EdgeWork {
         Optional<Step> step = Optional.ofNullable(by(strip, state));
         table.tell(step.map(trouble::in).orElse(trouble));
       }
+    }
+  }
+
+  /** Basting comes out again: what it holds is sewn over, or sewn as well. */
+  private void heldForGood(Pass pass) {
+    Step sewn = table.state(pass).sewn;
+    if (sewn == null || !isBasted(sewn)) {
+      return;
+    }
+    boolean held =
+        pass.strips().stream()
+            .anyMatch(
+                strip ->
+                    table.state(strip).treated != null
+                        || table.sewnAlong(strip).stream()
+                            .map(other -> table.state(other).sewn)
+                            .anyMatch(other -> other != null && !isBasted(other)));
+    if (!held) {
+      table.tell(Trouble.seam(Kind.ONLY_BASTED, pass).in(sewn));
+    }
+  }
+
+  private void heldForGood(Strip strip, Table.StripState state) {
+    if (state.treated != null && isBasted(state.treated)) {
+      table.tell(Trouble.edge(Kind.ONLY_BASTED, strip).in(state.treated));
+    }
+  }
+
+  private static boolean isBasted(Step step) {
+    List<Stitch> choices = step.sewing().choices();
+    return !choices.isEmpty()
+        && choices.stream().allMatch(stitch -> stitch.kind() == Stitch.Kind.BASTING);
+  }
+
+  /** A woven edge that is left raw in the open, and nobody says why. */
+  private void leftToFray(Strip strip, Table.StripState state) {
+    boolean woven = table.cloth.cloth(strip.piece()).filter(Fabric.Kind.WOVEN::equals).isPresent();
+    if (state.rawUnsaid != null && woven && state.enclosed == null && !state.surelyFinished) {
+      table.tell(Trouble.edge(Kind.RAW_FRAYS, strip).in(state.rawUnsaid));
     }
   }
 

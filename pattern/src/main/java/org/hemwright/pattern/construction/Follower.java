@@ -24,15 +24,20 @@ final class Follower {
   private final EdgeWork edges;
   private final HeldWork held;
   private final StitchWork stitches;
+  private final TurnWork turns;
+  private final FastenWork fastens;
 
   Follower(CutCloth cloth, List<Step> steps, Making making) {
     table = new Table(cloth, steps);
     pressing = new Pressing(table);
     crossings = new Crossings(table, pressing);
-    sewer = new Sewer(table, pressing, crossings);
+    Rounds rounds = new Rounds(table);
+    sewer = new Sewer(table, pressing, crossings, rounds);
+    turns = new TurnWork(table, pressing, rounds, sewer);
+    fastens = new FastenWork(table, making);
     edges = new EdgeWork(table, crossings, sewer);
-    held = new HeldWork(table, making);
     stitches = new StitchWork(table);
+    held = new HeldWork(table, making, stitches);
   }
 
   List<Trouble> troubles() {
@@ -48,6 +53,7 @@ final class Follower {
     }
     edges.atTheEnd();
     held.atTheEnd();
+    fastens.atTheEnd();
     new WholeMaking(table).atTheEnd();
     return done;
   }
@@ -149,7 +155,7 @@ final class Follower {
         sew(passes());
         edgeStrips().forEach(this::hem);
         held.leave(step, passes());
-        held.casing(casing.holds(), step);
+        held.casing(casing.holds(), step, List.copyOf(strips));
       } else if (act instanceof Act.ThreadThrough thread) {
         name.ifPresent(each -> held.thread(each, thread.opening(), step));
       } else if (act instanceof Act.LayIn) {
@@ -172,7 +178,7 @@ final class Follower {
       } else if (act instanceof Act.Fuse) {
         fuse();
       } else if (act instanceof Act.Fasten fasten) {
-        fasten(fasten);
+        fastens.fasten(fasten, step, work);
       } else if (act instanceof Act.Handle handle) {
         handle(handle.kind());
       }
@@ -249,6 +255,13 @@ final class Follower {
       if (before != null) {
         table.tell(Trouble.about(Kind.SEWN_ALREADY, "", piece + "." + name).in(step).after(before));
       }
+      boolean dart =
+          table.cloth.piece(piece).stream()
+              .flatMap(each -> each.intakes(Intake.Dart.class).stream())
+              .anyMatch(each -> each.name().equals(name));
+      if (dart && !table.markedIntakes.contains(piece + "." + name)) {
+        table.tell(Trouble.about(Kind.DART_UNMARKED, "", piece + "." + name).in(step));
+      }
     }
 
     // --- lines of stitching ---------------------------------------------------------------------
@@ -258,9 +271,10 @@ final class Follower {
         case TOPSTITCH, UNDERSTITCH -> {
           passes().forEach(this::needsSewn);
           if (line == Act.Line.UNDERSTITCH) {
-            passes().forEach(pass -> sewer.turnInside(pass, step));
+            passes().forEach(pass -> turns.turnInside(pass, step));
           } else {
             passes().forEach(pass -> stitches.sewn(pass, step));
+            passes().forEach(this::needsPressed);
             edgeStrips().forEach(strip -> stitches.stitched(strip, step));
             edgeStrips().forEach(this::needsDone);
           }
@@ -268,13 +282,18 @@ final class Follower {
         case STAYSTITCH -> {
           allStrips().forEach(this::needsFree);
           allStrips().forEach(strip -> stitches.stitched(strip, step));
+          allStrips().forEach(strip -> edges.insideAllowance(strip, step));
         }
         case BASTE, EASE, GATHER -> {
           passes().forEach(this::needsUnsewn);
+          passes().stream()
+              .filter(pass -> pass.isWithinOnePart() && !table.cloth.isPlaced(pass))
+              .forEach(pass -> sewer.foldedFirst(pass, step));
           edgeStrips().forEach(this::needsFree);
           takeIn();
           if (line == Act.Line.GATHER) {
             allStrips().forEach(this::gathered);
+            edgeStrips().forEach(this::hasMore);
           }
         }
       }
@@ -291,6 +310,29 @@ final class Follower {
               .filter(each -> each.edge().equals(strip.edge()))
               .toList()) {
         table.takenIn.putIfAbsent(strip.piece() + "." + gathers.name(), step);
+      }
+    }
+
+    /** What is gathered has something to draw up: gathers, or more length than its mate. */
+    private void hasMore(Strip strip) {
+      boolean gathers =
+          table.cloth.piece(strip.piece()).stream()
+              .flatMap(piece -> piece.intakes(Intake.Gathers.class).stream())
+              .anyMatch(each -> each.edge().equals(strip.edge()));
+      if (!gathers && !stitches.isLonger(strip)) {
+        table.tell(Trouble.edge(Kind.NOTHING_GATHERED, strip).in(step));
+      }
+    }
+
+    /** Topstitching holds allowances as they were pressed. */
+    private void needsPressed(Pass pass) {
+      boolean lies =
+          table.state(pass).pressed != null
+              || table.cloth.isPlaced(pass)
+              || pass.parts().stream().anyMatch(table.turnedOut::containsKey)
+              || pass.strips().stream().anyMatch(strip -> table.state(strip).enclosed != null);
+      if (table.isSewn(pass) && !lies) {
+        table.tell(Trouble.seam(Kind.TOPSTITCH_UNPRESSED, pass).in(step));
       }
     }
 
@@ -382,8 +424,8 @@ final class Follower {
 
     private void fold() {
       for (Part part : parts()) {
-        Step before = table.folded.putIfAbsent(part, step);
-        if (before != null) {
+        Step before = table.folded.put(part, step);
+        if (before != null && isSameFold(before)) {
           table.tell(
               Trouble.about(Kind.SEWN_ALREADY, "piece", part.piece()).in(step).after(before));
         }
@@ -396,8 +438,23 @@ final class Follower {
       }
     }
 
+    /** Whether it folds as this step does; a fold that is pressed in may be turned over later. */
+    private boolean isSameFold(Step other) {
+      return other.act() instanceof Act.Fold one
+          && step.act() instanceof Act.Fold here
+          && one.wrongSidesTogether() == here.wrongSidesTogether();
+    }
+
     private void fuse() {
       for (Part part : parts()) {
+        Step fused = table.fused.putIfAbsent(part, step);
+        Step folded = table.folded.get(part);
+        if (fused != null) {
+          table.tell(Trouble.about(Kind.SEWN_ALREADY, "piece", part.piece()).in(step).after(fused));
+        } else if (folded != null) {
+          table.tell(Trouble.about(Kind.FUSED_LATE, "piece", part.piece()).in(step).after(folded));
+          return;
+        }
         for (Strip strip : table.cloth.strips(part)) {
           for (Pass pass : table.sewnAlong(strip)) {
             Step before = table.state(pass).sewn;
@@ -409,40 +466,9 @@ final class Follower {
       }
     }
 
-    private void fasten(Act.Fasten fasten) {
-      passes().forEach(this::needsSewn);
-      for (Work each : work) {
-        if (each instanceof Work.OfMark mark) {
-          List<Pass> along =
-              table.cloth.passes().stream()
-                  .filter(
-                      pass ->
-                          pass.strips().stream()
-                              .anyMatch(strip -> strip.text().equals(mark.text())))
-                  .toList();
-          along.forEach(this::needsSewn);
-        }
-      }
-      if (fasten.kind() == Act.Fastening.BUTTON) {
-        boolean before = table.buttonholes > 0;
-        boolean later =
-            table.steps.stream()
-                .anyMatch(
-                    each ->
-                        each.act() instanceof Act.Fasten other
-                            && other.kind() == Act.Fastening.BUTTONHOLE);
-        if (!before && later) {
-          table.tell(Trouble.about(Kind.BUTTON_FIRST, "step", step.id()).in(step));
-        }
-        table.buttons += fasten.count();
-      } else if (fasten.kind() == Act.Fastening.BUTTONHOLE) {
-        table.buttonholes += fasten.count();
-      }
-    }
-
     private void handle(Act.Handling kind) {
       switch (kind) {
-        case TURN_OUT -> parts().forEach(part -> sewer.turnOut(part, step));
+        case TURN_OUT -> parts().forEach(part -> turns.turnOut(part, step));
         case TRY_ON -> held.tryOn(step);
         case MARK -> mark();
         case PIN -> passes().forEach(this::needsUnsewn);
@@ -456,6 +482,13 @@ final class Follower {
 
     private void mark() {
       for (Work each : work) {
+        if (each instanceof Work.OfIntake) {
+          table.markedIntakes.add(each.text());
+        } else if (each instanceof Work.OfPiece piece) {
+          table.cloth.piece(piece.piece()).stream()
+              .flatMap(whole -> whole.intakes().stream())
+              .forEach(intake -> table.markedIntakes.add(piece.piece() + "." + intake.name()));
+        }
         for (Pass pass : table.cloth.passes()) {
           for (Strip strip : pass.strips()) {
             boolean meant =
@@ -477,6 +510,7 @@ final class Follower {
 
     private void own(Act.Own own) {
       List<Pass> passes = new ArrayList<>();
+      List<Pass> finished = new ArrayList<>();
       for (Act.Dealing dealing : own.deals()) {
         List<Pass> seam =
             dealing.work() instanceof Work.OfSeam named
@@ -490,7 +524,7 @@ final class Follower {
             edge.forEach(strip -> edges.bind(strip, step));
           }
           case FINISHING -> {
-            seam.forEach(pass -> edges.finish(pass, step, true));
+            finished.addAll(seam);
             edge.forEach(strip -> edges.finish(strip, step));
             if (dealing.work() instanceof Work.OfPiece piece) {
               table.cloth.parts(piece).stream()
@@ -509,6 +543,8 @@ final class Follower {
         }
       }
       sew(passes);
+      // A French seam, say, is sewn and finished by one step.
+      finished.forEach(pass -> edges.finish(pass, step, true));
     }
   }
 
@@ -527,10 +563,6 @@ final class Follower {
                           && handle.kind() == Act.Handling.TEST);
       if (knit && !tested && !table.steps.isEmpty()) {
         table.tell(Trouble.about(Kind.NO_TEST, "", "make").in(table.steps.get(0)));
-      }
-      if (table.buttonholes > 0 && table.buttonholes != table.buttons) {
-        table.tell(
-            Trouble.about(Kind.BUTTON_COUNT, "", "make").values(table.buttons, table.buttonholes));
       }
       for (Piece piece : table.cloth.pieces().values()) {
         for (Intake intake : piece.intakes()) {

@@ -7,18 +7,23 @@ import org.hemwright.pattern.construction.Trouble.Kind;
 import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Cord;
 import org.hemwright.pattern.make.Making;
+import org.hemwright.pattern.make.Sewing;
 import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.measure.LayerWalk;
 import org.hemwright.pattern.seam.Elastic;
+import org.jspecify.annotations.Nullable;
 
 /** Openings, and the elastics and cords that go in at them. */
 final class HeldWork {
   private final Table table;
   private final Making making;
+  private final StitchWork stitches;
 
-  HeldWork(Table table, Making making) {
+  HeldWork(Table table, Making making, StitchWork stitches) {
     this.table = table;
     this.making = making;
+    this.stitches = stitches;
   }
 
   /** The piece that holds an elastic or a cord. */
@@ -34,8 +39,20 @@ final class HeldWork {
 
   void leave(Step step, List<Pass> passes) {
     for (Step.Opening opening : step.leaves()) {
-      table.openings.put(
-          opening.name(), new Table.Opening(step, passes, table.mm(opening.length())));
+      OptionalDouble length = table.mm(opening.length());
+      table.openings.put(opening.name(), new Table.Opening(step, passes, length));
+      OptionalDouble room =
+          passes.stream()
+              .map(pass -> pass.join().layers().get(0))
+              .mapToDouble(layer -> LayerWalk.length(layer, table.cloth.sized()))
+              .max();
+      if (length.isPresent() && room.isPresent() && length.getAsDouble() > room.getAsDouble()) {
+        table.tell(
+            Trouble.about(Kind.OPENING_LONG, "opening", opening.name())
+                .in(step)
+                .with(passes.get(0).seam().name())
+                .values(length.getAsDouble(), room.getAsDouble()));
+      }
     }
   }
 
@@ -95,6 +112,8 @@ final class HeldWork {
   void thread(String name, String through, Step step) {
     Table.Held held = table.held(name);
     Optional<Table.Opening> opening = open(through, step);
+    once(name, held.in, step);
+    opening.ifPresent(left -> leadsIn(name, through, left, step));
     if (held.joined != null) {
       table.tell(Trouble.about(Kind.JOINED_FIRST, word(name), name).in(step).after(held.joined));
     }
@@ -116,6 +135,35 @@ final class HeldWork {
     }
     in(held, step);
     held.opening = Optional.of(through);
+  }
+
+  /** An elastic goes in once, and its ends are joined once. */
+  private void once(String name, @Nullable Step before, Step step) {
+    if (before != null) {
+      table.tell(Trouble.about(Kind.HELD_TWICE, word(name), name).in(step).after(before));
+    }
+  }
+
+  /** An opening leads into the piece that holds what is drawn in. */
+  private void leadsIn(String name, String through, Table.Opening opening, Step step) {
+    Optional<String> piece = piece(name);
+    boolean leads =
+        opening.passes.isEmpty()
+            ? opening.left.work().stream()
+                .anyMatch(
+                    work ->
+                        work instanceof Work.OfEdge edge
+                            && piece.filter(edge.piece()::equals).isPresent())
+            : opening.passes.stream()
+                .flatMap(pass -> pass.parts().stream())
+                .anyMatch(part -> piece.filter(part.piece()::equals).isPresent());
+    if (piece.isPresent() && !leads) {
+      table.tell(
+          Trouble.about(Kind.WRONG_OPENING, word(name), name)
+              .in(step)
+              .after(opening.left)
+              .with(through));
+    }
   }
 
   private static void in(Table.Held held, Step step) {
@@ -146,22 +194,69 @@ final class HeldWork {
                     .in(step)
                     .after(before)
                     .with(name)));
+    once(name, held.in, step);
     in(held, step);
     held.laid = true;
   }
 
-  void casing(String name, Step step) {
+  void casing(String name, Step step, List<Strip> strips) {
     Table.Held held = table.held(name);
     if (held.casing == null) {
       held.casing = step;
+    }
+    Optional<String> piece = piece(name);
+    if (piece.isPresent() && strips.stream().map(Strip::piece).noneMatch(piece.get()::equals)) {
+      table.tell(Trouble.about(Kind.WRONG_CASING, word(name), name).in(step).with(piece.get()));
+    }
+    wideEnough(name, step, strips);
+    if (held.laid && isRing(name) && held.tried == null) {
+      table.tell(Trouble.about(Kind.LAID_UNTRIED, "elastic", name).in(step));
+    }
+  }
+
+  /** A turned edge is stitched so far from its fold that the elastic lies flat in it. */
+  private void wideEnough(String name, Step step, List<Strip> strips) {
+    Optional<Elastic> elastic = elastic(name);
+    Optional<Sewing.Distance> distance = step.sewing().distance();
+    if (elastic.isEmpty() || distance.isEmpty()) {
+      return;
+    }
+    OptionalDouble at = table.mm(distance.get().amount());
+    for (Strip strip : strips) {
+      List<Double> folds = table.cloth.folds(strip);
+      if (at.isPresent() && !folds.isEmpty() && table.cloth.passesOf(strip).isEmpty()) {
+        boolean fromFold = distance.get().from() == Sewing.Distance.From.FOLD;
+        boolean fromRaw = distance.get().from() == Sewing.Distance.From.RAW_EDGE;
+        double room = fromFold ? at.getAsDouble() : folds.get(0) - at.getAsDouble();
+        if ((fromFold || fromRaw) && room < elastic.get().width()) {
+          table.tell(
+              Trouble.about(Kind.CASING_NARROW, "elastic", name)
+                  .in(step)
+                  .at(strip)
+                  .values(room, elastic.get().width()));
+          return;
+        }
+      }
     }
   }
 
   void apply(String name, List<Strip> strips, Step step) {
     Table.Held held = table.held(name);
+    for (Strip strip : strips) {
+      Step treated = table.state(strip).treated;
+      if (treated != null) {
+        table.late(Kind.SEWN_ALREADY, strip, step, treated);
+      } else if (held.joined != null && !stitches.isRoundYet(strip)) {
+        table.tell(Trouble.edge(Kind.APPLIED_FLAT, strip).in(step).after(held.joined).with(name));
+      }
+      table.state(strip).applied = true;
+    }
+    boolean round = strips.stream().anyMatch(stitches::isClosedRound);
+    if (isRing(name) && round && held.joined == null) {
+      table.tell(Trouble.about(Kind.APPLIED_APART, "elastic", name).in(step));
+    }
     in(held, step);
     held.applied = true;
-    strips.forEach(strip -> table.state(strip).applied = true);
   }
 
   void joinEnds(String name, Step step) {
@@ -179,13 +274,14 @@ final class HeldWork {
                     .in(step)
                     .after(before)
                     .with(name)));
+    once(name, held.joined, step);
     held.joined = step;
   }
 
   /** Everything that is in and not yet closed has been tried on. */
   void tryOn(Step step) {
     for (Table.Held held : table.held.values()) {
-      if (held.in != null && held.tried == null) {
+      if ((held.in != null || held.joined != null) && held.tried == null) {
         held.tried = step;
       }
     }
@@ -202,7 +298,32 @@ final class HeldWork {
                 .values(longest, opening.length.getAsDouble()));
       }
     }
+    if (opening != null) {
+      inReach(name, opening, step);
+    }
     close(name, step);
+  }
+
+  /** A zip goes in before the edge at its end is faced or shut in a band. */
+  private void inReach(String name, Table.Opening opening, Step step) {
+    for (Pass pass : opening.passes) {
+      for (Strip strip : pass.strips()) {
+        for (boolean begins : new boolean[] {true, false}) {
+          Step shut =
+              table
+                  .cloth
+                  .beside(strip, begins)
+                  .map(table::state)
+                  .map(state -> state.enclosed)
+                  .orElse(null);
+          if (shut != null && !(shut.act() instanceof Act.Hem)) {
+            table.tell(
+                Trouble.about(Kind.ZIP_LATE, "opening", name).in(step).after(shut).at(strip));
+            return;
+          }
+        }
+      }
+    }
   }
 
   void atTheEnd() {

@@ -56,9 +56,22 @@ final class Pressing {
         table.tell(Trouble.seam(Kind.PRESS_UNCLEAR, pass).in(step));
       }
     }
+    otherWay(pass, direction, step);
     state.pressed = step;
     state.direction = Optional.of(direction);
     state.own.clear();
+  }
+
+  /** Allowances that lie to one side are not pressed to the other later. */
+  private void otherWay(Pass pass, PressDirection direction, Step step) {
+    Table.PassState state = table.state(pass);
+    Set<Part> before = state.direction.map(way -> side(pass, way)).orElse(Set.of());
+    Set<Part> after = side(pass, direction);
+    boolean turned =
+        !before.isEmpty() && !after.isEmpty() && before.stream().noneMatch(after::contains);
+    if (turned && state.pressed != null) {
+      table.tell(Trouble.seam(Kind.PRESSED_OTHER_WAY, pass).in(step).after(state.pressed));
+    }
   }
 
   /** Turns one strip's allowance another way than the rest of its seam. */

@@ -1,12 +1,11 @@
 package org.hemwright.pattern.construction;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
-import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.construction.Corners.Corner;
 import org.hemwright.pattern.construction.Trouble.Kind;
 import org.hemwright.pattern.make.Act;
@@ -21,22 +20,25 @@ import org.hemwright.pattern.seam.Seam;
 
 /** Sews seams. */
 final class Sewer {
-  /** An edge looks away from another where it lies less than 60 degrees off. */
-  private static final double FACING = -0.5;
+  /** A row of stitching may lie this far off the line that it is meant for (mm). */
+  private static final double OFF = 1;
 
   private final Table table;
   private final Pressing pressing;
   private final Crossings crossings;
+  private final Rounds rounds;
 
-  Sewer(Table table, Pressing pressing, Crossings crossings) {
+  Sewer(Table table, Pressing pressing, Crossings crossings, Rounds rounds) {
     this.table = table;
     this.pressing = pressing;
     this.crossings = crossings;
+    this.rounds = rounds;
   }
 
   /** Sews passes; those of one step that lie on each other, as its act says. */
   void sew(List<Pass> passes, Step step) {
     boolean lapped = isLapped(step);
+    liesTogether(passes, step);
     for (Pass pass : passes) {
       Step before = table.state(pass).sewn;
       if (before != null) {
@@ -46,6 +48,7 @@ final class Sewer {
       isThere(pass, step);
       isFree(pass, step, lapped);
       isFlat(pass, step);
+      onLine(pass, step, lapped);
       crossings.cross(pass, step);
     }
     boolean overlocked = !step.sewing().choices().isEmpty() && always(step.sewing());
@@ -71,6 +74,15 @@ final class Sewer {
 
   static boolean isOnePass(Step step) {
     return step.act() instanceof Act.Attach || (step.act() instanceof Act.Sew sew && sew.onePass());
+  }
+
+  /** Whether it sews seams: on the machine, by hand, in a casing. */
+  static boolean sews(Step step) {
+    return step.act() instanceof Act.Sew
+        || step.act() instanceof Act.Attach
+        || step.act() instanceof Act.SetIn
+        || step.act() instanceof Act.HandSew
+        || step.act() instanceof Act.FormCasing;
   }
 
   /** Whether the stitching lies on top, at the edge of what it holds down. */
@@ -115,6 +127,52 @@ final class Sewer {
 
   // --- what must be so before -------------------------------------------------------------------
 
+  /** Seams that are sewn in one pass have a layer in common. */
+  private void liesTogether(List<Pass> passes, Step step) {
+    if (!isOnePass(step)) {
+      return;
+    }
+    for (Pass pass : passes) {
+      boolean others = passes.stream().anyMatch(other -> !other.seam().equals(pass.seam()));
+      boolean together =
+          passes.stream()
+              .filter(other -> !other.seam().equals(pass.seam()))
+              .anyMatch(other -> other.strips().stream().anyMatch(pass.strips()::contains));
+      if (others && !together) {
+        table.tell(Trouble.seam(Kind.NOT_TOGETHER, pass).in(step));
+        return;
+      }
+    }
+  }
+
+  /** A distance that the step states is that of the seam line, or catches what is turned under. */
+  private void onLine(Pass pass, Step step, boolean lapped) {
+    Optional<Sewing.Distance> distance = step.sewing().distance();
+    OptionalDouble at =
+        distance.map(each -> table.mm(each.amount())).orElse(OptionalDouble.empty());
+    if (at.isEmpty()) {
+      return;
+    }
+    boolean raw = distance.orElseThrow().from() == Sewing.Distance.From.RAW_EDGE;
+    for (Strip strip : pass.strips()) {
+      double allowance = table.cloth.allowance(strip);
+      if (allowance <= 0) {
+        continue;
+      }
+      if (raw && StrictMath.abs(at.getAsDouble() - allowance) > OFF) {
+        Trouble trouble = Trouble.seam(Kind.OFF_SEAM_LINE, pass).in(step).at(strip);
+        table.tell(trouble.values(at.getAsDouble(), allowance));
+        return;
+      }
+      boolean under = lapped && table.state(strip).turned != null;
+      if (under && at.getAsDouble() > allowance - OFF) {
+        Trouble trouble = Trouble.edge(Kind.MISSES_ALLOWANCE, strip).in(step);
+        table.tell(trouble.values(at.getAsDouble(), allowance));
+        return;
+      }
+    }
+  }
+
   /** The edges of a layer hang together, and layers are all round or all flat. */
   private void isThere(Pass pass, Step step) {
     boolean whole = true;
@@ -133,11 +191,14 @@ final class Sewer {
       }
     }
     if (whole && !table.cloth.isPlaced(pass)) {
-      Set<Boolean> rounds = new HashSet<>();
+      Set<Boolean> rounded = new HashSet<>();
       pass.join()
           .layers()
-          .forEach(layer -> table.cloth.round(layer, table.corners).ifPresent(rounds::add));
-      if (rounds.size() > 1) {
+          .forEach(layer -> table.cloth.round(layer, table.corners).ifPresent(rounded::add));
+      if (rounded.equals(Set.of(false)) && step.act() instanceof Act.SetIn) {
+        EdgePlace end = pass.join().layers().get(0).run().get(0);
+        table.tell(Trouble.seam(Kind.SET_IN_FLAT, pass).in(step).with(missing(end)));
+      } else if (rounded.size() > 1) {
         Seam.Layer flat =
             pass.join().layers().stream()
                 .filter(layer -> !table.cloth.round(layer, table.corners).orElse(true))
@@ -196,7 +257,7 @@ final class Sewer {
   }
 
   /** A band is joined to a ring first, then folded, then sewn to itself. */
-  private void foldedFirst(Pass pass, Step step) {
+  void foldedFirst(Pass pass, Step step) {
     Part part = pass.parts().get(0);
     if (isFoldedEnd(pass)) {
       if (!table.folded.containsKey(part)) {
@@ -282,7 +343,7 @@ final class Sewer {
   private void isFlat(Pass pass, Step step) {
     for (Strip line : pass.strips()) {
       if (table.cloth.isLine(line)) {
-        Optional<Pass> closes = closing(line.part());
+        Optional<Pass> closes = rounds.closing(line.part());
         if (closes.isPresent()) {
           Step before = table.state(closes.get()).sewn;
           Trouble trouble =
@@ -291,47 +352,6 @@ final class Sewer {
         }
       }
     }
-  }
-
-  /** The later of two seams that bring opposite edges of a part together to a round. */
-  private Optional<Pass> closing(Part part) {
-    for (Pass pass : passesOn(part)) {
-      List<Strip> ends = pass.strips();
-      boolean tube = pass.isWithinOnePart() && ends.size() == 2 && joinsParts(pass);
-      if (tube && !table.folded.containsKey(part) && face(ends.get(0), ends.get(1))) {
-        return Optional.of(pass);
-      }
-    }
-    List<Strip> strips =
-        table.cloth.strips(part).stream()
-            .filter(strip -> table.sewnAlong(strip).stream().anyMatch(this::joinsParts))
-            .toList();
-    for (Strip one : strips) {
-      for (Strip other : strips) {
-        if (face(one, other)) {
-          Set<Part> met = new HashSet<>(partners(one, part));
-          met.retainAll(partners(other, part));
-          if (!met.isEmpty()) {
-            return table.sewnAlong(other).stream().filter(this::joinsParts).findFirst();
-          }
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  private boolean joinsParts(Pass pass) {
-    return !table.cloth.isPlaced(pass);
-  }
-
-  private Set<Part> partners(Strip strip, Part part) {
-    Set<Part> met = new HashSet<>();
-    for (Pass pass : table.sewnAlong(strip)) {
-      if (joinsParts(pass)) {
-        pass.parts().stream().filter(other -> !other.equals(part)).forEach(met::add);
-      }
-    }
-    return met;
   }
 
   // --- what is so after -------------------------------------------------------------------------
@@ -358,7 +378,7 @@ final class Sewer {
       }
     }
     for (Part part : over) {
-      for (Pass under : passesOn(part)) {
+      for (Pass under : rounds.passesOn(part)) {
         Optional<Boolean> open =
             table.state(under).direction.map(PressDirection.Open.class::isInstance);
         boolean toward =
@@ -375,86 +395,10 @@ final class Sewer {
     }
   }
 
-  private List<Pass> passesOn(Part part) {
-    return table.cloth.passesOn(part).stream().filter(table::isSewn).toList();
-  }
-
   void enclose(Strip strip, Step step) {
     Table.StripState state = table.state(strip);
     if (state.enclosed == null && !table.cloth.isLine(strip)) {
       state.enclosed = step;
     }
-  }
-
-  /**
-   * Stitching a facing to the allowances turns it to the inside: its seam, and the seams of all
-   * that hangs on it, come to lie between it and the outer cloth.
-   */
-  void turnInside(Pass pass, Step step) {
-    Set<Part> toward =
-        table.state(pass).direction.map(way -> pressing.side(pass, way)).orElse(Set.of());
-    Set<Part> inner = new LinkedHashSet<>();
-    Set<Part> outer = new HashSet<>();
-    for (Seam.Layer layer : pass.join().layers()) {
-      List<Part> parts = layer.run().stream().map(Part::of).toList();
-      (parts.stream().anyMatch(toward::contains) ? inner : outer).addAll(parts);
-    }
-    if (inner.isEmpty() || inner.stream().anyMatch(outer::contains)) {
-      return;
-    }
-    List<Part> left = new ArrayList<>(inner);
-    while (!left.isEmpty()) {
-      for (Pass other : passesOn(left.remove(left.size() - 1))) {
-        if (other.parts().stream().noneMatch(outer::contains)) {
-          other.strips().forEach(strip -> enclose(strip, step));
-          other.parts().stream().filter(inner::add).forEach(left::add);
-        }
-      }
-    }
-    pass.strips().forEach(strip -> enclose(strip, step));
-    table.inside.addAll(inner);
-  }
-
-  /**
-   * Turns a part right side out: the seams round it come to lie inside, but for those of a tube
-   * that is open at both its ends, as a leg is. What two like copies hold between them lies inside.
-   */
-  void turnOut(Part part, Step step) {
-    List<Pass> round = passesOn(part);
-    if (round.isEmpty()) {
-      table.tell(Trouble.about(Kind.NOT_SEWN_YET, "piece", part.piece()).in(step));
-    }
-    boolean tube = isTube(part);
-    round.stream()
-        .filter(pass -> !tube || isBetweenLikes(pass, part))
-        .flatMap(pass -> pass.strips().stream())
-        .forEach(strip -> enclose(strip, step));
-    table.turnedOut.putIfAbsent(part, step);
-  }
-
-  /**
-   * Whether a pass holds something between two copies of a piece, as the back between two yokes.
-   */
-  private static boolean isBetweenLikes(Pass pass, Part part) {
-    return pass.join().layers().size() > 2
-        && pass.parts().stream().filter(other -> other.piece().equals(part.piece())).count() > 1;
-  }
-
-  private boolean isTube(Part part) {
-    List<Strip> open =
-        table.cloth.strips(part).stream()
-            .filter(strip -> table.sewnAlong(strip).isEmpty())
-            .toList();
-    return closing(part).isPresent()
-        && open.stream().anyMatch(one -> open.stream().anyMatch(other -> face(one, other)));
-  }
-
-  /** Whether who leaves an edge squarely into the cloth comes to the other, and back. */
-  private boolean face(Strip one, Strip other) {
-    Vector across = table.cloth.middle(other).minus(table.cloth.middle(one));
-    double wide = across.length();
-    return wide > 0
-        && table.cloth.outward(one).dot(across) < FACING * wide
-        && table.cloth.outward(other).dot(across) > -FACING * wide;
   }
 }

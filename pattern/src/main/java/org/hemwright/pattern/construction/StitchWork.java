@@ -81,7 +81,39 @@ final class StitchWork {
    * is sewn.
    */
   private boolean isRound(Strip strip) {
-    Corners corners = table.finished;
+    return isRound(strip, table.finished);
+  }
+
+  /** Whether it closes to a round by now, where it will when all is sewn. */
+  boolean isRoundYet(Strip strip) {
+    return !isRound(strip) || isRound(strip, table.corners);
+  }
+
+  /** Whether an edge, with those that go on from it, is a round by now. */
+  boolean isClosedRound(Strip strip) {
+    return isRound(strip, table.corners);
+  }
+
+  /** Whether a seam sews the layer that a strip lies in to a shorter one. */
+  boolean isLonger(Strip strip) {
+    for (Pass pass : table.cloth.passesOf(strip)) {
+      double own = 0;
+      double least = Double.POSITIVE_INFINITY;
+      for (Seam.Layer layer : pass.join().layers()) {
+        double length = LayerWalk.length(layer, table.cloth.sized());
+        least = StrictMath.min(least, length);
+        if (layer.run().stream().map(Strip::of).anyMatch(strip::equals)) {
+          own = StrictMath.max(own, length);
+        }
+      }
+      if (own > least + OFF) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isRound(Strip strip, Corners corners) {
     List<Strip> alike =
         table.cloth.strips().stream().filter(each -> each.edge().equals(strip.edge())).toList();
     List<Strip> walked = new ArrayList<>(List.of(strip));

@@ -50,8 +50,11 @@ final class Table {
   /** Whether something has been stitched. */
   boolean sewnOnce;
 
-  int buttons;
-  int buttonholes;
+  /** Darts and pleats whose lines are carried over to the cloth, as {@code piece.name}. */
+  final Set<String> markedIntakes = new HashSet<>();
+
+  /** The parts that interfacing is fused to. */
+  final Map<Part, Step> fused = new HashMap<>();
 
   final Set<Trouble> troubles = new LinkedHashSet<>();
 
@@ -64,6 +67,9 @@ final class Table {
     @Nullable Step enclosed;
     @Nullable Step turned;
     boolean raw;
+
+    /** The step that leaves it raw and does not say why. */
+    @Nullable Step rawUnsaid;
   }
 
   /** What is known of one pass. */
