@@ -125,10 +125,10 @@ final class BookletCommand extends FolderCommand {
     List<Finding> problems = new ArrayList<>();
     SortedMap<String, String> forms = new TreeMap<>();
     for (Path form : feedback) {
-      new GivenFile(form).text(problems).ifPresent(text -> forms.put(form.toString(), text));
+      new GivenFile(form).form(problems).ifPresent(text -> forms.put(form.toString(), text));
     }
-    Feedback read = making.feedback(forms);
-    problems.addAll(read.findings());
+    Feedback read = making.feedback(forms).after(problems);
+    problems = read.findings();
     if (json()) {
       answer(FeedbackReport.json(read, job.tell().wording()));
     } else {

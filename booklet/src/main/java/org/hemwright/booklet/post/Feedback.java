@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
@@ -17,6 +18,7 @@ import org.hemwright.pattern.finding.Origin;
 import org.hemwright.pattern.measure.Measurements;
 import org.hemwright.pattern.quantity.Length;
 import org.hemwright.pattern.quantity.LengthUnit;
+import org.hemwright.pattern.quantity.Quantity;
 import org.hemwright.pattern.quantity.Reading;
 
 /**
@@ -34,10 +36,37 @@ public record Feedback(
     List<Finding> findings) {
   private static final double METRE = 1000;
 
+  /** The side of the large test square (mm), and how far a printer may be off (mm). */
+  private static final double SQUARE = 100;
+
+  private static final double SQUARE_OFF = 1;
+
+  /** What the form asks beside measurements, cloth and steps. */
+  private static final Set<String> FIELDS =
+      Set.of(
+          "tester",
+          "version",
+          "size",
+          "view",
+          "machine",
+          "paper",
+          "scale",
+          "alterations",
+          "time",
+          "photos",
+          "remarks");
+
   public Feedback {
     measured = List.copyOf(measured);
     cloth = List.copyOf(cloth);
     findings = List.copyOf(findings);
+  }
+
+  /** The same, told after what was found before the forms were read. */
+  public Feedback after(List<Finding> before) {
+    List<Finding> all = new ArrayList<>(before);
+    all.addAll(findings);
+    return new Feedback(measured, cloth, problems, all);
   }
 
   /**
@@ -120,6 +149,10 @@ public record Feedback(
 
     void read(String file, String text) {
       Map<String, Answer> answers = new LinkedHashMap<>();
+      if (text.isBlank()) {
+        findings.add(Finding.fail("feedback-empty", file).at(new Origin(file, 1, 1)).build());
+        return;
+      }
       List<CsvRow> rows = CsvRow.all(text);
       if (rows.stream().noneMatch(row -> row.cells().size() >= 3)) {
         findings.add(Finding.fail("feedback-columns", file).at(new Origin(file, 1, 1)).build());
@@ -127,21 +160,29 @@ public record Feedback(
       }
       for (CsvRow row : rows) {
         if (row.cells().size() >= 3 && !row.cells().get(2).isBlank()) {
-          answers.put(
-              row.cells().get(0).strip(),
-              new Answer(row.cells().get(2).strip(), new Origin(file, row.line(), 1)));
+          Answer answer = new Answer(row.cells().get(2).strip(), new Origin(file, row.line(), 1));
+          Answer before = answers.putIfAbsent(row.cells().get(0).strip(), answer);
+          if (before != null) {
+            findings.add(
+                Finding.fail("feedback-twice", row.cells().get(0).strip())
+                    .with("first", before.text())
+                    .with("second", answer.text())
+                    .with("line", String.valueOf(before.origin().line()))
+                    .at(answer.origin())
+                    .build());
+          }
         }
       }
       Answer none = new Answer("", new Origin(file, 1, 1));
       String tester = answers.getOrDefault("tester", none).text();
       Answer size = answers.getOrDefault("size", none);
-      if (telling.run().size(size.text()).isEmpty()) {
+      boolean sized = telling.run().size(size.text()).isPresent();
+      if (!sized) {
         findings.add(
             Finding.fail("feedback-size", size.text())
                 .with("there", Argument.of(telling.sizeNames()))
                 .at(size.origin())
                 .build());
-        return;
       }
       Answer version = answers.getOrDefault("version", none);
       String current = telling.run().pattern().details().version();
@@ -152,8 +193,26 @@ public record Feedback(
                 .at(version.origin())
                 .build());
       }
-      String view = view(answers.getOrDefault("view", none));
-      answers.forEach((field, answer) -> take(field, answer, tester, size.text(), view, answers));
+      String view =
+          sized || answers.containsKey("view") ? view(answers.getOrDefault("view", none)) : "";
+      scale(answers);
+      String of = sized ? size.text() : "";
+      answers.forEach((field, answer) -> take(field, answer, tester, of, view, answers));
+    }
+
+    /** A sheet that was printed in another scale makes every other number worthless. */
+    private void scale(Map<String, Answer> answers) {
+      Answer answer = answers.get("scale");
+      OptionalDouble mm = answer == null ? OptionalDouble.empty() : length(answer);
+      if (answer != null
+          && mm.isPresent()
+          && StrictMath.abs(mm.getAsDouble() - SQUARE) > SQUARE_OFF) {
+        findings.add(
+            Finding.warn("feedback-scale", answer.text())
+                .with("square", Argument.of(Quantity.length(SQUARE)))
+                .at(answer.origin())
+                .build());
+      }
     }
 
     private String view(Answer said) {
@@ -181,7 +240,11 @@ public record Feedback(
       if (parts[0].equals("finished") && parts.length == 2) {
         OptionalDouble mm = length(answer);
         Optional<Double> predicted = predicted(view, parts[1], size);
-        if (mm.isPresent() && !view.isEmpty() && predicted.isEmpty()) {
+        if (mm.isPresent() && mm.getAsDouble() <= 0) {
+          findings.add(Finding.fail("feedback-length", answer.text()).at(answer.origin()).build());
+          return;
+        }
+        if (mm.isPresent() && !view.isEmpty() && !size.isEmpty() && predicted.isEmpty()) {
           findings.add(Finding.warn("feedback-level", parts[1]).at(answer.origin()).build());
         }
         if (mm.isPresent() && predicted.isPresent()) {
@@ -194,7 +257,7 @@ public record Feedback(
         if (width == null) {
           findings.add(Finding.warn("feedback-width", parts[1]).at(answer.origin()).build());
         }
-        if (used.isPresent() && wide.isPresent()) {
+        if (used.isPresent() && wide.isPresent() && !size.isEmpty()) {
           cloth.add(
               new Used(
                   tester,
@@ -212,12 +275,25 @@ public record Feedback(
         } else {
           known.add(new Problem(tester, size, answer.text()));
         }
+      } else if (parts[0].equals("body") && parts.length == 2) {
+        length(answer);
+      } else if (!isKnown(field, parts)) {
+        findings.add(Finding.warn("feedback-field", field).at(answer.origin()).build());
       }
+    }
+
+    /** A field of the form that is read as it stands, or read with another. */
+    private static boolean isKnown(String field, String[] parts) {
+      boolean cloth = parts[0].equals("cloth") && parts.length == 3;
+      return FIELDS.contains(field)
+          || field.equals("field")
+          || (cloth && (parts[2].equals("what") || parts[2].equals("width")));
     }
 
     /** A length as people write it, metres and yards too; centimetres where no unit is said. */
     private OptionalDouble length(Answer answer) {
-      String text = answer.text().replace(',', '.').strip();
+      String text =
+          answer.text().replace(',', '.').strip().replaceAll(" ?[\"\u2033\u201d]$", " in");
       if (text.matches("([0-9]+(\\.[0-9]*)?|\\.[0-9]+) ?m")) {
         return OptionalDouble.of(METRE * Double.parseDouble(text.replaceAll("[^0-9.]", "")));
       }

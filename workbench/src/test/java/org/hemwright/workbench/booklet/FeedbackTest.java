@@ -127,6 +127,55 @@ class FeedbackTest {
   }
 
   @Test
+  void everyFaultOfAFormIsToldAtOnce() {
+    Feedback read =
+        read(
+            Map.of(
+                "size", "99",
+                "view", "C",
+                "version", "0.9",
+                "scale", "9.7 cm",
+                "body.hip", "a lot",
+                "finished.hip", "-3 cm",
+                "cloth.main.width", "wide",
+                "cloth.main.used", "long"));
+    assertThat(read.findings())
+        .extracting(finding -> finding.code())
+        .containsExactlyInAnyOrder(
+            "feedback-size",
+            "feedback-view",
+            "feedback-version",
+            "feedback-scale",
+            "feedback-length",
+            "feedback-length",
+            "feedback-length",
+            "feedback-length");
+    assertThat(read.measured()).isEmpty();
+    assertThat(read.cloth()).isEmpty();
+  }
+
+  @Test
+  void anAnswerGivenTwiceIsToldAndTheFirstIsTaken() {
+    String csv = filled(Map.of("size", "16", "view", "B", "finished.hip", "150 cm"));
+    Feedback read =
+        MADE.feedback(
+            new TreeMap<>(Map.of("twice.csv", csv + "finished.hip,,190 cm\r\nshoe,,42\r\n")));
+    assertThat(read.findings())
+        .extracting(finding -> finding.code())
+        .containsExactlyInAnyOrder("feedback-twice", "feedback-field");
+    assertThat(read.measured().get(0).measured()).isEqualTo(1500);
+  }
+
+  @Test
+  void inchesMayBeMarkedAsPeopleMarkThem() {
+    for (String hip : new String[] {"60 1/2\"", "60.5 \u2033", "60 1/2 in"}) {
+      Feedback read = read(Map.of("size", "16", "view", "B", "finished.hip", hip));
+      assertThat(read.findings()).as(hip).isEmpty();
+      assertThat(read.measured().get(0).measured()).as(hip).isEqualTo(60.5 * 25.4);
+    }
+  }
+
+  @Test
   void nothingIsLeftOutInSilence() {
     assertThat(MADE.feedback(new TreeMap<>(Map.of("two.csv", "size,16\nview,B\n"))).findings())
         .extracting(finding -> finding.code())
