@@ -3,7 +3,6 @@ package org.hemwright.cli;
 import java.io.IOException;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
-import me.tongfei.progressbar.ProgressBarStyle;
 import org.hemwright.workbench.Progress;
 
 /** A bar on the terminal; nothing where there is none. */
@@ -24,8 +23,7 @@ final class ProgressLine implements Progress, AutoCloseable {
         new ProgressBarBuilder()
             .setTaskName(task)
             .setInitialMax(1)
-            .setStyle(ProgressBarStyle.ASCII)
-            .setMaxRenderedLength(90)
+            .setRenderer(new ProgressWords())
             .clearDisplayOnFinish()
             .build();
     try (ProgressLine line = new ProgressLine(bar)) {

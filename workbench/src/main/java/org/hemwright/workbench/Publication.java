@@ -88,6 +88,7 @@ public record Publication(
   public static Publication of(
       Evaluated evaluated, SizeRun run, PublishOrder order, Progress progress) throws IOException {
     Stages stages = new Stages(progress);
+    stages.stage("asking every check", 0, 0).step("", 0, 1);
     List<CheckAnswer> answers = new ArrayList<>(Workbench.check(evaluated, run));
     order
         .shelf()
