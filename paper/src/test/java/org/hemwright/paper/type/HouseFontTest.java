@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TTFTable;
@@ -23,7 +24,7 @@ class HouseFontTest {
   private static byte[] permitting(int fsType) throws IOException {
     byte[] bytes = FONT.clone();
     try (TrueTypeFont font = Face.ITALIC.open()) {
-      TTFTable table = font.getTableMap().get("OS/2");
+      TTFTable table = Objects.requireNonNull(font.getTableMap().get("OS/2"));
       ByteBuffer.wrap(bytes).putShort((int) table.getOffset() + 8, (short) fsType);
     }
     return bytes;
