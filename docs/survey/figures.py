@@ -19,6 +19,8 @@ MEASURES = [
     ("waist", "waistcircumference", "larger"),
     ("hip", "buttockcircumference", "alike"),
     ("thigh", "thighcircumference", "alike"),
+    # Just above the knee.
+    ("knee", "lowerthighcircumference", "larger"),
     ("calf", "calfcircumference", "alike"),
     ("ankle", "anklecircumference", "alike"),
     ("heel", "heelanklecircumference", "alike"),
@@ -29,11 +31,19 @@ MEASURES = [
     ("wrist", "wristcircumference", "alike"),
     ("hand", "handcircumference", "alike"),
     ("shoulder", "shoulderlength", "alike"),
+    # Across the back from fold to fold of the armpits, as the name is understood here; the survey's
+    # own definition could not be read. It comes out larger than a pattern's back width.
+    ("back_width", "interscyei", "larger"),
     ("arm_length", "sleeveoutseam", "alike"),
     ("back_length", "waistbacklength", "larger"),
     ("inside_leg", "crotchheight", "alike"),
     ("trunk_girth", "verticaltrunkcircumferenceusa", "alike"),
 ]
+
+# What it cannot give. The scye depth, the body rise, and what runs from the waist down (hip depth,
+# waist to knee, outside leg) start or end at the navel or at the fold of the armpit in the survey, so
+# that its heights differ from a pattern's by a stretch that varies; the front length is measured
+# seated; the height and the span of the bust, the under-bust and the upper chest have no column.
 
 HEAD = """\
 # Derived from the 2012 US Army Anthropometric Survey (ANSUR II), working databases, public release

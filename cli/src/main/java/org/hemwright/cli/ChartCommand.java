@@ -81,7 +81,8 @@ final class ChartCommand implements Callable<Integer> {
       names = "--for",
       paramLabel = "WHOM",
       description =
-          "women or men: estimate what is missing from a survey of them. children: no survey.")
+          "women, men or children: estimate what is missing, from a survey of grown people or from"
+              + " our own size runs.")
   private Optional<Whom> whom = Optional.empty();
 
   @Option(names = "--confirm", description = "Write the chart with these matches.")
@@ -165,6 +166,7 @@ final class ChartCommand implements Callable<Integer> {
         needed.stream().distinct().toList(),
         whom.filter(each -> each != Whom.CHILDREN)
             .map(each -> each == Whom.WOMEN ? BodySurvey.Sex.WOMEN : BodySurvey.Sex.MEN),
-        whom.isPresent() && whom.get() != Whom.WOMEN);
+        whom.isPresent() && whom.get() != Whom.WOMEN,
+        whom.equals(Optional.of(Whom.CHILDREN)));
   }
 }

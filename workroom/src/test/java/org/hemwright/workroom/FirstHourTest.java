@@ -157,7 +157,7 @@ class FirstHourTest {
     page.waitForSelector("tr.out th:has-text('Elbow')");
     // What the block needs and she lacks: estimated from what she has, and told so.
     assertThat(page.locator(".sheet").textContent()).contains("inside leg is missing");
-    page.getByLabel("Estimate it from a survey of").focus();
+    page.getByLabel("Estimate it for").focus();
     page.keyboard().press("ArrowDown");
     page.waitForSelector(".bring-list li:has-text('one body in three')");
     page.getByLabel("Base size").focus();
@@ -169,7 +169,7 @@ class FirstHourTest {
     String csv = fileOnce("sizes.csv", "2X,38,47.5,11.625");
     assertThat(csv)
         .contains("# inside_leg is an estimate from", "Measure before you rely on it.")
-        .contains("size,waist (in),hip (in),body rise (in),inside leg (cm)")
+        .contains("size,waist (in),hip (in),body rise (in),inside leg (in)")
         .doesNotContain("lbow");
     assertThat(fileOnce("pattern.hem", "base M")).contains("groups XS to L, M to \"3X\"");
     page.waitForSelector("input[value='2X']");
@@ -195,6 +195,8 @@ class FirstHourTest {
     page.keyboard().type("25");
     page.waitForFunction("() => document.querySelectorAll('.corner-number').length === 5");
     page.getByLabel("The scale line is this long in truth").fill("20 cm");
+    choose("side hip", "points by their names");
+    choose("knee inside", "points by their names");
     page.getByLabel("It takes the place of").selectOption("Trouser front");
     String[] edges = {"waist", "crotch", "inseam", "hem", "outseam"};
     for (int i = 0; i < edges.length; i++) {
@@ -211,6 +213,10 @@ class FirstHourTest {
             "piece front traced \"traced/My front.svg\", where \"ruler\" is 20 cm, as",
             "outline traced \"sewing line\" from the top left clockwise, corners over 25 deg, edges"
                 + " waist, crotch, inseam, hem, outseam",
+            "level hip at side_hip",
+            "lengthen at knee_inside",
+            "point side_hip traced \"side hip\"",
+            "grade outseam at \"side hip\" down",
             "grain traced \"grain\"",
             "notch outseam traced \"notches\"",
             "notch inseam traced \"notches\"")
@@ -353,25 +359,17 @@ class FirstHourTest {
         }
       }
     }
-    Point hip =
-        front
-            .edge("outseam")
-            .orElseThrow()
-            .path()
-            .at(front.edge("outseam").orElseThrow().path().length() * 0.9)
-            .point();
-    Point knee =
-        front
-            .edge("inseam")
-            .orElseThrow()
-            .path()
-            .at(front.edge("inseam").orElseThrow().path().length() * 0.5)
-            .point();
+    Edge outseam = front.edge("outseam").orElseThrow();
+    Edge inseam = front.edge("inseam").orElseThrow();
+    Point hip = outseam.path().at(notch(front, "outseam")).point();
+    Point knee = inseam.path().at(notch(front, "inseam")).point();
     return """
     <svg xmlns="http://www.w3.org/2000/svg" viewBox="-500 -1000 1500 3000">
       <g id="Front"><path id="sewing line" d="%sZ"/>
       <g id="notches">%s%s</g>
       <path id="grain" d="M%s L%s"/></g>
+      <circle id="side hip" cx="%s" cy="%s" r="3"/>
+      <circle id="knee inside" cx="%s" cy="%s" r="3"/>
       <path id="ruler" d="M-400 -900 h%s"/>
       <text x="0" y="0">Front, size M</text>
     </svg>
@@ -382,7 +380,19 @@ class FirstHourTest {
             tick(knee),
             at(new Point(150, -700), left, right),
             at(new Point(150, -100), left, right),
+            number(hip.x() / UNIT),
+            number(-hip.y() / UNIT),
+            number(knee.x() / UNIT),
+            number(-knee.y() / UNIT),
             number(200 / UNIT));
+  }
+
+  private static double notch(Piece piece, String edge) {
+    return piece.notches().stream()
+        .filter(notch -> notch.edge().equals(edge))
+        .findFirst()
+        .orElseThrow()
+        .distance();
   }
 
   private static String tick(Point at) {

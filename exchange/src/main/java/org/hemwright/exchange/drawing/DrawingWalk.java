@@ -26,6 +26,9 @@ final class DrawingWalk {
   static final int MOST_WALKED = 50_000;
   static final int MOST_CURVES = 100_000;
 
+  /** Groups within groups, copies of copies counted as what they are copies of. */
+  private static final int MOST_DEEP = 400;
+
   private static final int MOST_LISTED = 50;
   private static final int LONGEST_WORDS = 40;
 
@@ -68,6 +71,7 @@ final class DrawingWalk {
   private final Deque<List<String>> names = new ArrayDeque<>();
   private final Set<SvgElement> inUse = new HashSet<>();
   private int walked;
+  private int deep;
   private int curves;
 
   DrawingWalk(String file) {
@@ -111,6 +115,15 @@ final class DrawingWalk {
     if (++walked > MOST_WALKED) {
       throw new DrawingRefused("drawing-too-many", file, element.origin());
     }
+    if (deep >= MOST_DEEP) {
+      throw new DrawingRefused("drawing-too-deep", file, element.origin());
+    }
+    deep++;
+    shown(element, around, view);
+    deep--;
+  }
+
+  private void shown(SvgElement element, Affine around, View view) {
     String kind = element.kind();
     if (ASIDE.contains(kind)) {
       return;

@@ -43,7 +43,7 @@ final class StyleRules {
   /** Adds a style sheet; whether it names another file. */
   boolean add(String sheet) {
     String text = withoutComments(sheet);
-    if (text.toLowerCase(Locale.ROOT).contains("@import")) {
+    if (withoutEscapes(text).toLowerCase(Locale.ROOT).contains("@import")) {
       return true;
     }
     int at = 0;
@@ -63,6 +63,27 @@ final class StyleRules {
       at = close + 1;
     }
     return false;
+  }
+
+  /** Letters written as numbers (CSS Syntax 3, 4.3.7): a word may be spelled so. */
+  private static String withoutEscapes(String text) {
+    if (text.indexOf('\\') < 0) {
+      return text;
+    }
+    return ESCAPE
+        .matcher(text)
+        .replaceAll(
+            escape ->
+                Matcher.quoteReplacement(
+                    escape.group(1) == null
+                        ? escape.group(2)
+                        : letter(Integer.parseInt(escape.group(1), 16))));
+  }
+
+  private static final Pattern ESCAPE = Pattern.compile("\\\\(?:([0-9A-Fa-f]{1,6})\\s?|([^\\n]))");
+
+  private static String letter(int code) {
+    return Character.isValidCodePoint(code) ? Character.toString(code) : "";
   }
 
   private static String withoutComments(String sheet) {

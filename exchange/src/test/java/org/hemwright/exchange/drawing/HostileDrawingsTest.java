@@ -124,6 +124,134 @@ class HostileDrawingsTest {
     told(SVG + "<path transform=\"" + "rotate(1)".repeat(200_000) + "\" d=\"M0 0\"/></svg>");
   }
 
+  /** Chains of copies, as deep as they come: told or read, never out of stack or out of time. */
+  @Test
+  void longChainsOfCopiesAreToldOrRead() {
+    StringBuilder chain = new StringBuilder(SVG + "<defs><path id=\"a0\" d=\"M0 0L1 1\"/>");
+    for (int i = 1; i < 30_000; i++) {
+      chain.append("<use id=\"a%d\" href=\"#a%d\"/>".formatted(i, i - 1));
+    }
+    assertThat(code(chain + "</defs><use href=\"#a29999\"/></svg>")).isEqualTo("drawing-too-deep");
+    StringBuilder symbols = new StringBuilder(SVG);
+    for (int i = 0; i < 12; i++) {
+      symbols
+          .append("<symbol id=\"s%d\" viewBox=\"0 0 1 1\">".formatted(i))
+          .append("<use href=\"#s%d\" width=\"50%%\"/>".formatted(i + 1).repeat(8))
+          .append("</symbol>");
+    }
+    assertThat(
+            code(
+                symbols
+                    + "<symbol id=\"s12\"><rect width=\"1\" height=\"1\"/></symbol>"
+                    + "<use href=\"#s0\"/></svg>"))
+        .isEqualTo("drawing-too-many");
+    StringBuilder drawings = new StringBuilder();
+    for (int i = 0; i < 90; i++) {
+      drawings.append("<svg x=\"10%\" width=\"1e30%\" height=\"1\" viewBox=\"0 0 1e-30 1\">");
+    }
+    ReadDrawing read =
+        read(SVG + drawings + "<line x2=\"100%\"/>" + "</svg>".repeat(90) + "</svg>");
+    assertThat(read.drawing().isPresent() || !read.findings().isEmpty()).isTrue();
+  }
+
+  /** Ways round the words that are looked for; SVG 2 and CSS Syntax 3 (escapes, comments). */
+  @Test
+  void referencesInDisguiseAreRefusedOrLeftAlone() {
+    for (String sheet :
+        new String[] {
+          "@import 'a.css';",
+          "@IMPORT \"http://example.org/a.css\";",
+          "/* */@import/**/url(a.css);",
+          "@\\69mport url(a.css);",
+          ".a{fill:red}@import url(data:text/css,.a{});"
+        }) {
+      assertThat(code(SVG + "<style>" + sheet + "</style></svg>"))
+          .as(sheet)
+          .isEqualTo("drawing-outside");
+      assertThat(code(SVG + "<style><![CDATA[" + sheet + "]]></style></svg>"))
+          .as(sheet)
+          .isEqualTo("drawing-outside");
+    }
+    assertThat(code(SVG + "<use href=\"data:image/svg+xml,%3Csvg/%3E#a\"/></svg>"))
+        .isEqualTo("drawing-outside");
+    assertThat(
+            code(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\""
+                    + " xmlns:x=\"http://www.w3.org/1999/xlink\"><use"
+                    + " x:href=\"file:///etc/passwd#a\"/></svg>"))
+        .isEqualTo("drawing-outside");
+    // Nothing is fetched for a picture, a script, a frame or words of another kind: they are
+    // listed.
+    ReadDrawing read =
+        read(
+            SVG
+                + "<image href=\"file:///etc/passwd\"/><image"
+                + " href=\"data:image/png;base64,AAAA\"/><script"
+                + " href=\"http://example.org/a.js\">while(true){}</script><foreignObject><iframe"
+                + " src=\"http://example.org\"/></foreignObject><include"
+                + " xmlns=\"http://www.w3.org/2001/XInclude\" href=\"/etc/passwd\"/><g"
+                + " style=\"fill:url(http://example.org/a.svg#b)\"><path id=\"front\" d=\"M0"
+                + " 0h5v5z\" onclick=\"alert(1)\"/></g></svg>");
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.drawing().orElseThrow().lines()).hasSize(1);
+    assertThat(read.drawing().orElseThrow().unread()).contains("image", "foreignObject");
+  }
+
+  /** Numbers at and past the ends of what a number holds. */
+  @Test
+  void giantNumbersAreToldOrRead() {
+    for (String number :
+        new String[] {
+          "1e308", "-1e308", "1e309", "9".repeat(400), "1e-400", "0." + "0".repeat(5000)
+        }) {
+      for (String form :
+          new String[] {
+            "<path d=\"M0 0L%s 1L1 1Z\"/>",
+            "<path d=\"M0 0A%s 1 0 0 1 5 5Z\"/>",
+            "<path d=\"M0 0c%s 1 2 3 4 5Z\"/>",
+            "<rect width=\"%s\" height=\"1\" rx=\"50%%\"/>",
+            "<ellipse rx=\"%s\" ry=\"1\"/>",
+            "<circle r=\"%s%%\"/>",
+            "<g transform=\"scale(%s)\"><path d=\"M0 0L1 1\"/></g>",
+            "<g transform=\"rotate(%s)\"><path d=\"M0 0L1 1\"/></g>",
+            "<g transform=\"skewX(%s)\"><path d=\"M0 0L1 1\"/></g>",
+            "<svg viewBox=\"0 0 %s 1\" width=\"1\" height=\"1\"><path d=\"M0 0L1 1\"/></svg>",
+            "<polygon points=\"0,0 %s,1 1,1\"/>"
+          }) {
+        ReadDrawing read = read(SVG + form.formatted(number) + "</svg>");
+        assertThat(read.drawing().isPresent() || !read.findings().isEmpty())
+            .as(form + " " + number.length())
+            .isTrue();
+        read.drawing()
+            .ifPresent(
+                drawing ->
+                    drawing
+                        .lines()
+                        .forEach(
+                            line -> {
+                              assertThat(line.path().length()).as(form).isFinite();
+                              assertThat(line.middle().x()).as(form).isFinite();
+                            }));
+      }
+    }
+  }
+
+  /** A choice between languages shows one drawing, a width in per cent is of what it lies in. */
+  @Test
+  void percentagesNestAndAChoiceIsRead() {
+    ReadDrawing read =
+        read(
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"200mm\" height=\"100mm\" viewBox=\"0"
+                + " 0 200 100\"><svg x=\"10%\" y=\"10%\" width=\"50%\" height=\"50%\"><svg"
+                + " width=\"50%\" height=\"50%\" viewBox=\"0 0 10 10\""
+                + " preserveAspectRatio=\"none\"><line id=\"a\" x1=\"0\" y1=\"0\" x2=\"100%\""
+                + " y2=\"0\"/></svg></svg></svg>");
+    var line = read.drawing().orElseThrow().lines().get(0).path();
+    assertThat(line.start().x()).isEqualTo(20, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(line.start().y()).isEqualTo(-10, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(line.length()).isEqualTo(50, org.assertj.core.data.Offset.offset(1e-9));
+  }
+
   @Test
   void whatIsNoDrawingIsTold() {
     assertThat(code("")).isEqualTo("drawing-broken");

@@ -102,7 +102,7 @@ class BodySurveyTest {
     assertThat(women.measures())
         .filteredOn(measure -> measure.likeness() == SurveyedMeasure.Likeness.LARGER)
         .extracting(SurveyedMeasure::name)
-        .containsExactly("waist", "upper_arm", "back_length");
+        .containsExactly("waist", "knee", "upper_arm", "back_width", "back_length");
   }
 
   private static double mean(double[] values) {

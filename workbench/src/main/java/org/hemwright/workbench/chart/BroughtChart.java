@@ -90,14 +90,17 @@ public record BroughtChart(
   }
 
   /**
-   * A measurement that is missing, as the survey lets one expect it.
+   * A measurement that is missing, as the survey lets one expect it, or one of our own size runs
+   * where the survey lacks it.
    *
    * @param name what it is called
    * @param from what it was worked out from
    * @param mm for each size
-   * @param spread one standard deviation in the middle size (mm)
+   * @param spread one standard deviation in the middle size (mm); unknown for one by a size run
+   * @param run the name of the size run; empty for one by the survey
    */
-  public record Estimate(String name, List<String> from, List<OptionalDouble> mm, double spread) {
+  public record Estimate(
+      String name, List<String> from, List<OptionalDouble> mm, OptionalDouble spread, String run) {
     public Estimate {
       from = List.copyOf(from);
       mm = List.copyOf(mm);
@@ -136,7 +139,8 @@ public record BroughtChart(
             answers
                 .survey()
                 .flatMap(
-                    sex -> estimate(BodySurvey.of(sex), wanted, columns, proposal.sizes().size()));
+                    sex -> estimate(BodySurvey.of(sex), wanted, columns, proposal.sizes().size()))
+                .or(() -> byRun(answers, wanted, columns, proposal.sizes().size()));
         estimate.ifPresentOrElse(estimates::add, () -> missing.add(wanted));
       }
     }
@@ -174,7 +178,26 @@ public record BroughtChart(
     }
     return from.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Estimate(wanted, from, values, spread));
+        : Optional.of(new Estimate(wanted, from, values, OptionalDouble.of(spread), ""));
+  }
+
+  private static Optional<Estimate> byRun(
+      ChartAnswers answers, String wanted, List<Column> columns, int sizes) {
+    List<RunEstimate.Known> known = new ArrayList<>();
+    for (Column column : columns) {
+      if (column.isKept() && column.unit().isPresent()) {
+        List<OptionalDouble> mm = new ArrayList<>();
+        for (int i = 0; i < sizes; i++) {
+          mm.add(column.mm(i));
+        }
+        known.add(new RunEstimate.Known(column.name(), mm));
+      }
+    }
+    return RunEstimate.of(answers.runs(), wanted, known)
+        .map(
+            each ->
+                new Estimate(
+                    wanted, List.of(each.from()), each.mm(), OptionalDouble.empty(), each.run()));
   }
 
   /** The columns that are to stay and do not say their unit. */
@@ -200,8 +223,8 @@ public record BroughtChart(
   }
 
   /**
-   * The size chart as a pattern folder holds it, in her units; estimates in centimetres, with a
-   * note that they are.
+   * The size chart as a pattern folder holds it, in her units; estimates in the one that all of it
+   * has, else in centimetres, with a note that they are.
    */
   public String csv() {
     StringBuilder text = new StringBuilder();
@@ -215,13 +238,21 @@ public record BroughtChart(
       text.append("# ")
           .append(estimate.name())
           .append(" is an estimate from ")
-          .append(String.join(", ", estimate.from()))
-          .append(" (")
-          .append(BodySurvey.NAME)
-          .append("); one body in three lies more than ")
-          .append(rounded(estimate.spread() / 10, 1))
-          .append(" cm from it. Measure before you rely on it.\n");
+          .append(String.join(", ", estimate.from()));
+      if (estimate.spread().isPresent()) {
+        text.append(" (")
+            .append(BodySurvey.NAME)
+            .append("); one body in three lies more than ")
+            .append(rounded(estimate.spread().getAsDouble() / 10, 1))
+            .append(" cm from it.");
+      } else {
+        text.append(" by our own size run for ")
+            .append(estimate.run())
+            .append("; no survey says how far bodies lie from it.");
+      }
+      text.append(" Measure before you rely on it.\n");
     }
+    String own = unitOfEstimates();
     text.append("size");
     List<Column> kept = columns.stream().filter(Column::isKept).toList();
     for (Column column : kept) {
@@ -233,7 +264,11 @@ public record BroughtChart(
           .append(')');
     }
     for (Estimate estimate : estimates) {
-      text.append(',').append(estimate.name().replace('_', ' ')).append(" (cm)");
+      text.append(',')
+          .append(estimate.name().replace('_', ' '))
+          .append(" (")
+          .append(own)
+          .append(')');
     }
     text.append('\n');
     for (int i = 0; i < sizes.size(); i++) {
@@ -246,11 +281,24 @@ public record BroughtChart(
       for (Estimate estimate : estimates) {
         OptionalDouble value = estimate.mm().get(i);
         text.append(',');
-        text.append(value.isPresent() ? rounded(value.getAsDouble() / 10, 1) : "");
+        text.append(
+            value.isPresent()
+                ? rounded(value.getAsDouble() / factor(own), own.equals("in") ? 2 : 1)
+                : "");
       }
       text.append('\n');
     }
     return text.toString();
+  }
+
+  private String unitOfEstimates() {
+    List<String> units =
+        columns.stream()
+            .filter(Column::isKept)
+            .flatMap(column -> column.unit().stream())
+            .distinct()
+            .toList();
+    return units.equals(List.of("in")) ? "in" : "cm";
   }
 
   /** The chart reads back as it is meant to; what it says otherwise. */

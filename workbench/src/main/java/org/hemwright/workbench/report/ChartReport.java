@@ -32,11 +32,16 @@ public final class ChartReport {
               .replace("\r", ""));
     }
     for (BroughtChart.Estimate estimate : chart.estimates()) {
-      text.append(
-          "%n%s is missing; the survey lets one expect it from %s, give or take %.1f cm."
-              .formatted(
-                  estimate.name(), String.join(", ", estimate.from()), estimate.spread() / 10)
-              .replace("\r", ""));
+      String from = String.join(", ", estimate.from());
+      text.append("\n").append(estimate.name()).append(" is missing; ");
+      if (estimate.spread().isPresent()) {
+        double cm = estimate.spread().getAsDouble() / 10;
+        text.append("the survey lets one expect it from ").append(from);
+        text.append(String.format(java.util.Locale.ROOT, ", give or take %.1f cm.", cm));
+      } else {
+        text.append("no survey here has it; our own size run for ").append(estimate.run());
+        text.append(" lets one expect it from ").append(from).append(", by how much is not known.");
+      }
     }
     list(text, "Missing, with no figures to estimate it from", chart.missing());
     list(text, "Not read as numbers", chart.unread());
@@ -74,7 +79,11 @@ public final class ChartReport {
           for (BroughtChart.Estimate estimate : chart.estimates()) {
             json.writeStartObject();
             json.writeStringField("name", estimate.name());
-            JsonText.number(json, "spread_mm", estimate.spread());
+            if (estimate.spread().isPresent()) {
+              JsonText.number(json, "spread_mm", estimate.spread().getAsDouble());
+            } else {
+              json.writeStringField("size_run", estimate.run());
+            }
             json.writeEndObject();
           }
           json.writeEndArray();

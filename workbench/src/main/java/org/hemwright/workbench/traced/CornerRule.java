@@ -24,10 +24,28 @@ public record CornerRule(String edge, String across, String up) {
 
   /** The rule as a document says it. */
   public String line() {
+    return line("end");
+  }
+
+  /**
+   * The same for a control point of the edge.
+   *
+   * @param dot what the drawing calls it
+   */
+  String atDot(String dot) {
+    return line('"' + dot.replace("\"", "\"\"") + '"');
+  }
+
+  private String line(String place) {
     List<String> ways = new ArrayList<>();
     way(across, "right", "left", ways);
     way(up, "up", "down", ways);
-    return "grade " + edge + " at end " + (ways.isEmpty() ? "stays" : String.join(", ", ways));
+    return "grade "
+        + edge
+        + " at "
+        + place
+        + " "
+        + (ways.isEmpty() ? "stays" : String.join(", ", ways));
   }
 
   private static void way(String typed, String more, String less, List<String> ways) {

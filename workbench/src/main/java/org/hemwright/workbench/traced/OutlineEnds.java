@@ -16,8 +16,10 @@ import org.hemwright.pattern.traced.TracingProblem;
  * Where the edges of an outline end: its corners, and the dots on it.
  *
  * @param ends from the start round, the start first
+ * @param round the outline, run in the designer's sense
+ * @param start how far along it the first edge starts (mm)
  */
-public record OutlineEnds(List<End> ends) {
+public record OutlineEnds(List<End> ends, Path round, double start) {
   public OutlineEnds {
     ends = List.copyOf(ends);
   }
@@ -61,7 +63,25 @@ public record OutlineEnds(List<End> ends) {
               round.at(each.distance()).point(), way < 0 ? way + round.length() : way, each.dot()));
     }
     ends.sort(Comparator.comparingDouble(End::way));
-    return new OutlineEnds(ends);
+    return new OutlineEnds(ends, round, start);
+  }
+
+  /** Which edge a place lies on, from 0; absent where it lies on none, or at an end. */
+  Optional<Integer> edgeAt(Point at) {
+    PathPlace place = round.nearest(at);
+    if (place.point().distanceTo(at) > OutlineTracing.DOT_ON_LINE) {
+      return Optional.empty();
+    }
+    double way = place.distance() - start;
+    way = way < 0 ? way + round.length() : way;
+    int edge = 0;
+    for (int i = 0; i < ends.size(); i++) {
+      if (StrictMath.abs(ends.get(i).way() - way) <= OutlineTracing.DOT_ON_LINE) {
+        return Optional.empty();
+      }
+      edge = ends.get(i).way() < way ? i : edge;
+    }
+    return Optional.of(edge);
   }
 
   private static void dots(

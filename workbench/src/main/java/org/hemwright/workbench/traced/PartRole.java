@@ -23,6 +23,8 @@ public enum PartRole {
   PLACEMENT("placement|pocket|place"),
   /** Dots where a hole is marked. */
   DRILL("drill|hole|holes"),
+  /** Dots that become points of their names, for levels and whatever else stands at a point. */
+  POINT("level|levels"),
   /** A line whose length she knows. */
   SCALE_LINE("scale|ruler|test"),
   /** Nothing of the piece. */

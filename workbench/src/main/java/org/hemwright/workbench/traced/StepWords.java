@@ -6,6 +6,9 @@ import java.util.List;
 
 /** Steps between sizes as a document says them. */
 final class StepWords {
+  /** Steps that differ by less are one (mm): half of what is written. */
+  private static final double ALIKE = 0.005;
+
   private StepWords() {}
 
   /**
@@ -18,7 +21,7 @@ final class StepWords {
    */
   static String of(List<Double> steps, List<String> sizes) {
     StringBuilder text = new StringBuilder();
-    BigDecimal last = BigDecimal.ZERO;
+    double last = 0;
     boolean back =
         steps.stream().filter(step -> rounded(step).signum() != 0).findFirst().orElse(0.0) < 0;
     boolean moves = false;
@@ -27,11 +30,11 @@ final class StepWords {
       moves |= step.signum() != 0;
       if (i == 0) {
         text.append(step.toPlainString()).append(" mm");
-      } else if (step.compareTo(last) != 0) {
+      } else if (StrictMath.abs(steps.get(i) - last) >= ALIKE) {
         text.append(", then ").append(step.toPlainString()).append(" mm from size ");
         text.append(word(sizes.get(i + 1)));
       }
-      last = step;
+      last = i == 0 || StrictMath.abs(steps.get(i) - last) >= ALIKE ? steps.get(i) : last;
     }
     return moves ? (back ? "-" : "") + text : "";
   }

@@ -48,8 +48,7 @@ public record TracedPiece(
    * <p>Which edges a notch of the drawing marks, and which lines of the piece before still hold, is
    * found by drafting: a line that does not hold is left out, those of the former piece are told.
    *
-   * @param grown finds by which rules its corners grow, of the names of its edges; none where it is
-   *     the same in every size
+   * @param grown finds by which rules it grows; none where it is the same in every size
    * @param problems what drafting another text of the document finds
    * @throws TracingProblem where the outline that she named is none
    */
@@ -57,15 +56,61 @@ public record TracedPiece(
       Document document,
       TracedDrawing drawing,
       TracingAnswers answers,
-      Function<List<String>, List<CornerRule>> grown,
+      Function<Grown, List<String>> grown,
       Function<String, List<Finding>> problems) {
     OutlineEnds ends = OutlineEnds.of(drawing, answers);
     List<String> edges = names(answers, ends.ends().size());
     Optional<Statement.PieceSection> instead = section(document, answers.card().instead());
     List<Line> lines = lines(document, drawing, answers, ends, edges, instead);
     List<String> named = edges.stream().filter(edge -> !edge.isEmpty()).toList();
-    grown.apply(named).forEach(rule -> lines.add(Line.sure("  " + rule.line())));
+    grown
+        .apply(new Grown(named, dots(drawing, answers, ends, edges)))
+        .forEach(rule -> lines.add(Line.sure("  " + rule)));
     return holding(document, instead, lines, ends, edges, problems);
+  }
+
+  /**
+   * What rules may stand at.
+   *
+   * @param edges the names of its edges, in order
+   * @param dots the points of its drawing that lie on them
+   */
+  public record Grown(List<String> edges, List<Dot> dots) {
+    public Grown {
+      edges = List.copyOf(edges);
+      dots = List.copyOf(dots);
+    }
+
+    /**
+     * A point on an edge.
+     *
+     * @param edge the edge's name
+     * @param drawn what the drawing calls it
+     * @param name what the document calls it
+     */
+    public record Dot(String edge, String drawn, String name) {}
+  }
+
+  private static List<Grown.Dot> dots(
+      TracedDrawing drawing, TracingAnswers answers, OutlineEnds ends, List<String> edges) {
+    List<Grown.Dot> dots = new ArrayList<>();
+    if (answers.withAllowance()) {
+      return dots;
+    }
+    Set<String> taken = new TreeSet<>(edges);
+    for (String part : answers.parts(PartRole.POINT)) {
+      for (int i = 0; i < drawing.lines().size(); i++) {
+        Optional<String> own = drawing.nameOf(i);
+        if (own.isPresent() && drawing.called(part).contains(drawing.lines().get(i))) {
+          String name = plainName(own.get(), taken);
+          ends.edgeAt(drawing.lines().get(i).middle())
+              .map(edges::get)
+              .filter(edge -> !edge.isEmpty())
+              .ifPresent(edge -> dots.add(new Grown.Dot(edge, own.get(), name)));
+        }
+      }
+    }
+    return dots;
   }
 
   private static TracedPiece holding(
@@ -268,6 +313,9 @@ public record TracedPiece(
     }
   }
 
+  private static final List<PartRole> POINTED =
+      List.of(PartRole.INNER_LINE, PartRole.PLACEMENT, PartRole.DRILL, PartRole.POINT);
+
   private static void marks(
       TracedDrawing drawing, TracingAnswers answers, List<String> edges, List<Line> lines) {
     for (String part : answers.parts(PartRole.NOTCHES)) {
@@ -284,7 +332,7 @@ public record TracedPiece(
       lines.add(Line.sure("  grain up"));
     }
     Set<String> taken = new TreeSet<>(edges);
-    for (PartRole role : List.of(PartRole.INNER_LINE, PartRole.PLACEMENT, PartRole.DRILL)) {
+    for (PartRole role : POINTED) {
       for (String part : answers.parts(role)) {
         for (int i = 0; i < drawing.lines().size(); i++) {
           Optional<String> own = drawing.nameOf(i);
@@ -300,6 +348,7 @@ public record TracedPiece(
     switch (role) {
       case INNER_LINE -> lines.add(Line.sure("  inner " + name + " is traced " + quoted(drawn)));
       case PLACEMENT -> lines.add(Line.sure("  placement " + name + " is traced " + quoted(drawn)));
+      case POINT -> lines.add(Line.sure("  point " + name + " traced " + quoted(drawn)));
       default -> {
         lines.add(Line.sure("  point " + name + "_at traced " + quoted(drawn)));
         lines.add(Line.sure("  drill " + name + " at " + name + "_at"));

@@ -41,16 +41,16 @@ class BroughtChartTest {
             new ChartAnswers(
                 Map.of("Seat", "hip"),
                 Optional.of("in"),
-                List.of("hip", "thigh", "scye_depth"),
+                List.of("hip", "thigh", "elbow"),
                 Optional.of(BodySurvey.Sex.WOMEN)));
     assertThat(chart.isWhole()).isTrue();
-    assertThat(chart.missing()).containsExactly("scye_depth");
+    assertThat(chart.missing()).containsExactly("elbow");
     assertThat(chart.estimates()).extracting("name").containsExactly("thigh");
     assertThat(chart.readBack()).isEmpty();
     assertThat(chart.csv())
         .contains(
             "# thigh is an estimate from hip (2012 US Army Anthropometric Survey (ANSUR II));")
-        .contains("size,hip (in),waist (in),thigh (cm)\nS,36.5,28,");
+        .contains("size,hip (in),waist (in),thigh (in)\nS,36.5,28,");
     SizeChart read =
         ChartReader.read("sizes.csv", chart.csv().getBytes(StandardCharsets.UTF_8))
             .chart()
@@ -86,10 +86,53 @@ class BroughtChartTest {
     assertThat(chart.columns().get(0).standard()).contains("chest girth");
     assertThat(chart.estimates())
         .extracting("name")
-        .containsExactly("neck_base", "shoulder", "head");
-    assertThat(chart.missing())
-        .containsExactly("back_width", "scye_depth", "upper_arm", "back_length");
+        .containsExactly(
+            "neck_base",
+            "shoulder",
+            "back_width",
+            "scye_depth",
+            "upper_arm",
+            "back_length",
+            "head");
+    assertThat(chart.missing()).isEmpty();
+    // docs/charts.md: a man's back width is 37.6 + 0.2 (chest - 88) cm.
+    assertThat(chart.estimates().get(2).run()).isEqualTo("men");
+    assertThat(chart.estimates().get(2).mm().get(0).orElseThrow()).isCloseTo(392, within(0.3));
+    assertThat(chart.csv())
+        .contains("back_width is an estimate from chest by our own size run for men; no survey");
     assertThat(chart.csv()).contains("size,chest (cm),hip (cm),neck base (cm)");
+  }
+
+  /**
+   * A bust of 113 cm lies between our women's sizes; one of 140 cm is in the run for plus alone.
+   */
+  @Test
+  void whatNoSurveyHasIsTakenFromOurOwnRuns() {
+    BroughtChart chart =
+        BroughtChart.of(
+            "mine.csv",
+            "Size,Bust (cm)\nS,113\nM,140\nL,190\n".getBytes(StandardCharsets.UTF_8),
+            new ChartAnswers(
+                Map.of(),
+                Optional.empty(),
+                List.of("bust_span", "elbow"),
+                Optional.of(BodySurvey.Sex.WOMEN)));
+    BroughtChart.Estimate span = chart.estimates().get(0);
+    assertThat(span.run()).isEqualTo("women and plus");
+    // docs/charts.md: 16.8 + 0.13 (b - 80), and 20.7 + 0.11 (b - 110), to half a millimetre.
+    assertThat(span.mm().get(0).orElseThrow()).isCloseTo(210.9, within(0.5));
+    assertThat(span.mm().get(1).orElseThrow()).isCloseTo(240, within(0.5));
+    assertThat(span.mm().get(2)).isEmpty();
+    assertThat(chart.missing()).containsExactly("elbow");
+    BroughtChart children =
+        BroughtChart.of(
+            "mine.csv",
+            "Size,Height (cm)\nS,98\n".getBytes(StandardCharsets.UTF_8),
+            new ChartAnswers(
+                Map.of(), Optional.empty(), List.of("head"), Optional.empty(), true, true));
+    // 49.5 + 0.06 (h - 92).
+    assertThat(children.estimates().get(0).mm().get(0).orElseThrow()).isCloseTo(498.6, within(0.5));
+    assertThat(children.estimates().get(0).spread()).isEmpty();
   }
 
   /**

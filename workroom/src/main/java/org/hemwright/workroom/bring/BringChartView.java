@@ -60,8 +60,8 @@ public final class BringChartView implements View {
    * {@code {"ask": "brought chart", "text", "matches": {heading: name}, "unit", "whom", "base"}}:
    * what her chart is taken for; without {@code text}, the file that the window has sent. {@code
    * {"sizes", "base", "columns": [{"heading", "name", "standard", "proposed", "unit", "values"}],
-   * "estimates": [{"name", "from", "spread", "values"}], "missing", "leftOut", "unread", "ranges",
-   * "withoutUnit", "twice", "names": [{"name", "standard"}], "csv", "problems"}}.
+   * "estimates": [{"name", "from", "spread", "run", "values"}], "missing", "leftOut", "unread",
+   * "ranges", "withoutUnit", "twice", "names": [{"name", "standard"}], "csv", "problems"}}.
    */
   private Frame brought(Room room, Window window, Question question) throws Question.Unclear {
     Answered answered = answered(room, window, question);
@@ -86,7 +86,8 @@ public final class BringChartView implements View {
     ArrayNode estimates = head.putArray("estimates");
     for (BroughtChart.Estimate estimate : chart.estimates()) {
       ObjectNode one = estimates.addObject().put("name", estimate.name());
-      one.put("spread", StrictMath.rint(estimate.spread()) / 10);
+      estimate.spread().ifPresent(mm -> one.put("spread", StrictMath.rint(mm) / 10));
+      one.put("run", estimate.run());
       texts(one.putArray("from"), estimate.from());
       values(one.putArray("values"), estimate.mm(), 10);
     }
@@ -195,7 +196,8 @@ public final class BringChartView implements View {
                 unit.matches("cm|mm|in") ? Optional.of(unit) : Optional.empty(),
                 needed(room),
                 sex(body.path("whom").asText("")),
-                needed(room).contains("chest")));
+                needed(room).contains("chest"),
+                body.path("whom").asText("").equals("children")));
     String base = base(room, chart, body.path("base").asText(""));
     Optional<String> document =
         room.draft().document().flatMap(read -> ChartLines.with(read, SIZES, chart.sizes(), base));

@@ -31,7 +31,6 @@ import org.hemwright.workbench.LiveDraft;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.FolderFile;
 import org.hemwright.workbench.folder.PatternFolder;
-import org.hemwright.workbench.traced.CornerRule;
 import org.hemwright.workbench.traced.DrawingFile;
 import org.hemwright.workbench.traced.DrawnParts;
 import org.hemwright.workbench.traced.GrownAs;
@@ -326,16 +325,16 @@ public final class TraceView implements View {
             document,
             opened.drawing,
             answers,
-            edges -> grown ? rules(room, answers, edges) : List.of(),
+            growing -> grown ? rules(room, answers, growing) : List.of(),
             text -> NewProblems.of(room, draft(room, opened, text)));
     return new Tried(piece, draft(room, opened, piece.text()));
   }
 
-  private static List<CornerRule> rules(Room room, TracingAnswers answers, List<String> edges) {
+  private static List<String> rules(Room room, TracingAnswers answers, TracedPiece.Grown grown) {
     return room.draft()
-        .evaluated()
-        .run()
-        .flatMap(run -> answers.card().instead().flatMap(piece -> GrownAs.rules(run, piece, edges)))
+        .evaluation()
+        .flatMap(
+            values -> answers.card().instead().map(piece -> GrownAs.lines(values, piece, grown)))
         .orElse(List.of());
   }
 

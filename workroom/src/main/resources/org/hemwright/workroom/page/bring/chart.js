@@ -83,7 +83,7 @@ function missing() {
   const ends = (values) => { const known = values.filter((each) => each !== null).map((each) => Math.round(each * 10) / 10); return known.length > 1 ? `${known[0]} … ${known[known.length - 1]}` : String(known[0] ?? ''); };
   return [
     field(CHART.whom, choice(said.whom, Object.entries(CHART.whoms), (whom) => { said.whom = whom; tell(); }, { 'data-match': '*whom' }), CHART.whomHint),
-    make('ul', { class: 'bring-list' }, ...told.estimates.map((each) => make('li', {}, CHART.estimate(plain(each.name), ends(each.values), each.from.map(plain).join(', '), each.spread))),
+    make('ul', { class: 'bring-list' }, ...told.estimates.map((each) => make('li', {}, (each.run ? CHART.byRun : CHART.estimate)(plain(each.name), ends(each.values), each.from.map(plain).join(', '), each.run || each.spread))),
         ...told.missing.map((name) => make('li', { class: 'warn' }, CHART.absent(plain(name))))),
   ];
 }
