@@ -16,7 +16,8 @@ import org.hemwright.pattern.SizeRun;
  *
  * @param run the pattern in the sizes that the booklet is for
  * @param yardage what cloth it takes; absent where it was not laid
- * @param prose the text of {@code booklet.md}; absent where she wrote none
+ * @param prose her texts by file name: {@code booklet.md}, and for another language {@code
+ *     booklet.de.md}
  * @param pictures hers, by name without folder and ending
  * @param printed the printed files; none where they were not made
  * @param type the fonts of the house
@@ -24,14 +25,20 @@ import org.hemwright.pattern.SizeRun;
 public record BookletInput(
     SizeRun run,
     Optional<YardageTable> yardage,
-    Optional<String> prose,
+    SortedMap<String, String> prose,
     SortedMap<String, Picture> pictures,
     List<PrintedFile> printed,
     HouseType type) {
   /** The name of the designer's text. */
   public static final String PROSE = "booklet.md";
 
+  /** The name of her text in another language: {@code booklet.de.md}. */
+  public static String prose(String language) {
+    return "booklet." + language + ".md";
+  }
+
   public BookletInput {
+    prose = Collections.unmodifiableSortedMap(new TreeMap<>(prose));
     pictures = Collections.unmodifiableSortedMap(new TreeMap<>(pictures));
     printed = List.copyOf(printed);
   }

@@ -18,12 +18,15 @@ import org.hemwright.booklet.part.Given;
 import org.hemwright.booklet.part.NamedPlaces;
 import org.hemwright.booklet.part.Parts;
 import org.hemwright.booklet.part.StepDrawings;
+import org.hemwright.booklet.part.Untranslated;
 import org.hemwright.booklet.post.Feedback;
 import org.hemwright.booklet.post.Posts;
+import org.hemwright.booklet.prose.OwnWordsReader;
 import org.hemwright.booklet.prose.Prose;
 import org.hemwright.booklet.prose.ProseOutline;
 import org.hemwright.booklet.prose.ProseProposals;
 import org.hemwright.booklet.prose.ProseReader;
+import org.hemwright.booklet.words.OwnWords;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.booklet.words.Wordbook;
 import org.hemwright.booklet.write.BookletHtml;
@@ -51,7 +54,14 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
   public static BookletMaking of(BookletInput input, String language) {
     Details details = input.run().pattern().details();
     String tag = language.isBlank() ? Wordbook.language(details) : language;
-    Telling telling = Telling.of(input.run(), Wordbook.of(tag, details.units()));
+    String there = primary(tag);
+    boolean translated = !there.equals(primary(Wordbook.language(details)));
+    String own = BookletInput.prose(there);
+    boolean written = translated && input.prose().containsKey(own);
+    String file = written ? own : BookletInput.PROSE;
+    Optional<String> prose = Optional.ofNullable(input.prose().get(file));
+    OwnWords words = written ? OwnWordsReader.read(prose.orElse("")) : OwnWords.NONE;
+    Telling telling = Telling.of(input.run(), Wordbook.of(tag, details.units()), words);
     List<Finding> findings = new ArrayList<>();
     SortedMap<String, Picture> pictures = new TreeMap<>();
     input
@@ -70,7 +80,14 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
             input.printed(),
             input.type(),
             new StepDrawings());
-    return of(given, findings, input.prose());
+    if (translated) {
+      findings.addAll(Untranslated.in(telling, own, written));
+    }
+    return of(given, findings, file, prose);
+  }
+
+  private static String primary(String tag) {
+    return tag.replaceFirst("-.*", "");
   }
 
   /**
@@ -86,16 +103,15 @@ public record BookletMaking(Booklet booklet, List<Finding> findings, Given given
                 each -> each.origin().filter(at -> at.file().equals(BookletInput.PROSE)).isEmpty())
             .filter(each -> !FontCheck.CODES.contains(each.code()))
             .toList();
-    return of(given, ofPictures, prose);
+    return of(given, ofPictures, BookletInput.PROSE, prose);
   }
 
-  private static BookletMaking of(Given before, List<Finding> ofPictures, Optional<String> prose) {
+  private static BookletMaking of(
+      Given before, List<Finding> ofPictures, String file, Optional<String> prose) {
     NamedPlaces places = new NamedPlaces(before.telling(), before.yardage(), before.pictures());
     ProseReader.Read read =
         prose
-            .map(
-                text ->
-                    ProseReader.read(BookletInput.PROSE, text, Parts.IDS, before.telling(), places))
+            .map(text -> ProseReader.read(file, text, Parts.IDS, before.telling(), places))
             .orElse(new ProseReader.Read(Prose.NONE, List.of()));
     Given given =
         new Given(

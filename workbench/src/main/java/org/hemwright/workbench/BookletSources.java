@@ -32,9 +32,13 @@ final class BookletSources {
       Optional<YardageTable> yardage,
       List<PrintedFile> printed,
       HouseType type) {
-    Optional<String> prose =
-        Optional.ofNullable(sources.get(PatternFolder.PROSE))
-            .map(bytes -> new String(bytes, StandardCharsets.UTF_8));
+    SortedMap<String, String> prose = new TreeMap<>();
+    sources.forEach(
+        (name, bytes) -> {
+          if (PatternFolder.isProse(name)) {
+            prose.put(name, new String(bytes, StandardCharsets.UTF_8));
+          }
+        });
     SortedMap<String, Picture> pictures = new TreeMap<>();
     sources.forEach(
         (name, bytes) -> {

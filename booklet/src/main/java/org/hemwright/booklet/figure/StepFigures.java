@@ -84,6 +84,9 @@ public final class StepFigures {
   }
 
   private Optional<Figure> figure(List<Inline> title) {
+    if (step.act() instanceof Act.LeaveRaw) {
+      return Optional.empty(); // There is nothing to do, and nothing to see.
+    }
     List<CloseUp> close = CloseUps.of(telling, step);
     if (needsTable(close)) {
       draw();

@@ -59,6 +59,15 @@ record Unrolled(
     String piece = join.layers().get(0).run().get(0).piece();
     shown.add(piece);
     scene.words(number(piece), new Point(wide * 0.12, high * 0.5));
+    // As long as the opening, the band shows its notches where they are pinned.
+    double stretched = below / band.length();
+    notches(scene, band.stops(), stretched, high * 0.3);
+    notches(scene, opening.stops(), 1, -high * 0.3);
+    for (LayerWalk.Stop stop : band.stops()) {
+      if (isNotch(stop)) {
+        mark(scene, stop.distance() * stretched, high);
+      }
+    }
     double from = 0;
     for (SeamWalk.Interval interval : walk.intervals()) {
       mark(scene, interval.secondFrom(), high);
@@ -78,6 +87,25 @@ record Unrolled(
             Path.straight(
                 new Point(middle - reach * 0.3, high * 0.5),
                 new Point(middle - reach, high * 0.5)));
+      }
+    }
+  }
+
+  private static boolean isNotch(LayerWalk.Stop stop) {
+    return stop.kind() == LayerWalk.Kind.NOTCH || stop.kind() == LayerWalk.Kind.DOUBLE_NOTCH;
+  }
+
+  /** Marks across the line where two edges meet, double ones as two. */
+  private static void notches(
+      Scene scene, List<LayerWalk.Stop> stops, double stretched, double reach) {
+    for (LayerWalk.Stop stop : stops) {
+      if (isNotch(stop)) {
+        boolean twice = stop.kind() == LayerWalk.Kind.DOUBLE_NOTCH;
+        double aside = twice ? Math.abs(reach) * 0.3 : 0;
+        for (double at : twice ? new double[] {-aside, aside} : new double[] {0}) {
+          double x = stop.distance() * stretched + at;
+          scene.line(Path.straight(new Point(x, 0), new Point(x, reach)), Draw.EDGE);
+        }
       }
     }
   }

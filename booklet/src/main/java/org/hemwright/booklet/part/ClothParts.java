@@ -174,7 +174,7 @@ public final class ClothParts {
     List<List<Inline>> head = new ArrayList<>();
     head.add(telling.say("table.size"));
     for (Measurements.OfElastic elastic : elastics) {
-      Slots named = Slots.of("elastic", Telling.name(elastic.name()));
+      Slots named = Slots.of("elastic", telling.name(elastic.name()));
       head.add(telling.words().capital(telling.say("elastic.width", named)));
       head.add(telling.words().capital(telling.say("elastic.cut", named)));
       head.add(telling.words().capital(telling.say("elastic.finished", named)));

@@ -213,7 +213,7 @@ public final class FrontParts {
       items.add(
           given.say(
               "supplies.elastic",
-              Slots.of("elastic", Telling.name(elastic.name()))
+              Slots.of("elastic", telling.name(elastic.name()))
                   .and(
                       "width",
                       telling.range(
@@ -376,7 +376,7 @@ public final class FrontParts {
       items.add(
           given.say(
               "supplies.cord",
-              Slots.of("cord", Telling.name(cord.name()))
+              Slots.of("cord", telling.name(cord.name()))
                   .and(
                       "length",
                       telling.amount(cord.length(), LengthKind.FINISHED, cord.name(), "cord"))));

@@ -62,7 +62,7 @@ final class PieceParts {
             telling.run().pattern().views().stream()
                 .filter(view -> view.pieces().contains(card.name()))
                 .map(View::name)
-                .map(name -> List.<Inline>of(Telling.name(name)))
+                .map(name -> List.<Inline>of(telling.name(name)))
                 .toList();
         row.add(telling.words().listed(views));
       }

@@ -66,7 +66,8 @@ public final class StepsPart {
                 ? telling.say("steps.stage")
                 : List.of(
                     new Inline.Value(
-                        stage.title(), Provenance.of(Source.NAME, "stage", stage.title())));
+                        telling.own(stage.title()),
+                        Provenance.of(Source.NAME, "stage", stage.title())));
         stages.add(new ToldStage(title, steps));
       }
     }

@@ -59,7 +59,7 @@ final class ShotList {
       shots.add(telling.say("shots.opening"));
     }
     for (String look : step.words().look()) {
-      shots.add(telling.say("shots.look", Slots.of("look", new Inline.Own(look))));
+      shots.add(telling.say("shots.look", Slots.of("look", new Inline.Own(telling.own(look)))));
     }
     // The parts have commas of their own.
     List<Inline> text = new ArrayList<>();

@@ -78,7 +78,8 @@ record NumberTable(Telling telling, InlineReader inlines) {
             each ->
                 (Inline)
                     new Inline.Value(
-                        each.text(), Provenance.of(Provenance.Source.NAME, "dial", name)))
-        .orElse(Telling.name(name));
+                        telling.own(each.text()),
+                        Provenance.of(Provenance.Source.NAME, "dial", name)))
+        .orElse(telling.name(name));
   }
 }

@@ -147,7 +147,7 @@ public final class ProseReader {
 
   private String part(Heading heading) {
     String id = partNamed(plain(heading));
-    if (!partIds.contains(id)) {
+    if (!partIds.contains(id) && !id.equals(OwnWordsReader.PART)) {
       unknown("prose-part", plain(heading), partIds, heading);
     }
     return id;

@@ -121,7 +121,7 @@ public final class StepWords {
     add(text, laying());
     add(text, act());
     if (handled()) {
-      String how = step.words().notes().get(0).strip();
+      String how = telling.own(step.words().notes().get(0)).strip();
       if (goesOn(how)) {
         withoutStop(text);
         text.add(new Inline.Own(" " + (how.endsWith(".") ? how : how + ".")));
@@ -138,14 +138,16 @@ public final class StepWords {
       blocks.add(
           new Block.Paragraph(
               Block.Tone.LOOK,
-              telling.say("step.look", Slots.of("look", new Inline.Own(sentence(look))))));
+              telling.say(
+                  "step.look", Slots.of("look", new Inline.Own(sentence(telling.own(look)))))));
     }
     List<String> notes = step.words().notes();
     for (String note : handled() ? notes.subList(1, notes.size()) : notes) {
       blocks.add(
           new Block.Paragraph(
               Block.Tone.NOTE,
-              telling.say("step.note", Slots.of("note", new Inline.Own(sentence(note))))));
+              telling.say(
+                  "step.note", Slots.of("note", new Inline.Own(sentence(telling.own(note)))))));
     }
     return blocks;
   }
@@ -257,7 +259,7 @@ public final class StepWords {
                         .filter(Work.OfIntake.class::isInstance)
                         .map(Work.OfIntake.class::cast)
                         .filter(other -> other.piece().equals(intake.piece()))
-                        .map(other -> List.<Inline>of(Telling.name(other.intake())))
+                        .map(other -> List.<Inline>of(telling.name(other.intake())))
                         .toList());
         if (taken.add(intake.piece())) {
           items.add(
@@ -288,12 +290,11 @@ public final class StepWords {
     Optional<String> other = owners.size() == 1 ? only(owners.get(0), names) : Optional.empty();
     if (other.isPresent()) {
       return telling.say(
-          "work.edges.but", Slots.of("edge", edgeName(other.get())).and("piece", pieces));
+          "work.edges.but",
+          Slots.of("edge", telling.edges(List.of(other.get()))).and("piece", pieces));
     }
-    List<List<Inline>> all = names.stream().map(n -> List.<Inline>of(edgeName(n))).toList();
     return telling.say(
-        all.size() * owners.size() == 1 ? "work.edge" : "work.edges",
-        Slots.of("edges", telling.words().listed(all)).and("piece", pieces));
+        "work.edge", Slots.of("edges", telling.edges(names, owners.size())).and("piece", pieces));
   }
 
   /** The one edge of a piece that is left where most of them are named. */
@@ -308,31 +309,36 @@ public final class StepWords {
     return names.size() > 2 && others.size() == 1 ? Optional.of(others.get(0)) : Optional.empty();
   }
 
-  private static Inline.Value edgeName(String edge) {
-    return Telling.name(edge);
+  /** The key of a thing whose name is a word of the language, rather than a name to be quoted. */
+  private String said(String key, String name) {
+    return telling.isSaid(name) ? key + ".said" : key;
   }
 
   private List<Inline> thing(Work work) {
     if (work instanceof Work.OfSeam seam) {
-      return telling.say("work.seam", Slots.of("seam", telling.seamName(seam.seam())));
+      return telling.say(
+          said("work.seam", telling.seamStem(seam.seam())),
+          Slots.of("seam", telling.seamName(seam.seam())));
     } else if (work instanceof Work.OfPiece piece) {
       return telling.say(
           "work.piece", Slots.of("piece", telling.piece(piece.piece(), piece.copy())));
     } else if (work instanceof Work.OfMark mark) {
       return telling.say(
-          "work.mark",
-          Slots.of("mark", Telling.name(mark.mark())).and("piece", telling.piece(mark.piece())));
+          said("work.mark", mark.mark()),
+          Slots.of("mark", telling.name(mark.mark())).and("piece", telling.piece(mark.piece())));
     } else if (work instanceof Work.OfIntake intake) {
       return telling.say(
           "work.intake",
-          Slots.of("intake", Telling.name(intake.intake()))
+          Slots.of("intake", telling.name(intake.intake()))
               .and("piece", telling.piece(intake.piece())));
     } else if (work instanceof Work.OfElastic elastic) {
-      return telling.say("work.elastic", Slots.of("elastic", Telling.name(elastic.elastic())));
+      return telling.say(
+          said("work.elastic", elastic.elastic()),
+          Slots.of("elastic", telling.name(elastic.elastic())));
     } else if (work instanceof Work.OfCord cord) {
-      return telling.say("work.cord", Slots.of("cord", Telling.name(cord.cord())));
+      return telling.say("work.cord", Slots.of("cord", telling.name(cord.cord())));
     } else if (work instanceof Work.OfOpening opening) {
-      return telling.say("work.opening", Slots.of("opening", Telling.name(opening.opening())));
+      return telling.say("work.opening", Slots.of("opening", telling.name(opening.opening())));
     }
     Work.OfEdge edge = (Work.OfEdge) work;
     return edges(List.of(Owner.of(edge)), List.of(edge.edge()));
@@ -393,8 +399,9 @@ public final class StepWords {
         return Optional.empty();
       }
       boolean oneCopy = copies(first).equals(copies(second));
+      String self = isEnd(first) && isEnd(second) ? "lay.ring" : "lay.self";
       return Optional.of(
-          Laying.of(oneCopy ? "lay.self" : "lay.twins", here, there)
+          Laying.of(oneCopy ? self : "lay.twins", here, there)
               .side(edgesOf(first), edgesOf(second)));
     }
     if (isPlaced(second) || isPlaced(first)) {
@@ -460,6 +467,16 @@ public final class StepWords {
                     .isPresent());
   }
 
+  /** Whether it is one end of a strip. */
+  private static boolean isEnd(Seam.Layer layer) {
+    return layer.run().size() == 1
+        && layer
+            .run()
+            .get(0)
+            .edge()
+            .matches("end|(left|right|upper|lower)_end|end_(left|right|upper|lower)");
+  }
+
   private static Set<String> pieces(Seam.Layer layer) {
     Set<String> pieces = new LinkedHashSet<>();
     layer.run().forEach(place -> pieces.add(place.piece()));
@@ -477,13 +494,12 @@ public final class StepWords {
   }
 
   private List<Inline> edgesOf(Seam.Layer layer) {
-    List<List<Inline>> names =
-        layer.run().stream()
-            .map(EdgePlace::edge)
-            .distinct()
-            .map(edge -> List.<Inline>of(edgeName(edge)))
-            .toList();
-    return telling.words().listed(names);
+    List<String> names = layer.run().stream().map(EdgePlace::edge).distinct().toList();
+    return isPlaced(layer)
+        ? telling
+            .words()
+            .listed(names.stream().map(name -> List.<Inline>of(telling.name(name))).toList())
+        : telling.edges(names);
   }
 
   // --- the act itself -------------------------------------------------------------------------
@@ -525,9 +541,9 @@ public final class StepWords {
                           "tape", telling.amount(tape, LengthKind.NOTION, step.id(), "tape"))))
           .orElseGet(() -> telling.say("act.bind", slots));
     } else if (act instanceof Act.FormCasing casing) {
-      slots.and("held", Telling.name(casing.holds()));
+      slots.and("held", telling.name(casing.holds()));
     } else if (act instanceof Act.ThreadThrough through) {
-      slots.and("opening", Telling.name(through.opening()));
+      slots.and("opening", telling.name(through.opening()));
     } else if (act instanceof Act.JoinEnds join) {
       return join.overlapped() ? overlapped() : telling.say("act.join.end-to-end", slots);
     } else if (act instanceof Act.InsertZip zip) {
@@ -558,7 +574,7 @@ public final class StepWords {
     } else if (act instanceof Act.Handle handle
         && handle.kind() == Act.Handling.TURN_OUT
         && handled()
-        && goesOn(step.words().notes().get(0).strip())) {
+        && goesOn(telling.own(step.words().notes().get(0)).strip())) {
       return telling.say("act.turn-out.how", slots);
     } else if (act instanceof Act.Press) {
       return step.press().isPresent() ? List.of() : telling.say("act.press", slots);
@@ -566,7 +582,7 @@ public final class StepWords {
       slots.and(
           "along",
           fold.along()
-              .map(line -> telling.say("fold.along", Slots.of("line", Telling.name(line))))
+              .map(line -> telling.say("fold.along", Slots.of("line", telling.name(line))))
               .orElseGet(() -> telling.say("fold.half")));
       return telling.say(fold.wrongSidesTogether() ? "act.fold.wrong" : "act.fold.right", slots);
     } else if (act instanceof Act.CutInto cut) {
@@ -587,7 +603,8 @@ public final class StepWords {
           .and("size", telling.amount(fasten.size(), LengthKind.NOTION, step.id(), "size"));
       return telling.say(fasten.count() == 1 ? "act." + key() + ".one" : "act." + key(), slots);
     } else if (act instanceof Act.Own own) {
-      List<Inline> text = new ArrayList<>(List.of(new Inline.Own(sentence(own.words()))));
+      List<Inline> text =
+          new ArrayList<>(List.of(new Inline.Own(sentence(telling.own(own.words())))));
       if (!step.sewing().choices().isEmpty()) {
         add(text, telling.say("act.do.with", slots));
       }
@@ -626,7 +643,7 @@ public final class StepWords {
 
   private List<Inline> withOwn(List<Inline> said, Optional<String> own) {
     List<Inline> text = new ArrayList<>(said);
-    own.ifPresent(words -> add(text, List.of(new Inline.Own(sentence(words)))));
+    own.ifPresent(words -> add(text, List.of(new Inline.Own(sentence(telling.own(words))))));
     return text;
   }
 
@@ -745,7 +762,9 @@ public final class StepWords {
                 raw.when()
                     .map(
                         when ->
-                            telling.say("stitch.raw.when", Slots.of("when", new Inline.Own(when))))
+                            telling.say(
+                                "stitch.raw.when",
+                                Slots.of("when", new Inline.Own(telling.own(when)))))
                     .orElseGet(() -> telling.say("stitch.raw")))
         .orElse(List.of());
   }
@@ -868,12 +887,15 @@ public final class StepWords {
                   "length",
                   telling.amount(
                       opening.length(), LengthKind.FINISHED, step.id(), "leaves/" + opening.name()))
-              .and("opening", Telling.name(opening.name()));
+              .and("opening", telling.name(opening.name()));
       add(
           all,
           opening
               .where()
-              .map(where -> telling.say("step.leave.where", at.and("where", new Inline.Own(where))))
+              .map(
+                  where ->
+                      telling.say(
+                          "step.leave.where", at.and("where", new Inline.Own(telling.own(where)))))
               .orElseGet(() -> telling.say("step.leave", at)));
     }
     return all;

@@ -18,7 +18,6 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
-import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Amount;
 import org.hemwright.pattern.make.Step;
@@ -38,13 +37,15 @@ import org.hemwright.pattern.seam.Seam;
  * @param measured what the run measures
  * @param drawn the size of the figures
  * @param words the language
+ * @param own the designer's words in that language, by what the document says; empty in its own
  */
-public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wordbook words) {
+public record Telling(
+    SizeRun run, Measurements measured, SizedPattern drawn, Wordbook words, OwnWords own) {
   /** The telling of a run; figures are drawn in the base size, or the middle one of those there. */
-  public static Telling of(SizeRun run, Wordbook words) {
+  public static Telling of(SizeRun run, Wordbook words, OwnWords own) {
     SizedPattern drawn =
         run.size(run.pattern().base().name()).orElse(run.sizes().get(run.sizes().size() / 2));
-    return new Telling(run, Measurements.of(run), drawn, words);
+    return new Telling(run, Measurements.of(run), drawn, words, own);
   }
 
   /** A template with its slots filled. */
@@ -62,9 +63,63 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
     return run.sizes().stream().map(sized -> sized.size().name()).toList();
   }
 
-  /** A name of the document or the chart as it is shown: blanks for low lines. */
-  public static Inline.Value name(String name) {
-    return new Inline.Value(name.replace('_', ' '), Provenance.of(Source.NAME, name));
+  /** The same pattern with other words of the designer's. */
+  public Telling with(OwnWords others) {
+    return new Telling(run, measured, drawn, words, others);
+  }
+
+  /**
+   * A name of the document or the chart as it is shown: in the designer's words, as the language
+   * usually has it, or as it is with blanks for low lines.
+   */
+  public Inline.Value name(String name) {
+    String shown = name.replace('_', ' ');
+    String usual = words.has("name." + name) ? words.plain("name." + name) : shown;
+    String text = own.of(name).or(() -> own.of(shown)).orElse(usual);
+    return new Inline.Value(text, Provenance.of(Source.NAME, name));
+  }
+
+  /** Whether the language has a word for a name, of the designer's or a usual one. */
+  public boolean isSaid(String name) {
+    return own.of(name).isPresent()
+        || own.of(name.replace('_', ' ')).isPresent()
+        || words.has("name." + name);
+  }
+
+  /** A sentence or a title of the designer's, in the language where she has given it. */
+  public String own(String text) {
+    return own.of(text).orElse(text);
+  }
+
+  /**
+   * Edges by their names: "hem edge", "left and right edges and lower end", in the designer's words
+   * where she has given them.
+   */
+  public List<Inline> edges(List<String> names) {
+    return edges(names, 1);
+  }
+
+  /** The same edges of several pieces: "hem edges". */
+  public List<Inline> edges(List<String> names, int pieces) {
+    List<List<Inline>> plain = new ArrayList<>();
+    List<List<Inline>> phrases = new ArrayList<>();
+    for (String name : names) {
+      Provenance from = Provenance.of(Source.NAME, name);
+      Optional<String> own = own().of(name).or(() -> own().of(name.replace('_', ' ')));
+      String key = "edge." + name;
+      if (own.isPresent()) {
+        phrases.add(List.of(new Inline.Value(own.get(), from)));
+      } else if (words.has(key)) {
+        phrases.add(List.of(new Inline.Value(words.plain(key), from)));
+      } else {
+        plain.add(List.of(name(name)));
+      }
+    }
+    if (!plain.isEmpty()) {
+      Slots slots = Slots.of("names", words.listed(plain)).and("name", plain.get(0));
+      phrases.add(0, say(plain.size() * pieces == 1 ? "edge.named" : "edge.named.many", slots));
+    }
+    return words.listed(phrases);
   }
 
   /**
@@ -72,20 +127,32 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
    * the end ({@code side_seams_b}), is said to be that view's.
    */
   public List<Inline> seamName(String seam) {
-    for (View view : run.pattern().views()) {
-      String end = "_" + view.name().toLowerCase(Locale.ROOT);
-      if (severalViews() && seam.endsWith(end) && seam.length() > end.length()) {
-        String stem = seam.substring(0, seam.length() - end.length());
-        return say(
-            "seam.of-view",
-            Slots.of(
-                    "seam",
-                    new Inline.Value(
-                        stem.replace('_', ' '), Provenance.of(Source.NAME, "seam", stem)))
-                .and("view", views(List.of(view.name()))));
-      }
+    Optional<View> view = viewAtEnd(seam);
+    if (view.isEmpty()) {
+      return List.of(name(seam));
     }
-    return List.of(name(seam));
+    String stem = seamStem(seam);
+    return say(
+        "seam.of-view",
+        Slots.of(
+                "seam",
+                new Inline.Value(name(stem).text(), Provenance.of(Source.NAME, "seam", stem)))
+            .and("view", views(List.of(view.get().name()))));
+  }
+
+  /** A seam's name without the view at its end. */
+  public String seamStem(String seam) {
+    return viewAtEnd(seam)
+        .map(view -> seam.substring(0, seam.length() - view.name().length() - 1))
+        .orElse(seam);
+  }
+
+  private Optional<View> viewAtEnd(String seam) {
+    return run.pattern().views().stream()
+        .filter(view -> severalViews() && own.of(seam).isEmpty())
+        .filter(view -> seam.endsWith("_" + view.name().toLowerCase(Locale.ROOT)))
+        .filter(view -> seam.length() > view.name().length() + 1)
+        .findFirst();
   }
 
   /** A measurement of the body by its usual name in the language, else as the chart has it. */
@@ -101,7 +168,7 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
     Details details = run.pattern().details();
     String text =
         switch (what) {
-          case "title" -> details.title();
+          case "title" -> own(details.title());
           case "version" -> details.version();
           case "dated" -> words.dateText(details.dated());
           case "by" -> details.by();
@@ -123,7 +190,7 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
   /** A piece by its title alone. */
   public Inline.Value title(String piece) {
     return new Inline.Value(
-        card(piece).map(PieceCard::title).orElse(piece.replace('_', ' ')),
+        card(piece).map(card -> own(card.title())).orElseGet(() -> name(piece).text()),
         Provenance.of(Source.PIECE, piece, "title"));
   }
 
@@ -169,7 +236,7 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
   /** The fabric of that name by its title. */
   public Inline.Value fabric(String fabric) {
     return new Inline.Value(
-        run.pattern().fabric(fabric).map(Fabric::title).orElse(fabric),
+        run.pattern().fabric(fabric).map(each -> own(each.title())).orElse(fabric),
         Provenance.of(Source.FABRIC, fabric, "title"));
   }
 
@@ -195,7 +262,7 @@ public record Telling(SizeRun run, Measurements measured, SizedPattern drawn, Wo
                 .and(
                     "title",
                     new Inline.Value(
-                        view.title(), Provenance.of(Source.NAME, "view", view.name()))));
+                        own(view.title()), Provenance.of(Source.NAME, "view", view.name()))));
   }
 
   /** "views A and B". */

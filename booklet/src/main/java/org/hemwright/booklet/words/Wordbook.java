@@ -63,16 +63,21 @@ public final class Wordbook {
   public static Wordbook of(String tag, Details.Units units) {
     Map<String, String> sentences = new TreeMap<>();
     switch (tag) {
-      case "en-US" -> sentences.putAll(file("en"));
+      case "en-US" -> {
+        sentences.putAll(file("en"));
+        sentences.putAll(file("names-en"));
+      }
       case "en-GB" -> {
         sentences.putAll(file("en"));
         sentences.putAll(file("en-GB"));
+        sentences.putAll(file("names-en"));
       }
       default -> {
         if (!LANGUAGES.contains(tag)) {
           throw new IllegalArgumentException("there is no wording in " + tag);
         }
         sentences.putAll(file(tag));
+        sentences.putAll(file("names-" + tag));
       }
     }
     LengthFormat.Edition edition =

@@ -84,6 +84,9 @@ public final class FolderReading {
   /** The designer's texts and pictures for the booklet, where there are any. */
   public void forBooklet() {
     beside(PatternFolder.PROSE);
+    folder.names().stream()
+        .filter(name -> PatternFolder.isProse(name) && !name.equals(PatternFolder.PROSE))
+        .forEach(this::beside);
     for (String name : folder.pictures()) {
       take(PatternFolder.PICTURES + "/" + name, folder.picture(name));
     }

@@ -51,7 +51,9 @@ public record PackedFolder(String shelf, String name) implements PatternFolder {
 
   @Override
   public List<String> names() {
-    return List.of(PROSE, DOCUMENT, "sizes.csv");
+    return this.equals(DEMO)
+        ? List.of("booklet.de.md", PROSE, DOCUMENT, "sizes.csv")
+        : List.of(PROSE, DOCUMENT, "sizes.csv");
   }
 
   @Override

@@ -47,6 +47,11 @@ public sealed interface PatternFolder permits DiskFolder, EditedFolder, PackedFo
    */
   FolderFile file(String name);
 
+  /** Whether a name is that of a text for the booklet, in whatever language. */
+  static boolean isProse(String name) {
+    return name.equals(PROSE) || name.matches("booklet[.][A-Za-z-]{2,8}[.]md");
+  }
+
   /** Whether a name is plain, or names a plain file in the folder for drawings or for fonts. */
   static boolean isInside(String name) {
     return isPlain(name)

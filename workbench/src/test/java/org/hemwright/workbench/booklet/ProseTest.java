@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Inline;
@@ -82,7 +83,7 @@ class ProseTest {
         .contains("Lay Back (5) between the two pieces of Yoke (6), whose right sides face")
         .contains("Turn Yoke (6) right side out through the neck, and draw the rolled parts out.")
         .contains("Lay Left front (1) and Right front (2) on Back (5), right sides together, side")
-        .contains("outer edge to outer edge and end edge to end edge")
+        .contains("outer edge to outer edge and end to end")
         .contains("Fold the back pleat on Back (5) along its lines")
         .doesNotContain("_");
     assertThat(told(Examples.booklet("brackish-skirt"), "steps"))
@@ -238,5 +239,35 @@ class ProseTest {
     BookletMaking fresh = with("# Care\n\nWarm.\n\n{table sizs}\n");
     assertThat(other.booklet()).isEqualTo(fresh.booklet());
     assertThat(other.findings()).isEqualTo(fresh.findings()).hasSize(1);
+  }
+
+  @Test
+  void anotherLanguageHasATextOfItsOwnAndWordsForWhatTheDocumentSays() {
+    BookletMaking german = Examples.booklet(new PackedFolder("eddy-skirt"), "de");
+    assertThat(german.findings()).isEmpty();
+    String text =
+        german.booklet().texts().stream().map(Inline::plain).collect(Collectors.joining("\n"));
+    assertThat(text)
+        .contains(
+            "Eddy-Rock",
+            "Bund (4) rechts auf rechts falten, so dass die beiden Enden aufeinanderliegen",
+            "Seitenkante auf Seitenkante",
+            "Tipp: Quer über jede obere Ecke, wo die Hand zieht.")
+        .doesNotContain("Skirt", "skirt", "seam", "pocket", "edge", "waist", "the ");
+
+    BookletMaking trousers = Examples.booklet(new PackedFolder("marram-trousers"), "de");
+    assertThat(trousers.findings())
+        .map(finding -> Workbench.wording(Optional.empty()).line(finding))
+        .anyMatch(line -> line.contains("There is no “booklet.de.md”"))
+        .anyMatch(line -> line.contains("words have none in “booklet.de.md”"));
+  }
+
+  @Test
+  void theEndsOfAStripAreCalledSo() {
+    String text =
+        Examples.booklet("shingle-shirt").booklet().texts().stream()
+            .map(Inline::plain)
+            .collect(Collectors.joining("\n"));
+    assertThat(text).contains("left end").doesNotContain("end edge", "edge edge", "right end edge");
   }
 }
