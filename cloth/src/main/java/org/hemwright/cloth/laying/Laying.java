@@ -14,19 +14,21 @@ import org.hemwright.pattern.finding.Messages;
 /**
  * Finds a short layout for a {@link StripProblem}.
  *
- * <p>Two workers, each with its own random numbers, search by overlap: copies may overlap on a
- * strip that is a little too short, and are moved apart until none does; then the strip becomes
- * shorter still. They go on in legs of equal work; after each the shorter layout is handed to the
- * other. The result is the same whether the legs run side by side or one after the other.
+ * <p>Workers, each with its own random numbers, search by overlap: copies may overlap on a strip
+ * that is a little too short, and are moved apart until none does; then the strip becomes shorter
+ * still. Two go on in legs of equal work; after each the shorter layout is handed to the other. The
+ * result is the same whether the legs run side by side or one after the other. One alone finds
+ * shorter layouts with the same work, but keeps one core busy only.
  *
- * <p>Few simple shapes come out exactly right: each layout of them is made as tight as its shapes'
- * order allows by a linear program.
+ * <p>Few shapes come out exactly right: each layout of them is made as tight as its shapes' order
+ * allows by a linear program.
  *
  * <p>Sources: Egeblad, Nielsen and Odgaard 2007; Umetani et al. 2009; Gardeyn, Vanden Berghe and
  * Wauters 2025 for the search; Imamichi, Yagiura and Nagamochi 2009 for the depth of an overlap.
  */
 public final class Laying {
 
+  /** How many search one problem side by side. */
   private static final int WORKERS = 2;
 
   /** Up to so many copies a beam search goes first, and takes this share of the work. */
@@ -40,26 +42,33 @@ public final class Laying {
 
   private final LayTask task;
   private final SearchRules rules;
+  private final int workers;
   private final int threads;
 
-  /** A laying of this problem, ready to be searched. */
+  /** A laying of this problem, ready to be searched by two workers. */
   public Laying(StripProblem problem) {
-    this(new LayTask(problem), SearchRules.STANDARD, WORKERS);
+    this(new LayTask(problem), SearchRules.STANDARD, WORKERS, WORKERS);
   }
 
   /**
-   * The same laying, searched by the caller's thread alone in place of two at once: for many
-   * problems side by side. The layout is the same.
+   * A laying that one worker searches: for many problems side by side. Its layout is another than
+   * that of two workers.
    *
    * @param store what is known from problems with the same shapes
    */
-  public static Laying onOneThread(StripProblem problem, NoFitStore store) {
-    return new Laying(new LayTask(problem, store), SearchRules.STANDARD, 1);
+  public static Laying byOneWorker(StripProblem problem, NoFitStore store) {
+    return new Laying(new LayTask(problem, store), SearchRules.STANDARD, 1, 1);
   }
 
-  Laying(LayTask task, SearchRules rules, int threads) {
+  /**
+   * A laying.
+   *
+   * @param threads how many workers search at once; the layout is the same
+   */
+  Laying(LayTask task, SearchRules rules, int workers, int threads) {
     this.task = task;
     this.rules = rules;
+    this.workers = workers;
     this.threads = threads;
   }
 
@@ -115,7 +124,7 @@ public final class Laying {
   private LayResult lay(LayBudget budget, LayWatcher watcher, Optional<Layout> hint) {
     Places plain = task.columns();
     List<Searcher> searchers = new ArrayList<>();
-    for (int worker = 0; worker < WORKERS; worker++) {
+    for (int worker = 0; worker < workers; worker++) {
       Searcher searcher = new Searcher(task, rules, seed(budget.seed(), worker), plain);
       searcher.beginAtRandom();
       searchers.add(searcher);
@@ -130,7 +139,7 @@ public final class Laying {
         searchers.get(0).adopt(found);
       }
     }
-    hint.ifPresent(layout -> begin(searchers.get(WORKERS - 1), task.like(layout, plain)));
+    hint.ifPresent(layout -> begin(searchers.get(workers - 1), task.like(layout, plain)));
     ExecutorService pool = Executors.newFixedThreadPool(threads, Laying::thread);
     boolean complete;
     try {
@@ -156,7 +165,7 @@ public final class Laying {
       long beamWork,
       LayWatcher watcher,
       ExecutorService pool) {
-    long each = Math.max(1, (budget.work() - beamWork) / WORKERS);
+    long each = Math.max(1, (budget.work() - beamWork) / workers);
     long explored = Math.max(1, (long) (each * rules.explored()));
     long leg = Math.max(SHORTEST_LEG, Math.min(LONGEST_LEG, each / LEGS));
     boolean complete = true;

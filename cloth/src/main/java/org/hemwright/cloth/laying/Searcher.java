@@ -30,14 +30,17 @@ final class Searcher {
   private static final double FASTEST_SHRINK = 0.02;
 
   /**
-   * Up to so many copies every layout is settled at once; that costs little and shortens it
-   * exactly.
+   * Up to so many copies every layout is settled and tightened at once; that costs little and
+   * shortens it exactly.
    */
-  private static final int SETTLED_AT_ONCE = 12;
+  private static final int SETTLED_AT_ONCE = 24;
+
+  /** Up to so many copies tightening leaves next to nothing to gain by small moves. */
+  private static final int FEW = 5;
 
   /**
-   * How much shorter the strip becomes at least where layouts are tightened: any layout that is
-   * shorter at all then lies otherwise, and is soon as short as that way of lying can be.
+   * How much shorter the strip becomes at least for so few: any layout that is shorter at all then
+   * lies otherwise, and is soon as short as that way of lying can be.
    */
   private static final double SLIGHT_SHRINK = 1e-6;
 
@@ -74,8 +77,7 @@ final class Searcher {
     settling = new Settling(task);
     tightening = new Tightening(task);
     best = fallback;
-    leastShrink =
-        crowd.size <= SETTLED_AT_ONCE && tightening.applies() ? SLIGHT_SHRINK : rules.shrink();
+    leastShrink = crowd.size <= FEW && tightening.applies() ? SLIGHT_SHRINK : rules.shrink();
     shrink = leastShrink;
   }
 

@@ -18,29 +18,25 @@ import org.hemwright.cloth.rule.Section;
 /** The key by which a laying is kept, and the line of text that it is kept as. */
 final class KeptLayouts {
   /** Layings kept by a search that worked otherwise are not taken for this one's. */
-  private static final String EDITION = "laying 2";
+  private static final String EDITION = "laying 3";
 
   private static final String PART = "\t";
 
   private KeptLayouts() {}
 
-  /**
-   * The key of what these plans ask for.
-   *
-   * @param like the layouts that the search begins from, as text; empty where it begins from none
-   */
-  static String key(List<ClothPlan> plans, PlanSearch search, String like) {
-    return key(plans, String.join(PART, "" + search.work(), "" + search.seed(), like));
+  /** The key of what these plans ask for. */
+  static String key(List<ClothPlan> plans, PlanSearch search) {
+    return key(plans, String.join(PART, "" + search.work(), "" + search.seed()));
   }
 
   /**
-   * The key of the tidiest laying.
+   * The key of a laying once it is tidied.
    *
-   * @param layouts those to choose from, as text
+   * @param layouts those that are tidied, as text
    * @param shrink by what share the cloth shrinks along, which says what is bought
    */
-  static String tidyKey(List<ClothPlan> plans, List<String> layouts, double shrink) {
-    return key(plans, String.join(PART, "tidied", "" + shrink, String.join("\n", layouts)));
+  static String tidyKey(List<ClothPlan> plans, String layouts, double shrink) {
+    return key(plans, String.join(PART, "tidied", "" + shrink, layouts));
   }
 
   private static String key(List<ClothPlan> plans, String how) {

@@ -40,39 +40,29 @@ record PlanSearch(long work, long seed, NoFitStore shapes) {
       layouts = List.copyOf(layouts);
     }
 
-    /** Whether no laying by this plan can be shorter. */
-    boolean isShortest() {
-      double least = 0;
-      for (Section section : plan.sections()) {
-        least += section.times(plan.sheet()) * section.leastLength();
-      }
-      double gaps = (plan.sections().size() - 1) * plan.sheet().settings().gap();
-      return laying.length() <= (least + gaps) * (1 + AS_SHORT);
-    }
-
     static Laid of(ClothPlan plan, List<Layout> layouts) {
       return new Laid(plan, layouts, ClothLaying.of(plan, layouts));
     }
   }
 
-  /**
-   * The shortest laying of plans that fit; the first of equals.
-   *
-   * @param like a laying of like pieces to begin from
-   */
-  Optional<Laid> lay(List<ClothPlan> plans, Optional<Laid> like) {
-    return lay(plans, like, LayingFollower.NOBODY);
+  /** The shortest laying of plans that fit; the first of equals. */
+  Optional<Laid> lay(List<ClothPlan> plans) {
+    return lay(plans, Optional.empty(), LayingFollower.NOBODY);
   }
 
-  /** The same, while someone looks on. */
+  /**
+   * The same, while someone looks on.
+   *
+   * @param like a laying of the same pieces to begin from
+   */
   Optional<Laid> lay(List<ClothPlan> plans, Optional<Laid> like, LayingFollower follower) {
     Laid best = null;
     Shown shown = new Shown(follower);
     for (ClothPlan plan : plans) {
       if (plan.fits()) {
         List<Layout> layouts = new ArrayList<>();
-        for (int i = 0; i < plan.sections().size(); i++) {
-          layouts.add(lay(plan, layouts, hint(like, i), shown));
+        while (layouts.size() < plan.sections().size()) {
+          layouts.add(lay(plan, layouts, hint(like, layouts.size()), shown));
         }
         Laid laid = Laid.of(plan, layouts);
         best = best == null || laid.laying.length() < best.laying.length() ? laid : best;
@@ -91,11 +81,11 @@ record PlanSearch(long work, long seed, NoFitStore shapes) {
     Section section = plan.sections().get(laid.size());
     StripProblem problem = section.problem().orElseThrow();
     double least = section.leastLength() + 2 * section.gap();
-    LayBudget budget = new LayBudget(work, seed);
-    Laying laying = Laying.onOneThread(problem, shapes);
-    LayWatcher patience = new Patience(problem, work, least * (1 + AS_SHORT));
+    Patience patience = Patience.with(problem, work, least * (1 + AS_SHORT));
     LayWatcher enough =
         shown.follower == LayingFollower.NOBODY ? patience : shown.beside(patience, plan, laid);
+    LayBudget budget = new LayBudget(patience.work(), seed);
+    Laying laying = Laying.byOneWorker(problem, shapes);
     return like.map(start -> laying.lay(budget, enough, start))
         .orElseGet(() -> laying.lay(budget, enough))
         .layout();
@@ -139,62 +129,41 @@ record PlanSearch(long work, long seed, NoFitStore shapes) {
   }
 
   private Layout roughly(Section section) {
-    return Laying.onOneThread(section.problem().orElseThrow(), shapes)
+    return Laying.byOneWorker(section.problem().orElseThrow(), shapes)
         .lay(new LayBudget(ROUGH, seed), LayWatcher.PATIENT)
         .layout();
   }
 
   /**
-   * The laying to cut by, among several by plans of one fold: what buys least in both units of a
-   * shop, of these the tidiest, of equals the shortest. Each is tidied; none that is taken is
-   * longer than the shortest by more than half a percent.
+   * A laying to cut by: tidied, up to half a percent longer where that buys no more in either unit
+   * of a shop.
    *
-   * @param found at least one
    * @param shrink by what share the cloth shrinks along before it is cut
    */
-  Laid tidiest(List<Laid> found, double shrink) {
-    double shortest = found.stream().mapToDouble(laid -> laid.laying.length()).min().orElseThrow();
-    double longest =
-        shortest + Math.min(LONGER * shortest, Math.max(0, roomToBuy(shortest, shrink)));
-    Tidy best = null;
-    for (Laid laid : found) {
-      if (laid.laying.length() <= longest) {
-        Tidy tidy = tidied(laid, longest);
-        boolean better =
-            best == null
-                || tidy.tidiness > best.tidiness
-                || (tidy.tidiness == best.tidiness
-                    && tidy.laid.laying.length() < best.laid.laying.length());
-        best = better ? tidy : best;
-      }
-    }
-    return Optional.ofNullable(best).orElseThrow().laid;
+  Laid tidied(Laid laid, double shrink) {
+    double shortest = laid.laying.length();
+    double room = Math.min(LONGER * shortest, Math.max(0, roomToBuy(shortest, shrink)));
+    return tidiedWithin(laid, room);
   }
 
-  private record Tidy(Laid laid, double tidiness) {}
-
-  /** A laying whose pieces are moved about up to a length (mm), where that makes it tidier. */
-  private Tidy tidied(Laid laid, double longest) {
+  /** A laying whose pieces are moved about, where that makes it tidier; longer by so much (mm). */
+  private Laid tidiedWithin(Laid laid, double longer) {
     List<Layout> layouts = new ArrayList<>(laid.layouts);
-    double room = longest - laid.laying.length();
-    double weighed = 0;
-    double lengths = 0;
+    double room = longer;
     for (int i = 0; i < layouts.size(); i++) {
       Section section = laid.plan.sections().get(i);
-      Laying laying = Laying.onOneThread(section.problem().orElseThrow(), shapes);
+      Laying laying = Laying.byOneWorker(section.problem().orElseThrow(), shapes);
       Layout found = layouts.get(i);
       int times = section.times(laid.plan.sheet());
       Layout tidy = laying.tidied(found, found.length());
-      Layout longer = laying.tidied(found, found.length() + room / times);
-      if (laying.tidiness(longer) > laying.tidiness(tidy)) {
-        room = Math.max(0, room - times * Math.max(0, longer.length() - found.length()));
-        tidy = longer;
+      Layout roomy = laying.tidied(found, found.length() + room / times);
+      if (laying.tidiness(roomy) > laying.tidiness(tidy)) {
+        room = Math.max(0, room - times * Math.max(0, roomy.length() - found.length()));
+        tidy = roomy;
       }
       layouts.set(i, tidy);
-      weighed += laying.tidiness(tidy) * tidy.length();
-      lengths += tidy.length();
     }
-    return new Tidy(Laid.of(laid.plan, layouts), weighed / lengths);
+    return Laid.of(laid.plan, layouts);
   }
 
   /** How much longer a laying may be that buys no more (mm on the table). */

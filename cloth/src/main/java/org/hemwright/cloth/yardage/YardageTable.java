@@ -3,9 +3,7 @@ package org.hemwright.cloth.yardage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -76,8 +74,7 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
   /**
    * Lays everything that a request asks for.
    *
-   * @param run every size of the pattern, also where only some are asked for: sizes lean on their
-   *     neighbours
+   * @param run every size of the pattern, also where only some are asked for
    * @param store where layings are kept
    */
   public static YardageTable of(
@@ -130,64 +127,33 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
     return folds;
   }
 
-  /**
-   * Lays every series, a size at a time, since its shapes are the same on every width and fold:
-   * from nothing first, then also as its near sizes are arranged.
-   */
+  /** Lays every series, a size at a time, since its shapes are the same on every width and fold. */
   private static void lay(
       List<ClothSeries> all,
       List<Integer> wanted,
       int threads,
       LayingStore store,
       Watcher watcher) {
-    int of = 2 * all.size() * wanted.size();
+    int of = all.size() * wanted.size();
     AtomicInteger done = new AtomicInteger();
-    Runnable step = () -> watcher.laid(done.incrementAndGet(), of);
     ExecutorService pool = Executors.newFixedThreadPool(threads, YardageTable::thread);
     try {
-      each(wanted, pool, (size, shapes) -> layFromNothing(all, size, store, shapes, step, watcher));
-      Map<Integer, List<ClothSeries>> near = new TreeMap<>();
-      for (ClothSeries series : all) {
-        wanted.stream()
-            .filter(series::leansOnNear)
-            .flatMap(size -> series.nearOf(size).stream())
-            .filter(size -> !series.isLaid(size))
-            .distinct()
-            .forEach(size -> near.computeIfAbsent(size, s -> new ArrayList<>()).add(series));
-      }
-      each(
-          List.copyOf(near.keySet()),
-          pool,
-          (size, shapes) ->
-              layFromNothing(
-                  near.getOrDefault(size, List.of()),
-                  size,
-                  store,
-                  shapes,
-                  () -> {},
-                  Watcher.SILENT));
       each(
           wanted,
           pool,
           (size, shapes) ->
               all.forEach(
                   series -> {
-                    series.settle(size, store, shapes);
-                    step.run();
+                    lay(series, size, store, shapes, watcher);
+                    watcher.laid(done.incrementAndGet(), of);
                   }));
     } finally {
       pool.shutdownNow();
     }
   }
 
-  private static void layFromNothing(
-      List<ClothSeries> all,
-      int size,
-      LayingStore store,
-      NoFitStore shapes,
-      Runnable step,
-      Watcher watcher) {
-    for (ClothSeries series : all) {
+  private static void lay(
+      ClothSeries series, int size, LayingStore store, NoFitStore shapes, Watcher watcher) {
       Cloth cloth =
           new Cloth(
               series.cloth().views(),
@@ -201,8 +167,6 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
               ? LayingFollower.NOBODY
               : laying -> watcher.shorter(cloth, laying);
       series.lay(size, store, shapes, follower);
-      step.run();
-    }
   }
 
   /** Does something for each size, several of them at once. */

@@ -19,6 +19,11 @@ class LayingTest {
     assertThat(new LayoutChecker(problem).objections(result.layout())).as(problem.name()).isEmpty();
   }
 
+  /** Two workers as ever, one after the other. */
+  private static Laying inTurn(StripProblem problem) {
+    return new Laying(new LayTask(problem), SearchRules.STANDARD, 2, 1);
+  }
+
   @Test
   void neverOverlapsOnRandomProblems() {
     for (int seed = 0; seed < 250; seed++) {
@@ -36,15 +41,14 @@ class LayingTest {
       StripProblem problem = LooseShapes.random(7000 + seed);
       LayBudget budget = new LayBudget(60_000, seed);
       Layout two = new Laying(problem).lay(budget, LayWatcher.PATIENT).layout();
-      Layout one =
-          Laying.onOneThread(problem, new NoFitStore()).lay(budget, LayWatcher.PATIENT).layout();
+      Layout one = inTurn(problem).lay(budget, LayWatcher.PATIENT).layout();
       assertThat(one).isEqualTo(two);
     }
     assumeTrue(PublishedInstances.present(), "../shared/data/strip-packing is not here");
     StripProblem albano = PublishedInstances.problem("albano");
     LayBudget budget = new LayBudget(400_000, 5);
     LayResult two = new Laying(albano).lay(budget, LayWatcher.PATIENT);
-    LayResult one = Laying.onOneThread(albano, new NoFitStore()).lay(budget, LayWatcher.PATIENT);
+    LayResult one = inTurn(albano).lay(budget, LayWatcher.PATIENT);
     assertThat(one).isEqualTo(two);
     LayResult other = new Laying(albano).lay(new LayBudget(400_000, 6), LayWatcher.PATIENT);
     assertThat(other.layout()).isNotEqualTo(two.layout());

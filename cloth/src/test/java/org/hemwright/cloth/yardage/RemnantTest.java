@@ -3,7 +3,6 @@ package org.hemwright.cloth.yardage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.hemwright.cloth.CutPiece;
 import org.hemwright.cloth.laying.NoFitStore;
@@ -22,10 +21,7 @@ class RemnantTest {
   private static ClothLaying lay(Fold fold, double width, ClothPiece... pieces) {
     List<ClothPlan> plans =
         ClothPlan.of(List.of(pieces), fold, width, ClothSettings.HANDBOOK, Fabric.Nap.ONE_WAY);
-    return new PlanSearch(5_000, 1, new NoFitStore())
-        .lay(plans, Optional.empty())
-        .orElseThrow()
-        .laying();
+    return new PlanSearch(5_000, 1, new NoFitStore()).lay(plans).orElseThrow().laying();
   }
 
   @Test

@@ -51,9 +51,7 @@ class StripesTest {
   private static Optional<ClothLaying> lay(Fold fold, double width, List<ClothPiece> pieces) {
     List<ClothPlan> plans = ClothPlan.of(pieces, fold, width, ClothSettings.HANDBOOK, ONE_WAY);
     Optional<ClothLaying> laying =
-        new PlanSearch(8_000, 1, new NoFitStore())
-            .lay(plans, Optional.empty())
-            .map(PlanSearch.Laid::laying);
+        new PlanSearch(8_000, 1, new NoFitStore()).lay(plans).map(PlanSearch.Laid::laying);
     laying.ifPresent(
         found -> assertThat(new LayingRules(pieces, ONE_WAY).objections(found)).isEmpty());
     return laying;
