@@ -73,16 +73,33 @@ public final class PhotographView implements View {
 
   /**
    * {@code {"ask": "photograph", "card": [[x, y], …] | "marks": [[x, y], [x, y]], "ruler"}}: reads
-   * the photograph that the window has sent; without either the card is looked for. The answer:
-   * {@code {"file", "width", "height", "picture", "problems"}}, the picture as it is while nothing
-   * tells how large things are; otherwise straightened, with {@code "box"} (mm) and {@code
-   * "pieces": [{"start", "curves", "doubt"}]}.
+   * the photograph that the window has sent; without either the card is looked for. Once it is read
+   * the window is told {@code {"tell": "photograph", "file", "width", "height", "picture",
+   * "problems"}}, the picture as it is while nothing tells how large things are; otherwise
+   * straightened, with {@code "box"} (mm) and {@code "pieces": [{"start", "curves", "doubt"}]}.
    */
   private Frame photograph(Room room, Window window, Question question) throws Question.Unclear {
     String name = parcels.name(window).orElseThrow(() -> new Question.Unclear("photograph-none"));
     byte[] bytes = parcels.bytes(window).orElseThrow();
     Guide guide = guide(question.body());
-    ObjectNode head = Frame.answer().put("file", name);
+    room.atLength(
+        () -> seen(name, bytes, guide),
+        seen -> {
+          FindingWords.write(
+              seen.findings,
+              room,
+              Workbench.wording(room.draft().evaluated().run()),
+              seen.head.putArray("problems"));
+          window.send(new Frame(seen.head));
+        });
+    return new Frame(Frame.answer());
+  }
+
+  /** What is told of a photograph, its findings still without words. */
+  private record Seen(ObjectNode head, List<Finding> findings) {}
+
+  private static Seen seen(String name, byte[] bytes, Guide guide) {
+    ObjectNode head = Frame.tell("photograph").put("file", name);
     List<Finding> findings = new ArrayList<>();
     Optional<Picture> picture = PictureReader.read(name, bytes, findings);
     if (picture.isPresent()) {
@@ -95,12 +112,7 @@ public final class PhotographView implements View {
         pieces(picture.get(), read.straightening().orElseThrow(), read.pieces(), head);
       }
     }
-    FindingWords.write(
-        findings,
-        room,
-        Workbench.wording(room.draft().evaluated().run()),
-        head.putArray("problems"));
-    return new Frame(head);
+    return new Seen(head, findings);
   }
 
   private static void pieces(

@@ -1,6 +1,6 @@
 // A photograph of a paper piece: what tells its size is found or pointed at, its outline is corrected on the picture.
 import { fill, make, set } from '../dom.js';
-import { ask } from '../line.js';
+import { ask, hear } from '../line.js';
 import { PHOTOGRAPH } from '../words/bring.js';
 import { correcting } from './correct.js';
 import { choice, field, troubles, typed } from './fields.js';
@@ -14,6 +14,7 @@ let ruler = '30 cm';
 let chosen = 0;
 let work = null;
 let trouble = '';
+let reading = false;
 
 /** Fills the sheet and the page beside it. */
 export function showPhotograph(holder) {
@@ -39,11 +40,19 @@ async function card() {
 }
 
 async function read(told) {
-  seen = await ask('photograph', told);
+  await ask('photograph', told);
+  reading = true;
+  if (place) fill(place.sheet, make('h2', {}, PHOTOGRAPH.title), make('p', { class: 'bring-note', role: 'status' }, PHOTOGRAPH.reading));
+}
+
+hear('photograph', (head) => {
+  if (!reading) return;
+  reading = false;
+  seen = head;
   trouble = '';
   chosen = 0;
   if (place) build();
-}
+});
 
 function build() {
   const named = make('h2', {}, PHOTOGRAPH.file(seen.file));
@@ -93,11 +102,9 @@ function guideAside() {
 }
 
 async function straighten() {
-  const before = seen;
   try {
     await read(guide === 'card' ? { card: work.places } : { marks: work.places, ruler });
   } catch (refused) {
-    seen = before;
     trouble = refused.message;
     aside();
   }

@@ -86,6 +86,7 @@ export const PHOTOGRAPH = {
   hint: 'Lay the paper piece flat on something much darker or lighter, with the printed reference card beside it or upon it, and take the picture from above. The card straightens it and says how large things are. A scan needs only two marks of a ruler.',
   choose: 'Choose a photograph or scan…',
   card: 'Print the reference card',
+  reading: 'The photograph is read and straightened…',
   file: (name) => `Photograph: ${name}`,
   point: 'What tells how large things are',
   byCard: 'the card, by its four outer corners',
