@@ -44,7 +44,26 @@ public final class Posts {
   private final Given given;
   private final Telling telling;
   private final Dress dress;
-  private final List<PrintedFile> files = new ArrayList<>();
+  private final Map<String, Figure> figures = new LinkedHashMap<>();
+
+  /**
+   * One page before it is written: a post, the shot list, the listing, the call.
+   *
+   * @param name of its files, without their endings
+   */
+  public record Page(String name, List<Inline> title, List<Block> blocks) {
+    public Page {
+      title = List.copyOf(title);
+      blocks = List.copyOf(blocks);
+    }
+
+    /** All its words, to look through. */
+    public List<List<Inline>> texts() {
+      List<List<Inline>> texts = new ArrayList<>(Block.texts(blocks));
+      texts.add(title);
+      return texts;
+    }
+  }
 
   private Posts(Given given, Optional<String> proof) {
     this.given = given;
@@ -67,40 +86,57 @@ public final class Posts {
     return new Posts(given, proof).files();
   }
 
+  /** Every page before it is written, in order. */
+  public static List<Page> pages(Given given) {
+    return new Posts(given, Optional.empty()).pages();
+  }
+
   private List<PrintedFile> files() {
-    List<ToldStage> stages = StepsPart.told(given);
-    Map<String, Figure> figures = new LinkedHashMap<>();
-    for (int i = 0; i < stages.size(); i++) {
-      post(stages, i, figures);
+    List<PrintedFile> files = new ArrayList<>();
+    for (Page page : pages()) {
+      String html =
+          BookletHtml.page(facts(Inline.plain(page.title())), page.title(), page.blocks(), dress);
+      String markdown = BookletMarkdown.page(page.title(), page.blocks(), FIGURES, dress.proof());
+      files.add(file(page.name() + ".html", utf8(html)));
+      files.add(file(page.name() + ".md", utf8(markdown)));
     }
     for (Figure figure : figures.values()) {
+      String name = FOLDER + FIGURES + figure.id();
       if (figure.own().isPresent()) {
         Picture own = figure.own().get();
-        add(FOLDER + FIGURES + figure.id() + "." + own.kind().ending(), own.bytes());
+        files.add(file(name + "." + own.kind().ending(), own.bytes()));
       } else {
-        add(
-            FOLDER + FIGURES + figure.id() + ".svg",
-            SvgWriter.write(facts(figure.alt()), figure.sheet()));
-        add(
-            FOLDER + FIGURES + figure.id() + ".png",
-            PngWriter.write(figure.sheet(), PIXELS_PER_MM));
+        files.add(file(name + ".svg", SvgWriter.write(facts(figure.alt()), figure.sheet())));
+        files.add(file(name + ".png", PngWriter.write(figure.sheet(), PIXELS_PER_MM)));
       }
     }
-    both(
-        FOLDER + "shot-list",
-        telling.say("shots.title", Slots.of("title", telling.detail("title"))),
-        ShotList.of(given, stages));
-    both(LISTING + "listing", List.of(telling.detail("title")), new Listing(given).blocks());
-    Testers testers = new Testers(given);
-    both(
-        TESTERS + "call",
-        telling.say("testers.title", Slots.of("title", telling.detail("title"))),
-        testers.call());
-    add(TESTERS + "feedback.csv", utf8(testers.form()));
+    files.add(file(TESTERS + "feedback.csv", utf8(new Testers(given).form())));
     return files;
   }
 
-  private void post(List<ToldStage> stages, int index, Map<String, Figure> figures) {
+  private List<Page> pages() {
+    List<ToldStage> stages = StepsPart.told(given);
+    List<Page> pages = new ArrayList<>();
+    for (int i = 0; i < stages.size(); i++) {
+      pages.add(post(stages, i));
+    }
+    pages.add(
+        new Page(
+            FOLDER + "shot-list",
+            telling.say("shots.title", Slots.of("title", telling.detail("title"))),
+            ShotList.of(given, stages)));
+    pages.add(
+        new Page(
+            LISTING + "listing", List.of(telling.detail("title")), new Listing(given).blocks()));
+    pages.add(
+        new Page(
+            TESTERS + "call",
+            telling.say("testers.title", Slots.of("title", telling.detail("title"))),
+            new Testers(given).call()));
+    return pages;
+  }
+
+  private Page post(List<ToldStage> stages, int index) {
     ToldStage stage = stages.get(index);
     List<Block> blocks = new ArrayList<>();
     List<Inline> where = new ArrayList<>();
@@ -134,7 +170,7 @@ public final class Posts {
     List<Inline> title =
         telling.say(
             "posts.title", Slots.of("title", telling.detail("title")).and("stage", stage.title()));
-    both(FOLDER + name(stages, index), title, blocks);
+    return new Page(FOLDER + name(stages, index), title, blocks);
   }
 
   private List<Inline> link(List<ToldStage> stages, int to, String key) {
@@ -152,11 +188,6 @@ public final class Posts {
     return "%02d-%s".formatted(index + 1, slug.isEmpty() ? "stage" : slug);
   }
 
-  private void both(String name, List<Inline> title, List<Block> blocks) {
-    add(name + ".html", utf8(BookletHtml.page(facts(Inline.plain(title)), title, blocks, dress)));
-    add(name + ".md", utf8(BookletMarkdown.page(title, blocks, FIGURES, dress.proof())));
-  }
-
   private DocumentFacts facts(String title) {
     Details details = telling.run().pattern().details();
     return new DocumentFacts(
@@ -172,8 +203,8 @@ public final class Posts {
         List.of());
   }
 
-  private void add(String name, byte[] bytes) {
-    files.add(new PrintedFile(name, "", bytes, 1, List.of()));
+  private static PrintedFile file(String name, byte[] bytes) {
+    return new PrintedFile(name, "", bytes, 1, List.of());
   }
 
   private static byte[] utf8(String text) {

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.hemwright.booklet.BookletMaking;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Provenance.Source;
+import org.hemwright.booklet.post.Posts;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.booklet.words.Wordbook;
 import org.hemwright.pattern.SizeRun;
@@ -37,8 +38,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Every value that a maker reads is fetched again from where it says that it comes from, after one
- * dial was changed; none is left over from before.
+ * Every value that a maker reads, in the booklet, the posts, the shot list, the listing and the
+ * testers' call, is fetched again from where it says that it comes from, after one dial was
+ * changed; none is left over from before.
  */
 class ProvenanceTest {
   @ParameterizedTest
@@ -75,8 +77,10 @@ class ProvenanceTest {
   }
 
   private static List<Inline.Value> values(BookletMaking making) {
+    List<List<Inline>> texts = new ArrayList<>(making.booklet().texts());
+    Posts.pages(making.given()).forEach(page -> texts.addAll(page.texts()));
     List<Inline.Value> values = new ArrayList<>();
-    for (List<Inline> text : making.booklet().texts()) {
+    for (List<Inline> text : texts) {
       for (Inline inline : Inline.all(text)) {
         if (inline instanceof Inline.Value value) {
           values.add(value);
@@ -113,7 +117,9 @@ class ProvenanceTest {
       case NAME -> name(telling, keys);
       case ORDER -> order(run, keys);
       case SETTING ->
-          switch (keys.get(1)) {
+          switch (last(keys)) {
+            // Handbook section 8: two testers or more for each band of sizes.
+            case "testers-each-band" -> Set.of("2");
             case "large" -> lengths(words, LengthKind.FINISHED, Optional.of(100.0));
             case "small" -> lengths(words, LengthKind.NOTION, Optional.of(25.4));
             default -> lengths(words, LengthKind.FINISHED, Optional.of(100.0));
