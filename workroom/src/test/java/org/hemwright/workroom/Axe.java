@@ -42,11 +42,17 @@ record Axe(Page page, int width, boolean dark) {
     return width == 1280 ? 800 : 1180;
   }
 
-  /** Looks at the page as it stands. */
-  void look(String view) throws IOException {
+  /** Keeps a picture of the page as it stands. */
+  String picture(String view) throws IOException {
     Path pictures = Files.createDirectories(Path.of("target/views"));
     String name = view + "-" + width + (dark ? "-night" : "-day");
     page.screenshot(new Page.ScreenshotOptions().setPath(pictures.resolve(name + ".png")));
+    return name;
+  }
+
+  /** Looks at the page as it stands. */
+  void look(String view) throws IOException {
+    String name = picture(view);
     List<?> found = (List<?>) page.evaluate(RULES);
     assertThat(found).as(name).isEmpty();
     Object wide = page.evaluate("() => document.documentElement.scrollWidth - innerWidth");

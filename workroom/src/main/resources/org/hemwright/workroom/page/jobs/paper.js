@@ -132,9 +132,13 @@ function draw() {
       ...told.groups.map((group) => tiles(group, pages, size)));
 }
 
+/** Sizes in the chart's order: the names of an object come in an order of their own. */
+const inOrder = (names) => get('sizes').filter((each) => names.includes(each));
+const sizesOf = (group) => inOrder(Object.keys(group.tiles));
+
 function tiles(group, pages, size) {
-  const sizes = Object.keys(group.tiles);
-  const own = pages.filter((each) => each.sizes.join() === sizes.join() && each.kind !== 'key' && each.kind !== 'table');
+  const sizes = sizesOf(group);
+  const own = pages.filter((each) => inOrder(each.sizes).join() === sizes.join() && each.kind !== 'key' && each.kind !== 'table');
   const maps = own.filter((each) => each.kind === 'map');
   const pieces = own.filter((each) => each.kind === 'pieces');
   const needed = group.tiles[size];
@@ -223,6 +227,6 @@ function needs() {
   if (!told?.groups.length || choice.one) return null;
   const now = get('sizes')[get('size')];
   return make('details', { class: 'ledger-sizes' }, make('summary', {}, PAPER.needs), make('table', {}, make('thead', {}, make('tr', {}, ...PAPER.columns.map((each) => make('th', { scope: 'col' }, each)))),
-      make('tbody', {}, ...told.groups.flatMap((group) => Object.entries(group.tiles).map(([size, own]) => make('tr', size === now ? { class: 'current' } : {},
-          make('th', { scope: 'row' }, size), make('td', {}, String(own.length))))))));
+      make('tbody', {}, ...told.groups.flatMap((group) => sizesOf(group).map((size) => make('tr', size === now ? { class: 'current' } : {},
+          make('th', { scope: 'row' }, size), make('td', {}, String(group.tiles[size].length))))))));
 }

@@ -10,6 +10,6 @@ export const TEXT = {
   next: 'Next',
   before: 'The one before',
   keys: 'F12 goes to where a name is said, F2 gives it another, F8 goes to what is to be mended. Ctrl and blank proposes what may come next. Escape and then Tab leaves the document.',
-  wordsKeys: 'A brace begins a place for a number, a table or a drawing. Ctrl and blank proposes what may come next. Escape and then Tab leaves the text.',
+  wordsKeys: 'A brace begins a place for a number, a table or a drawing. Ctrl and blank proposes what may come next. Tab leaves the text.',
   kinds: { part: 'not in this booklet', step: 'step', place: '', table: 'table', figure: 'drawing', picture: 'your picture', number: 'number', size: 'size', view: 'view', cloth: 'cloth' },
 };
