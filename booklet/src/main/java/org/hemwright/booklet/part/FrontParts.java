@@ -17,7 +17,7 @@ import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.booklet.leaf.Provenance;
 import org.hemwright.booklet.leaf.Provenance.Source;
 import org.hemwright.booklet.leaf.Section;
-import org.hemwright.booklet.step.StepWords;
+import org.hemwright.booklet.step.SewingWords;
 import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.geometry.Box;
@@ -234,7 +234,7 @@ public final class FrontParts {
                         "supplies.needle",
                         Slots.of(
                             "needle",
-                            StepWords.needle(
+                            SewingWords.needle(
                                 telling,
                                 needle,
                                 Provenance.of(Source.STEP, "", "usual-needle"))))));

@@ -7,7 +7,7 @@ import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.part.Given;
 import org.hemwright.booklet.part.StepsPart.ToldStage;
 import org.hemwright.booklet.part.StepsPart.ToldStep;
-import org.hemwright.booklet.step.StepWords;
+import org.hemwright.booklet.step.SewingWords;
 import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.pattern.make.Act;
@@ -76,7 +76,7 @@ final class ShotList {
     List<List<Inline>> said = new ArrayList<>();
     for (int i = 0; i < step.sewing().choices().size(); i++) {
       Stitch stitch = step.sewing().choices().get(i);
-      said.add(StepWords.stitch(telling, stitch, step.id(), i));
+      said.add(SewingWords.stitch(telling, stitch, step.id(), i));
     }
     return said.isEmpty() ? telling.say("table.none") : telling.words().either(said);
   }
