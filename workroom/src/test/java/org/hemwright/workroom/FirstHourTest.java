@@ -286,11 +286,40 @@ class FirstHourTest {
     job("Paper");
     page.waitForSelector(".paper-leaf img");
     page.getByLabel("A4", new Page.GetByLabelOptions().setExact(true)).click();
+    page.getByLabel("Size M alone", new Page.GetByLabelOptions().setExact(true)).click();
+    page.waitForSelector(".paper-leaf img");
+    press("Make these files");
+    page.waitForSelector(".made li", new Page.WaitForSelectorOptions().setTimeout(90_000));
     look("paper");
-    assertThat(page.locator(".paper-leaf").count()).isGreaterThan(1);
+    assertThat(page.locator(".made").textContent()).contains(".pdf");
+    try (var files = Files.walk(folder().resolve("out"))) {
+      assertThat(files.filter(file -> file.toString().endsWith(".pdf")))
+          .isNotEmpty()
+          .allSatisfy(
+              file ->
+                  assertThat(Files.readString(file, StandardCharsets.ISO_8859_1))
+                      .startsWith("%PDF-"));
+    }
   }
 
+  /** Nothing stands in anybody's way, by day in a wide window and by night in a narrow one. */
   private void stray(String view) {
+    axe(view);
+    page.setViewportSize(820, 1180);
+    page.emulateMedia(
+        new Page.EmulateMediaOptions()
+            .setColorScheme(com.microsoft.playwright.options.ColorScheme.DARK));
+    page.waitForTimeout(400);
+    look(view + "-night");
+    axe(view + " by night");
+    page.setViewportSize(1280, 800);
+    page.emulateMedia(
+        new Page.EmulateMediaOptions()
+            .setColorScheme(com.microsoft.playwright.options.ColorScheme.LIGHT));
+    page.waitForTimeout(200);
+  }
+
+  private void axe(String view) {
     List<?> found =
         (List<?>)
             page.evaluate(
