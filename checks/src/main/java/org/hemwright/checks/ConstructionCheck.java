@@ -28,19 +28,6 @@ import org.hemwright.pattern.seam.Seam;
  */
 record ConstructionCheck(Trouble.Question question, OncePerRun<List<Assembly>> followed)
     implements Check {
-  /**
-   * Of parts it is asked whether their edges are dealt with, in which order and with which stitch.
-   * Openings, pressing and even marks are told by the copies of the whole piece, whose names the
-   * parts do not bear.
-   */
-  @Override
-  public boolean asksOfParts() {
-    return switch (question) {
-      case EDGES, ORDER, STITCHES -> true;
-      case OPENINGS, PRESSING, MARKS -> false;
-    };
-  }
-
   @Override
   public String id() {
     return question.id();

@@ -1,6 +1,8 @@
 package org.hemwright.pattern.construction;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hemwright.pattern.seam.Seam;
 import org.jspecify.annotations.Nullable;
@@ -56,6 +58,18 @@ public final class Pass {
   /** Whether both its layers lie on one cut copy, as those of a band folded in half do. */
   public boolean isWithinOnePart() {
     return parts.size() == 1;
+  }
+
+  /**
+   * Whether all its layers lie on the same cut copies, one or several: those of a band folded in
+   * half, also where the band is put together of parts.
+   */
+  public boolean isOnItself() {
+    return join().layers().stream().map(Pass::parts).distinct().count() == 1;
+  }
+
+  private static Set<Part> parts(Seam.Layer layer) {
+    return layer.run().stream().map(Part::of).collect(Collectors.toSet());
   }
 
   @Override

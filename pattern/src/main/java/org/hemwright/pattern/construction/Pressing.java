@@ -23,8 +23,7 @@ final class Pressing {
   Set<Part> side(Pass pass, PressDirection direction) {
     if (direction instanceof PressDirection.Toward toward) {
       return pass.parts().stream()
-          .filter(part -> part.piece().equals(toward.piece()))
-          .filter(part -> toward.copy().stream().allMatch(part.copy()::equals))
+          .filter(part -> toward.lies(part.piece(), part.copy()))
           .collect(Collectors.toSet());
     } else if (direction instanceof PressDirection.Up) {
       return facing(pass, -1);

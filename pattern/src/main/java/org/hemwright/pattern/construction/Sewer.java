@@ -63,7 +63,7 @@ final class Sewer {
         state.joinedAsOne = step;
       }
       pass.strips().forEach(strip -> finishedBy(strip, step));
-      if (pass.isWithinOnePart()) {
+      if (pass.isOnItself()) {
         closeOnItself(pass, step);
       }
       if (lapped) {
@@ -356,16 +356,23 @@ final class Sewer {
 
   // --- what is so after -------------------------------------------------------------------------
 
-  /** A folded band sewn to itself holds its own seams inside. */
+  /** A folded band sewn to itself holds its own seams inside, those of its parts too. */
   private void closeOnItself(Pass pass, Step step) {
-    Part part = pass.parts().get(0);
-    if (table.folded.containsKey(part) && !isFoldedEnd(pass)) {
-      table.closed.put(part, step);
-      table.cloth.strips(part).stream()
-          .filter(strip -> !pass.strips().contains(strip))
-          .filter(strip -> table.sewnAlong(strip).stream().anyMatch(Pass::isWithinOnePart))
-          .forEach(strip -> enclose(strip, step));
+    boolean folded = pass.parts().stream().allMatch(table.folded::containsKey);
+    if (folded && !isFoldedEnd(pass)) {
+      for (Part part : pass.parts()) {
+        table.closed.put(part, step);
+        table.cloth.strips(part).stream()
+            .filter(strip -> !pass.strips().contains(strip))
+            .filter(strip -> table.sewnAlong(strip).stream().anyMatch(own -> isInside(own, pass)))
+            .forEach(strip -> enclose(strip, step));
+      }
     }
+  }
+
+  /** Whether a seam joins no more than what a closed band is put together of. */
+  private static boolean isInside(Pass own, Pass closing) {
+    return closing.parts().containsAll(own.parts());
   }
 
   /** What is stitched down from on top holds the allowances that lie under it. */

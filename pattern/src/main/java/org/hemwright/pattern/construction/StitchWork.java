@@ -141,7 +141,7 @@ final class StitchWork {
 
   /** Each layer of a band sewn on by even parts shows where they are. */
   void evenParts(Pass pass, Step step, Act.Attach attach) {
-    if (pass.isWithinOnePart() || pass.seam().even().isPresent()) {
+    if (pass.isOnItself() || pass.seam().even().isPresent()) {
       return;
     }
     for (Seam.Layer layer : pass.join().layers()) {

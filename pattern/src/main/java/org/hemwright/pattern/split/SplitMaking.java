@@ -13,6 +13,7 @@ import org.hemwright.pattern.make.Sewing;
 import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.piece.Mark;
+import org.hemwright.pattern.seam.EdgePlace;
 
 /**
  * How a garment is made when one piece is cut apart: the parts are joined before the piece is first
@@ -113,8 +114,7 @@ record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, Li
                 way ->
                     way instanceof PressDirection.Toward toward
                             && toward.piece().equals(parts.whole().name())
-                        ? new PressDirection.Toward(
-                            parts.parts().get(0).name(), toward.copy(), toward.seenFrom())
+                        ? onParts(toward)
                         : way);
     return new Step(
         step.id(),
@@ -127,6 +127,23 @@ record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, Li
         step.views(),
         step.sizes(),
         step.origin());
+  }
+
+  /** To the side of the piece is to that of any of its parts, in the copies that come of it. */
+  private PressDirection.Toward onParts(PressDirection.Toward toward) {
+    List<PressDirection.Under> under = new ArrayList<>();
+    for (int i = 0; i < parts.parts().size(); i++) {
+      String part = parts.parts().get(i).name();
+      if (toward.copy().isEmpty()) {
+        under.add(new PressDirection.Under(part, Optional.empty()));
+      } else {
+        Set<String> copies = new LinkedHashSet<>();
+        copies.add(parts.copy(i, toward.copy().get(), EdgePlace.Half.DRAWN));
+        copies.add(parts.copy(i, toward.copy().get(), EdgePlace.Half.MIRRORED));
+        copies.forEach(copy -> under.add(new PressDirection.Under(part, Optional.of(copy))));
+      }
+    }
+    return new PressDirection.Toward(under.get(0).piece(), toward.copy(), toward.seenFrom(), under);
   }
 
   private List<Work> onParts(Work work) {
