@@ -37,7 +37,7 @@ import picocli.CommandLine.Spec;
       "shape a list of [x, y] corners, x along the strip and y across it, in any unit. The answer"
           + " is",
       "JSON too: {length, density, placements:[{id, rotationDegrees, x, y}]}; each shape is turned",
-      "about its own origin, then moved.",
+      "about its own origin, then moved. A shape's holes are filled, and that is told.",
       "",
       "The layout depends on the file, --work and --seed alone, never on the machine. --seconds"
           + " only",
@@ -111,6 +111,7 @@ final class LayCommand implements Callable<Integer> {
     }
     Tell tell = new Tell(messages(), Optional.empty(), Workbench.wording(Optional.empty()));
     tell.all(problems);
+    shapes.ifPresent(read -> tell.all(read.notes()));
     if (!problems.isEmpty()) {
       if (json) {
         answer(CheckReport.problems(problems, tell.wording()));

@@ -5,25 +5,32 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Set;
+import org.hemwright.pattern.finding.Finding;
 
 /**
  * A file of loose shapes, and the answer written for it.
  *
  * <p>In: {@code {name, stripWidth, items:[{id, demand, allowedRotationsDegrees, shape}]}}, where
  * {@code shape} is a list of [x, y] corners; {@code relaxedStripWidth} takes the place of {@code
- * stripWidth} where it is given; an id is a whole number or a text; other fields are passed over.
- * Out: {@code {name, stripWidth, length, density, placements:[{id, rotationDegrees, x, y}]}} and
+ * stripWidth} where it is given; an id is a whole number or a text. A shape without {@code demand}
+ * is laid once, one without rotations as drawn. {@code holes}, a list in a shape, are filled, and
+ * that is told; other fields are passed over.
+ *
+ * <p>Out: {@code {name, stripWidth, length, density, placements:[{id, rotationDegrees, x, y}]}} and
  * what it took.
  *
  * @param problem what is to be laid
  * @param textIds the ids that the file gives as texts; the others are numbers and are written as
  *     numbers
+ * @param notes what is to be told of the shapes beside their layout: whose holes are filled
  */
-public record LayFile(StripProblem problem, Set<String> textIds) {
+public record LayFile(StripProblem problem, Set<String> textIds, List<Finding> notes) {
 
   public LayFile {
     textIds = Set.copyOf(textIds);
+    notes = List.copyOf(notes);
   }
 
   /**

@@ -16,6 +16,7 @@ final class LayFileReader {
   private final List<LooseShape> shapes = new ArrayList<>();
   private final List<Origin> places = new ArrayList<>();
   private final Set<String> textIds = new HashSet<>();
+  private final List<Finding> notes = new ArrayList<>();
   private String name = "";
   private double stripWidth = Double.NaN;
   private double relaxedStripWidth = Double.NaN;
@@ -28,9 +29,12 @@ final class LayFileReader {
   private int demand;
   private List<Turn> turns = List.of();
   private List<Spot> outline = List.of();
+  private int holes;
+  private Origin holesAt;
 
   LayFileReader(String fileName, String text) {
     json = new LayJson(fileName, text);
+    holesAt = json.start();
   }
 
   LayFile read() throws LayFileRefused {
@@ -53,7 +57,7 @@ final class LayFileReader {
     if (!json.problems().isEmpty()) {
       throw new LayFileRefused(json.problems());
     }
-    return new LayFile(new StripProblem(name, width, shapes), textIds);
+    return new LayFile(new StripProblem(name, width, shapes), textIds, notes);
   }
 
   private void readField(String field) throws IOException {
@@ -86,6 +90,7 @@ final class LayFileReader {
     demand = 1;
     turns = List.of(Turn.AS_DRAWN);
     outline = List.of();
+    holes = 0;
     json.entries(this::readItemField);
     if (json.problemCount() > before) {
       return;
@@ -99,6 +104,10 @@ final class LayFileReader {
     } else {
       shapes.add(new LooseShape(id, demand, turns, outline));
       places.add(place);
+      if (holes > 0) {
+        notes.add(
+            Finding.warn("lay-holes", id).at(holesAt).with("count", Argument.of(holes)).build());
+      }
     }
   }
 
@@ -115,6 +124,16 @@ final class LayFileReader {
       case "demand" -> demand = readDemand();
       case "allowedRotationsDegrees" -> turns = readTurns();
       case "shape" -> outline = readOutline();
+      case "holes" -> {
+        holesAt = json.here();
+        json.list(
+            "holes",
+            "holes",
+            hole -> {
+              holes++;
+              json.skip();
+            });
+      }
       default -> json.skip();
     }
   }

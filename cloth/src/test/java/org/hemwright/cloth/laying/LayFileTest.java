@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
+import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Wording;
 import org.junit.jupiter.api.Test;
 
@@ -29,6 +30,67 @@ class LayFileTest {
     assertThat(file.problem().shapes().get(0).turns()).containsExactly(Turn.AS_DRAWN, Turn.HALF);
     assertThat(file.problem().shapes().get(1).turns()).containsExactly(Turn.AS_DRAWN);
     assertThat(file.textIds()).containsExactly("cuff");
+  }
+
+  @Test
+  void holesAreFilledAndThatIsTold() throws Exception {
+    String text =
+        TWO.replace("\"cuff\",", "\"cuff\", \"holes\": [[[0.2, 0.2], [0.4, 0.2], [0.4, 0.4]]],");
+    LayFile file = LayFile.read("two.json", text);
+    assertThat(file.problem().totalArea()).as("as without holes").isEqualTo(4.0);
+    assertThat(file.notes()).hasSize(1);
+    Finding note = file.notes().get(0);
+    assertThat(note.origin().orElseThrow().line()).isEqualTo(3);
+    assertThat(Wording.of(Laying.messages()).message(note))
+        .isEqualTo(
+            "Shape cuff has 1 hole. Holes are filled: nothing is laid in them, and they count as"
+                + " the shape's area.");
+    assertThat(LayFile.read("two.json", TWO).notes()).isEmpty();
+  }
+
+  /** The same outline in ways that files of this kind write it. */
+  @Test
+  void anOutlineIsTheSameHoweverItIsWritten() throws Exception {
+    String[] ways = {
+      "[[0,0],[3,0],[3,1],[1,1],[1,3],[0,3]]",
+      "[[0,3],[1,3],[1,1],[3,1],[3,0],[0,0]]",
+      "[[0,0],[3,0],[3,1],[1,1],[1,3],[0,3],[0,0]]",
+      "[[0,0],[0,0],[3,0],[3,1],[3,1],[1,1],[1,3],[0,3]]",
+      "[[0,0],[1,0],[2.5,0],[3,0],[3,1],[2,1.0],[1,1],[1,2],[1,3],[0,3],[0,1e0]]",
+      "[[-100,7],[-97,7],[-97,8],[-99,8],[-99,10],[-100,10]]"
+    };
+    for (double unit : new double[] {1, 1e-9, 1e12}) {
+      for (String way : ways) {
+        String text =
+            "{\"stripWidth\": 4, \"items\": [{\"id\": 0, \"demand\": 3,"
+                + " \"allowedRotationsDegrees\": [0, 180.0], \"shape\": "
+                + way
+                + "}]}";
+        StripProblem read = LayFile.read("l.json", text).problem();
+        StripProblem problem = scaled(read, unit);
+        Layout layout =
+            new Laying(problem).lay(new LayBudget(20_000, 1), LayWatcher.PATIENT).layout();
+        assertThat(layout.length() / unit)
+            .as(way + " in units of " + unit)
+            .isCloseTo(5, org.assertj.core.api.Assertions.within(1e-6));
+      }
+    }
+  }
+
+  private static StripProblem scaled(StripProblem problem, double unit) {
+    List<LooseShape> shapes =
+        problem.shapes().stream()
+            .map(
+                shape ->
+                    new LooseShape(
+                        shape.id(),
+                        shape.demand(),
+                        shape.turns(),
+                        shape.outline().stream()
+                            .map(corner -> new Spot(corner.x() * unit, corner.y() * unit))
+                            .toList()))
+            .toList();
+    return new StripProblem(problem.name(), problem.stripWidth() * unit, shapes);
   }
 
   @Test
