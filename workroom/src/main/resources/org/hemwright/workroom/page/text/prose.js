@@ -119,7 +119,7 @@ async function tell() {
   const before = editor.state.doc.sliceString(0, editor.state.selection.main.head);
   try {
     const { part, step: name } = await ask('words_where', { before });
-    put({ writing: { part, step: name } });
+    if (editor.hasFocus) put({ writing: { part, step: name } });
   } catch {
     // The next move of the caret tells anew.
   }
