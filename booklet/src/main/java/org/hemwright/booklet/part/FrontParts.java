@@ -402,7 +402,7 @@ public final class FrontParts {
     if (children && !making.cords().isEmpty()) {
       blocks.add(new Block.Paragraph(Block.Tone.CAUTION, telling.say("safety.cords")));
     }
-    if (making.sleepwear()) {
+    if (children && making.sleepwear()) {
       blocks.add(new Block.Paragraph(Block.Tone.CAUTION, telling.say("safety.sleepwear")));
     }
     blocks.addAll(given.prose().part("safety"));

@@ -33,13 +33,20 @@ final class Examples {
 
   /** An example with one stretch of its document replaced. */
   static BookletMaking changed(String example, String before, String after) {
+    return changed(example, Map.of(before, after));
+  }
+
+  static BookletMaking changed(String example, Map<String, String> changes) {
     PackedFolder folder = new PackedFolder(example);
     FolderFile.Content content = (FolderFile.Content) folder.file(PatternFolder.DOCUMENT);
     String text = new String(content.bytes(), StandardCharsets.UTF_8);
-    if (!text.contains(before)) {
-      throw new IllegalArgumentException(example + " does not say " + before);
+    for (Map.Entry<String, String> change : changes.entrySet()) {
+      if (!text.contains(change.getKey())) {
+        throw new IllegalArgumentException(example + " does not say " + change.getKey());
+      }
+      text = text.replace(change.getKey(), change.getValue());
     }
-    Map<String, String> texts = Map.of(PatternFolder.DOCUMENT, text.replace(before, after));
+    Map<String, String> texts = Map.of(PatternFolder.DOCUMENT, text);
     return booklet(new EditedFolder(folder, new TreeMap<>(texts)), "");
   }
 }
