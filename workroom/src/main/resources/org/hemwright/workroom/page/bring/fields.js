@@ -38,7 +38,7 @@ export function tick(label, on, change) {
 
 /** Lines of a document, as they will be written. */
 export function linesShown(lines) {
-  return make('pre', { class: 'bring-lines', tabindex: 0 }, lines.join('\n'));
+  return make('pre', { class: 'bring-lines', tabindex: 0 }, ...lines.map((line) => make('span', {}, `${line}\n`)));
 }
 
 /** What stands in the way, in words. */
