@@ -105,6 +105,7 @@ public final class Main {
     for (String line : List.of("--help", "publish --help", "measure --json", "check")) {
       run(nowhere, nowhere, line.split(" "));
     }
+    WorkroomCommand.warmUp();
   }
 
   private static PrintStream utf8(FileDescriptor stream) {

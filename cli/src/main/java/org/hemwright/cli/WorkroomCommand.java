@@ -89,6 +89,15 @@ final class WorkroomCommand implements Callable<Integer> {
     return desk && folder.isEmpty() ? door().openAtDesk(port, log) : door().open(folder, port, log);
   }
 
+  /** Loads whatever the page needs; where that fails, its first start takes a little longer. */
+  static void warmUp() {
+    try {
+      door().warmUp();
+    } catch (IOException | LinkageError slower) {
+      System.err.println("the workroom was not warmed up: " + slower);
+    }
+  }
+
   private static BrowserDoor door() {
     try {
       return Class.forName(DOOR)

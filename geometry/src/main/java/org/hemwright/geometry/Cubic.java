@@ -74,9 +74,13 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
 
   @Override
   public Vector direction(double t) {
-    double still = Tolerance.PLACE * size();
     Vector first = derivative(t);
-    if (first.length() > still) {
+    double speed = first.length();
+    if (speed > Tolerance.PLACE * reach()) {
+      return first.unit();
+    }
+    double still = Tolerance.PLACE * size();
+    if (speed > still) {
       return first.unit();
     }
     Vector second = secondDerivative(t);
@@ -103,6 +107,16 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
   /** The length of the control polygon (mm), never less than the length of the curve. */
   double size() {
     return start.distanceTo(control1) + control1.distanceTo(control2) + control2.distanceTo(end);
+  }
+
+  /** No less than the size, and quicker. */
+  private double reach() {
+    return Math.abs(control1.x() - start.x())
+        + Math.abs(control1.y() - start.y())
+        + Math.abs(control2.x() - control1.x())
+        + Math.abs(control2.y() - control1.y())
+        + Math.abs(end.x() - control2.x())
+        + Math.abs(end.y() - control2.y());
   }
 
   @Override

@@ -13,9 +13,13 @@ import java.util.Arrays;
 final class OffsetFit {
   private static final int DEEPEST = 14;
   private static final int LOOKS = 7;
+  private static final int NEWTON_STEPS = 3;
 
   /** How much a look's distance along the curve counts, against its distance aside. */
   private static final double ALONG = 0.05;
+
+  /** By so much more that rounding cannot matter. */
+  private static final double CLEARLY_MORE = 1.001;
 
   private final Cubic source;
   private final double distance;
@@ -60,9 +64,12 @@ final class OffsetFit {
     if (Arrays.stream(bend).allMatch(b -> b * distance <= 0)) {
       return new double[0];
     }
+    double scale = distance / size;
+    if (neverBendsSoFar(square, bend, scale)) {
+      return new double[0];
+    }
     double[] bendSquare = Bernstein.product(bend, bend);
     double[] one = {1, 1, 1, 1, 1, 1, 1};
-    double scale = distance / size;
     double[] sixth = Bernstein.product(square, Bernstein.product(square, square));
     double[] equal = sum(sixth, Bernstein.product(bendSquare, one), -scale * scale);
     return Arrays.stream(Bernstein.roots(equal))
@@ -72,6 +79,15 @@ final class OffsetFit {
                     && t < 1
                     && source.derivative(t).cross(source.secondDerivative(t)) * distance > 0)
         .toArray();
+  }
+
+  /**
+   * Whether the coefficients alone tell that both sides are never equal: most curves are gentle.
+   */
+  private static boolean neverBendsSoFar(double[] square, double[] bend, double scale) {
+    double least = Arrays.stream(square).min().orElseThrow();
+    double most = Arrays.stream(bend).map(Math::abs).max().orElseThrow();
+    return least > 0 && least * least * least > CLEARLY_MORE * scale * scale * most * most;
   }
 
   private double[] differences(boolean x, double size) {
@@ -161,16 +177,19 @@ final class OffsetFit {
   private boolean strays(Cubic cubic) {
     for (int i = 0; i < LOOKS; i++) {
       double u = (i + 1.0) / (LOOKS + 1);
-      for (int step = 0; step < 3; step++) {
+      for (int step = 0; ; step++) {
+        Vector miss = looks[i].minus(cubic.at(u));
+        if (miss.length() <= Tolerance.OFFSET_FIT) {
+          break;
+        }
+        if (step == NEWTON_STEPS) {
+          return true;
+        }
         Vector slope = cubic.derivative(u);
         double square = slope.dot(slope);
         if (square > 0) {
-          u += looks[i].minus(cubic.at(u)).dot(slope) / square;
-          u = Math.max(0, Math.min(1, u));
+          u = Math.max(0, Math.min(1, u + miss.dot(slope) / square));
         }
-      }
-      if (cubic.at(u).distanceTo(looks[i]) > Tolerance.OFFSET_FIT) {
-        return true;
       }
     }
     return false;

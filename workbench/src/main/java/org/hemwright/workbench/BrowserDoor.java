@@ -26,6 +26,12 @@ public interface BrowserDoor {
    */
   Opened openAtDesk(int port, Consumer<String> log) throws IOException, Refused;
 
+  /**
+   * Opens an example aside, asks for its page as a browser does and closes it again, so that
+   * whatever a start needs has been loaded once. Nothing of it is left or remembered.
+   */
+  void warmUp() throws IOException;
+
   /** An open folder. */
   interface Opened extends AutoCloseable {
     /** The address of its page, with the token that lets one in. */

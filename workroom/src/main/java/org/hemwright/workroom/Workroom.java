@@ -133,6 +133,15 @@ public final class Workroom implements BrowserDoor {
     return new AtDesk(serving);
   }
 
+  @Override
+  public void warmUp() throws IOException {
+    try {
+      WarmUp.once();
+    } catch (Refused busy) {
+      throw new IOException(busy.sentence(), busy);
+    }
+  }
+
   private static void enter(House house, Path folder) throws IOException, Refused {
     if (!Files.isDirectory(folder)) {
       throw new Refused(folder + " is no folder; name the folder that holds pattern.hem");

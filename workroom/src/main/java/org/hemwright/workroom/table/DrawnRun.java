@@ -24,11 +24,15 @@ import org.hemwright.pattern.piece.Piece;
  * <p>Not for several threads at once.
  */
 final class DrawnRun {
-  /** A piece with the points and lines named on it: what ink is a picture of. */
-  private record Model(Piece piece, Map<String, Point> points, Map<String, Path> lines) {}
+  /** The points and lines named on a piece. */
+  private record Named(Map<String, Point> points, Map<String, Path> lines) {}
 
-  /** What was drawn of a model: the whole of it, or its outline alone. */
-  private record Picture(Model model, Ink ink, boolean whole) {}
+  /** What was drawn of a piece: with all that is named on it, or its outline alone. */
+  private record Picture(Piece piece, Optional<Named> named, Ink ink) {
+    boolean isOf(Piece other) {
+      return piece.equals(other);
+    }
+  }
 
   /**
    * Where a drawing belongs.
@@ -74,23 +78,39 @@ final class DrawnRun {
 
   private Map<Spot, Ink> drawn(Evaluation values, int size, IntPredicate whole) {
     Map<Spot, Ink> inks = new LinkedHashMap<>();
+    int position = values.sizes().get(size).position();
+    boolean all = whole.test(position);
     for (Piece piece : values.pieces(size)) {
-      Map<String, Point> named = new TreeMap<>();
-      Map<String, Path> lines = new TreeMap<>();
-      for (PlannedThing thing : things.getOrDefault(piece.name(), List.of())) {
-        values.point(size, thing).ifPresent(at -> named.put(thing.name(), at));
-        values.path(size, thing).ifPresent(path -> lines.put(thing.name(), path));
-      }
-      Model model = new Model(piece, named, lines);
-      Spot spot = new Spot(piece.name(), values.sizes().get(size).position());
-      boolean all = whole.test(spot.size());
-      Picture before = known.get(spot);
-      if (before == null || !before.model.equals(model) || (all && !before.whole)) {
-        before = new Picture(model, all ? Ink.of(piece, named, lines) : Ink.outlineOf(piece), all);
-        known.put(spot, before);
-      }
-      inks.put(spot, before.ink);
+      Spot spot = new Spot(piece.name(), position);
+      inks.put(spot, (all ? whole(spot, piece, values, size) : outline(spot, piece)).ink);
     }
     return inks;
+  }
+
+  private Picture whole(Spot spot, Piece piece, Evaluation values, int size) {
+    Map<String, Point> points = new TreeMap<>();
+    Map<String, Path> lines = new TreeMap<>();
+    for (PlannedThing thing : things.getOrDefault(piece.name(), List.of())) {
+      values.point(size, thing).ifPresent(at -> points.put(thing.name(), at));
+      values.path(size, thing).ifPresent(path -> lines.put(thing.name(), path));
+    }
+    Optional<Named> named = Optional.of(new Named(points, lines));
+    Picture before = known.get(spot);
+    return before != null && before.isOf(piece) && before.named.equals(named)
+        ? before
+        : kept(spot, new Picture(piece, named, Ink.of(piece, points, lines)));
+  }
+
+  /** The outline, or the whole that was drawn when the piece was the same. */
+  private Picture outline(Spot spot, Piece piece) {
+    Picture before = known.get(spot);
+    return before != null && before.isOf(piece)
+        ? before
+        : kept(spot, new Picture(piece, Optional.empty(), Ink.outlineOf(piece)));
+  }
+
+  private Picture kept(Spot spot, Picture picture) {
+    known.put(spot, picture);
+    return picture;
   }
 }

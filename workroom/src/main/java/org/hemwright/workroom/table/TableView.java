@@ -157,12 +157,17 @@ public final class TableView implements View {
       at += ink.numbers().length;
     }
     ArrayNode gone = head.putArray("gone");
-    for (DrawnRun.Spot spot : Set.copyOf(table.there.keySet())) {
-      if (sizes.test(spot.size()) && !now.containsKey(spot)) {
-        gone.addArray().add(spot.piece()).add(spot.size());
-        table.there.remove(spot);
-      }
-    }
+    table
+        .there
+        .keySet()
+        .removeIf(
+            spot -> {
+              boolean left = sizes.test(spot.size()) && !now.containsKey(spot);
+              if (left) {
+                gone.addArray().add(spot.piece()).add(spot.size());
+              }
+              return left;
+            });
     table.there.putAll(changed);
     return numbers;
   }
