@@ -22,14 +22,18 @@ import org.hemwright.workroom.Workroom;
  * Drags a point of an example in the workroom, twenty sizes on the table, in headless Chromium, and
  * prints rows for docs/performance.md: how long it is from the pointer's event to the end of the
  * drawing that follows it, and after how many frames it is shown; how soon there is something to be
- * seen; and how much memory page and server have in use while it is edited over and over. The load
- * of the machine is told beside them. Started by {@code bench/drag}.
+ * seen; the processor's time that each picture takes, in the page, the rest of the browser and the
+ * server; and how much memory page and server have in use while it is edited over and over. The
+ * load of the machine is told beside them. Started by {@code bench/drag}.
  */
 public final class DragBench {
   private static final double MEGABYTE = 1 << 20;
 
   /** A frame at 60 Hz (ms). */
   private static final double FRAME = 1000.0 / 60;
+
+  /** With the way to the browser and back this makes about 60 moves in a second (ms). */
+  private static final int BETWEEN_MOVES = 12;
 
   private static final int SIZES = 20;
 
@@ -95,7 +99,10 @@ public final class DragBench {
       int moves = Integer.parseInt(args[3]);
       System.out.printf(Locale.ROOT, "server ready after %.0f ms%n", served);
       drag(page, args, moves / 4);
-      row(args, drag(page, args, moves));
+      Processor before = Processor.now();
+      List<double[]> drags = drag(page, args, moves);
+      row(args, drags);
+      Processor.now().since(before).tell(drags.size());
       memory(page, Integer.parseInt(args[4]));
       log.forEach(System.out::println);
     }
@@ -134,7 +141,8 @@ public final class DragBench {
   }
 
   /** For each picture that followed the pointer: until it was drawn, until its frame (ms). */
-  private static List<double[]> drag(Page page, String[] args, int moves) {
+  private static List<double[]> drag(Page page, String[] args, int moves)
+      throws InterruptedException {
     List<?> at =
         (List<?>) page.evaluate(LOOK, Map.of("piece", args[1], "point", args[2], "sizes", SIZES));
     double x = ((Number) at.get(0)).doubleValue();
@@ -145,7 +153,7 @@ public final class DragBench {
     for (int i = 0; i < moves; i++) {
       double turn = 2 * Math.PI * i / 90;
       page.mouse().move(x + 14 * Math.sin(turn), y + 14 * Math.sin(2 * turn));
-      page.waitForTimeout(FRAME - 4);
+      Thread.sleep(BETWEEN_MOVES);
     }
     page.waitForTimeout(200);
     page.keyboard().press("Escape");

@@ -38,6 +38,9 @@ public final class Keeper implements AutoCloseable {
   /** The folder's own folder for what is kept of it. */
   public static final String PLACE = ".hemwright";
 
+  /** With less than this a disk is full (bytes). */
+  private static final long LEAST_ROOM = 1 << 16;
+
   private final Path folder;
   private final Journal journal;
   private final FileChannel lockFile;
@@ -336,6 +339,15 @@ public final class Keeper implements AutoCloseable {
         .filter(name -> OnDisk.of(folder, name) instanceof OnDisk.Absent)
         .sorted()
         .toList();
+  }
+
+  /** Whether the disk has next to no room left. */
+  public boolean isFull() {
+    try {
+      return Files.getFileStore(folder).getUsableSpace() < LEAST_ROOM;
+    } catch (IOException gone) {
+      return false;
+    }
   }
 
   /** Puts a file back that is not there any more. */

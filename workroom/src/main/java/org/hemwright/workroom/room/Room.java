@@ -6,15 +6,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.hemwright.workbench.LiveDraft;
 import org.hemwright.workbench.Workbench;
@@ -31,7 +26,6 @@ import org.hemwright.workroom.talk.Frame;
 import org.hemwright.workroom.talk.Host;
 import org.hemwright.workroom.talk.Question;
 import org.hemwright.workroom.talk.Window;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One open folder. Its methods are called on its own thread, but for {@link #join}, {@link #leave},
@@ -44,9 +38,6 @@ public final class Room implements Host, AutoCloseable {
   /** Files are looked at for changes by other programs this often (ms). */
   private static final int LOOK_EVERY = 1000;
 
-  /** With less than this a disk is full (bytes). */
-  private static final long LEAST_ROOM = 1 << 16;
-
   private final PatternFolder folder;
   private final Keeper keeper;
   private final List<View> views;
@@ -57,21 +48,10 @@ public final class Room implements Host, AutoCloseable {
   private final UndoOrder order = new UndoOrder();
   private final List<Window> windows = new ArrayList<>();
   private final List<Revision> unkept = new ArrayList<>();
-  private final ScheduledExecutorService thread =
-      Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "room"));
-  private final ExecutorService beside =
-      Executors.newSingleThreadExecutor(work -> daemon(work, "room-beside"));
-  private final ExecutorService promptly =
-      Executors.newSingleThreadExecutor(work -> daemon(work, "room-promptly"));
-  private final ExecutorService atLength =
-      Executors.newSingleThreadExecutor(work -> daemon(work, "room-at-length"));
-  private final ExecutorService whileWaited =
-      Executors.newSingleThreadExecutor(work -> daemon(work, "room-while-waited"));
+  private final Workers workers;
+  private final DiskTrouble trouble;
   private LiveDraft draft;
   private Optional<Window> asking = Optional.empty();
-  private @Nullable Exception trouble;
-  private SortedMap<String, Keeper.Withheld> withheld = new TreeMap<>();
-  private List<String> missing = List.of();
   private int windowsEver;
 
   /**
@@ -87,6 +67,8 @@ public final class Room implements Host, AutoCloseable {
     this.keeper = keeper;
     this.views = List.copyOf(views);
     this.log = log;
+    this.workers = new Workers(log);
+    this.trouble = new DiskTrouble(keeper, folder.name());
     this.texts = new TreeMap<>(keeper.texts());
     this.history = new ArrayList<>(keeper.history());
     history.forEach(order::add);
@@ -104,19 +86,8 @@ public final class Room implements Host, AutoCloseable {
       order.add(found);
       unkept.add(found);
     }
-    again(this::keep, KEEP_AFTER);
-    again(this::look, LOOK_EVERY);
-  }
-
-  /** Does something over and over on the room's thread; the work itself tells of its failures. */
-  private void again(Runnable work, int every) {
-    var unused = thread.scheduleWithFixedDelay(work, every, every, TimeUnit.MILLISECONDS);
-  }
-
-  private static Thread daemon(Runnable work, String name) {
-    Thread thread = new Thread(work, name);
-    thread.setDaemon(true);
-    return thread;
+    workers.again(this::keep, KEEP_AFTER);
+    workers.again(this::look, LOOK_EVERY);
   }
 
   private void register(String word, View.Answering answering) {
@@ -130,7 +101,7 @@ public final class Room implements Host, AutoCloseable {
   /** Lets a window in; everything it shows is sent to it. */
   @Override
   public void join(Consumer<Frame> line, Consumer<Window> opened) {
-    run(
+    workers.run(
         () -> {
           Window window = new Window(++windowsEver, line);
           windows.add(window);
@@ -143,7 +114,7 @@ public final class Room implements Host, AutoCloseable {
   /** Takes leave of a window. */
   @Override
   public void leave(Window window) {
-    run(
+    workers.run(
         () -> {
           windows.remove(window);
           views.forEach(view -> view.closed(this, window));
@@ -153,7 +124,7 @@ public final class Room implements Host, AutoCloseable {
   /** Answers what a window asks, in its turn. */
   @Override
   public void ask(Window window, String text) {
-    run(
+    workers.run(
         () -> {
           int id = 0;
           try {
@@ -186,36 +157,13 @@ public final class Room implements Host, AutoCloseable {
 
   @Override
   public void close() {
-    thread.execute(this::keep);
-    thread.shutdown();
-    beside.shutdownNow();
-    promptly.shutdownNow();
-    atLength.shutdownNow();
-    whileWaited.shutdownNow();
+    if (!workers.close(this::keep)) {
+      log.accept("the last change may not have reached the disk");
+    }
     try {
-      if (!thread.awaitTermination(5, TimeUnit.SECONDS)) {
-        log.accept("the last change may not have reached the disk");
-      }
       keeper.close();
-    } catch (InterruptedException stopped) {
-      Thread.currentThread().interrupt();
     } catch (java.io.IOException stuck) {
       log.accept("the folder could not be let go of: " + stuck.getMessage());
-    }
-  }
-
-  private void run(Runnable work) {
-    try {
-      thread.execute(
-          () -> {
-            try {
-              work.run();
-            } catch (RuntimeException fault) {
-              log.accept("a fault of the program: " + fault);
-            }
-          });
-    } catch (java.util.concurrent.RejectedExecutionException closed) {
-      log.accept("something was asked after the room was closed");
     }
   }
 
@@ -223,40 +171,27 @@ public final class Room implements Host, AutoCloseable {
 
   /** Works something out beside the room's thread, one after another, and goes on with it there. */
   public <T> void beside(java.util.function.Supplier<T> work, Consumer<T> then) {
-    on(beside, work, then);
+    workers.on(workers.beside, work, then);
   }
 
   /** The same for what she waits for and what is soon done, so that it need not wait for checks. */
   public <T> void promptly(java.util.function.Supplier<T> work, Consumer<T> then) {
-    on(promptly, work, then);
+    workers.on(workers.promptly, work, then);
   }
 
   /** The same for what takes seconds, so that what takes less need not wait for it. */
   public <T> void atLength(java.util.function.Supplier<T> work, Consumer<T> then) {
-    on(atLength, work, then);
+    workers.on(workers.atLength, work, then);
   }
 
   /** The same for what goes on until she has seen enough of it; nothing else waits for it. */
   public <T> void whileWaited(java.util.function.Supplier<T> work, Consumer<T> then) {
-    on(whileWaited, work, then);
+    workers.on(workers.whileWaited, work, then);
   }
 
   /** Does something on the room's thread, from any other: tells how far long work has come. */
   public void later(Runnable work) {
-    run(work);
-  }
-
-  private <T> void on(
-      ExecutorService worker, java.util.function.Supplier<T> work, Consumer<T> then) {
-    worker.execute(
-        () -> {
-          try {
-            T result = work.get();
-            run(() -> then.accept(result));
-          } catch (RuntimeException fault) {
-            log.accept("a fault of the program: " + fault);
-          }
-        });
+    workers.run(work);
   }
 
   /** Tells something to whoever looks after the machine. */
@@ -384,43 +319,10 @@ public final class Room implements Host, AutoCloseable {
     head.put(
         "title", draft.evaluated().run().map(run -> run.pattern().details().title()).orElse(""));
     head.put("kept", unkept.isEmpty());
-    trouble(head.putObject("trouble"));
-    ArrayNode gone = head.putArray("missing");
-    missing.forEach(gone::add);
+    trouble.tell(head);
     ArrayNode files = head.putArray("files");
     texts.keySet().forEach(files::add);
     return head;
-  }
-
-  /** What keeps changes from the disk: its key in the page's words, and what it is about. */
-  private void trouble(ObjectNode told) {
-    Exception fault = trouble;
-    if (fault == null && !withheld.isEmpty()) {
-      withheld.entrySet().stream()
-          .limit(1)
-          .forEach(
-              each ->
-                  told.put("key", each.getValue().name().toLowerCase(Locale.ROOT))
-                      .put("of", each.getKey()));
-    } else if (fault instanceof java.io.IOException && isFull()) {
-      told.put("key", "full").put("of", folder.name());
-    } else if (fault instanceof java.nio.file.NoSuchFileException gone) {
-      told.put("key", "gone").put("of", gone.getFile());
-    } else if (fault instanceof java.io.IOException) {
-      told.put("key", "unwritten").put("of", String.valueOf(fault.getMessage()));
-    } else if (fault != null) {
-      told.put("key", "fault").put("of", fault.toString());
-    }
-  }
-
-  /** Whether the disk has next to no room left. */
-  private boolean isFull() {
-    try {
-      return place().isPresent()
-          && java.nio.file.Files.getFileStore(place().get()).getUsableSpace() < LEAST_ROOM;
-    } catch (java.io.IOException gone) {
-      return false;
-    }
   }
 
   // --- undo, moments ----------------------------------------------------------------------------
@@ -438,25 +340,24 @@ public final class Room implements Host, AutoCloseable {
   // --- the disk ---------------------------------------------------------------------------------
 
   private void keep() {
-    if (unkept.isEmpty() && trouble == null && !keeper.isBehind(texts)) {
+    if (unkept.isEmpty() && !trouble.isFault() && !keeper.isBehind(texts)) {
       return;
     }
     List<Revision> now = List.copyOf(unkept);
-    boolean toTell = !now.isEmpty() || trouble != null || !withheld.isEmpty();
+    boolean toTell = !now.isEmpty() || trouble.isAny();
     try {
       Keeper.Kept done = keeper.keep(now, texts);
       unkept.clear();
-      trouble = null;
-      withheld = done.withheld();
+      trouble.kept(done.withheld());
       done.outside().forEach(this::merge);
     } catch (java.io.IOException full) {
-      trouble = full;
+      trouble.met(full);
       log.accept("changes are not on the disk: " + full.getMessage());
     } catch (RuntimeException fault) {
-      trouble = fault;
+      trouble.met(fault);
       log.accept("changes are not on the disk: " + fault);
     }
-    if (toTell || trouble != null || !withheld.isEmpty()) {
+    if (toTell || trouble.isAny()) {
       tell(new Frame(state(Frame.tell("state"))));
     }
   }
@@ -465,9 +366,7 @@ public final class Room implements Host, AutoCloseable {
     try {
       if (unkept.isEmpty()) {
         keeper.outside().forEach(this::merge);
-        List<String> gone = keeper.missing();
-        if (!gone.equals(missing)) {
-          missing = gone;
+        if (trouble.look()) {
           tell(new Frame(state(Frame.tell("state"))));
         }
       }
@@ -518,7 +417,7 @@ public final class Room implements Host, AutoCloseable {
       }
       look();
     } catch (java.io.IOException full) {
-      trouble = full;
+      trouble.met(full);
       log.accept("a file could not be put back: " + full.getMessage());
     }
     return new Frame(Frame.answer().put("done", keeper.missing().isEmpty()));
