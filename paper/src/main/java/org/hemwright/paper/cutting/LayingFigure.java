@@ -225,9 +225,13 @@ final class LayingFigure {
       cutEdge(laid, outlines.get(i));
       items.addAll(BarInk.notches(laid, down(laid), scale));
     }
+    List<Integer> small = new ArrayList<>();
     for (int i = 0; i < outlines.size(); i++) {
-      label(laying.pieces().get(i), outlines.get(i));
+      if (!label(laying.pieces().get(i), outlines.get(i))) {
+        small.add(i);
+      }
     }
+    small.forEach(i -> beside(laying.pieces().get(i), outlines.get(i)));
   }
 
   private void bars() {
@@ -289,18 +293,21 @@ final class LayingFigure {
     return Outline.of(Path.polyline(round));
   }
 
-  /** The number inside the piece, and beside it the grain arrow where there is room for both. */
-  private void label(LaidPiece laid, Outline outline) {
+  /**
+   * The number inside the piece, and beside it the grain arrow where there is room for both;
+   * whether there is room for the number.
+   */
+  private boolean label(LaidPiece laid, Outline outline) {
     SetLine large = Face.SEMIBOLD.set(number(laid), NUMBER);
     SetLine small = Face.SEMIBOLD.set(number(laid), LEAST_NUMBER);
     for (double angle : new double[] {0, Math.PI / 2}) {
       if (label(laid, outline, large, angle, MARGIN)
           || label(laid, outline, small, angle, MARGIN)
           || label(laid, outline, small, angle, TIGHT)) {
-        return;
+        return true;
       }
     }
-    beside(laid, outline, small);
+    return false;
   }
 
   private static String number(LaidPiece laid) {
@@ -353,7 +360,19 @@ final class LayingFigure {
   }
 
   /** The number of a piece too small for it, above or below the cloth, with a line to the piece. */
-  private void beside(LaidPiece laid, Outline outline, SetLine line) {
+  private void beside(LaidPiece laid, Outline outline) {
+    if (!beside(laid, outline, true)) {
+      beside(laid, outline, false);
+    }
+  }
+
+  /**
+   * The same where its words are free.
+   *
+   * @param clear whether the line may cross no words either
+   */
+  private boolean beside(LaidPiece laid, Outline outline, boolean clear) {
+    SetLine line = Face.SEMIBOLD.set(number(laid), LEAST_NUMBER);
     Box box = outline.bounds();
     double wide = top(laying) * scale;
     boolean up = box.centre().y() > wide / 2;
@@ -362,14 +381,22 @@ final class LayingFigure {
       double x = box.minX() + box.width() * share;
       Point at = new Point(x - line.width() / 2, y);
       Words words = new Words(line, at, 0, Inks.BLACK, Layer.COMMON, subject(laid));
-      if (isFree(words)) {
+      Point end = new Point(x, up ? wide + 0.8 : foot(laying) * scale - 0.8);
+      Point start = new Point(x, box.centre().y());
+      if (isFree(words) && !(clear && crossesWords(start, end))) {
         Signs signs = new Signs(Layer.COMMON, subject(laid), Inks.BLACK, 1);
-        Point end = new Point(x, up ? wide + 0.8 : foot(laying) * scale - 0.8);
-        outside.addAll(signs.leader(new Point(x, box.centre().y()), end));
+        outside.addAll(signs.leader(start, end));
         outside.add(words);
-        return;
+        return true;
       }
     }
+    return false;
+  }
+
+  /** Whether a line up or down crosses the number of another piece. */
+  private boolean crossesWords(Point start, Point end) {
+    Box way = Box.of(start, end).grown(MARGIN / 2);
+    return items.stream().anyMatch(item -> item instanceof Words && item.bounds().overlaps(way));
   }
 
   private void below(String text, double left, double right, double y) {
