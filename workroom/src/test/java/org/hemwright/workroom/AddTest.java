@@ -161,6 +161,31 @@ class AddTest {
   }
 
   @Test
+  void aViewIsMadeOfThePiecesThatAreChosen() throws Exception {
+    try (OpenFolder open = OpenFolder.example(folder, "inlet-tee");
+        Chromium chromium = Chromium.start()) {
+      String before = open.document();
+      Page page = chromium.window(open.address()).page();
+      page.locator("[data-add='view']").press("Enter");
+      for (String title : List.of("Front", "Back", "Sleeve", "Neckband")) {
+        page.locator(".ledger-list button", new Page.LocatorOptions().setHasText(title))
+            .first()
+            .press("Enter");
+        page.waitForSelector(".ledger-page h2:has-text('" + title + "')");
+        page.locator(".ledger-path button").first().press("Enter");
+        page.waitForSelector(".ledger-list");
+      }
+      page.waitForSelector(".add-way code:has-text('pieces front, back, sleeve, neckband')");
+      page.locator("#table canvas").press("Enter");
+      String after = open.documentOnce(text -> !text.equals(before));
+      assertThat(after).contains("\n\nview A \"View A\"\n  pieces front, back, sleeve, neckband\n");
+      page.keyboard().press("Control+z");
+      assertThat(open.documentOnce(before::equals)).isEqualTo(before);
+      assertThat(chromium.complaints()).isEmpty();
+    }
+  }
+
+  @Test
   void whatIsPointedAtIsMeasuredInEverySize() throws Exception {
     Path pictures = Files.createDirectories(Path.of("target/views"));
     try (OpenFolder open = OpenFolder.example(folder, "inlet-tee");

@@ -35,6 +35,8 @@ public record Adding(What what, String name, List<Pick> picks, double near) {
     NOTCH(""),
     SEAM("new_seam"),
     PIECE("new_piece"),
+    /** One garment of the pattern, by its pieces. */
+    VIEW("A"),
     /** A number, measured between what is pointed at. */
     MEASURE("measured");
 
@@ -53,6 +55,9 @@ public record Adding(What what, String name, List<Pick> picks, double near) {
       return proper ? wanted : "";
     }
     Scene scene = new Scene(values, size, Spelling.of(values.plan().document()), near);
+    if (what == What.VIEW) {
+      return new ViewWays(scene, proper ? wanted : "").name();
+    }
     return scene.free(piece(), proper ? wanted : what.usual, Set.of());
   }
 
@@ -84,6 +89,7 @@ public record Adding(What what, String name, List<Pick> picks, double near) {
       case CURVE -> new PathWays(scene, piece, called, ways).curves(picks);
       case SEAM -> new SeamWays(scene, called, ways).find(picks);
       case PIECE -> new PieceWays(scene, called, ways).find(picks);
+      case VIEW -> new ViewWays(scene, called).find(picks, ways);
       case MEASURE -> new MeasureWays(scene, piece, called, ways).find(picks);
       case NOTCH -> notches(scene, called, ways);
     }
@@ -109,10 +115,33 @@ public record Adding(What what, String name, List<Pick> picks, double near) {
                         : Addition.Way.ALONG;
             notch(ways, way, edge, place + as);
           }
+          AlongWays.of(scene, path.get(), at, true).stream()
+              .limit(2)
+              .forEach(place -> ofSeam(scene, ways, edge, place + as));
         }
         return;
       }
     }
+  }
+
+  /** Where the edge is the first layer of a seam by itself, the seam may have the notch. */
+  private static void ofSeam(Scene scene, Ways ways, Pick.OfLine edge, String place) {
+    for (Statement each : scene.document().statements()) {
+      if (each instanceof Statement.SeamSection seam
+          && seam.layers().get(0).places().size() == 1
+          && isWhole(seam.layers().get(0).places().get(0), edge)) {
+        ways.within(Addition.Way.SEAM_NOTCH, seam, "notch " + place);
+      }
+    }
+  }
+
+  private static boolean isWhole(Statement.PlaceTerm term, Pick.OfLine edge) {
+    return term.piece().text().equals(edge.piece())
+        && term.edge().text().equals(edge.name())
+        && !term.every()
+        && !term.reversed()
+        && term.from().isEmpty()
+        && term.to().isEmpty();
   }
 
   private static void notch(Ways ways, Addition.Way way, Pick.OfLine edge, String place) {

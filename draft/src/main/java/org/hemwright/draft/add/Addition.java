@@ -54,6 +54,14 @@ public record Addition(Way way, List<String> lines, String text) {
     ARC,
     /** A double notch. */
     DOUBLE,
+    /** A notch of the seam, on every edge that is sewn in it. */
+    SEAM_NOTCH,
+    /** One garment of the pattern. */
+    VIEW,
+    /** Mirrored across the line through two points. */
+    MIRRORED,
+    /** Where two pairs of compasses meet. */
+    COMPASSES,
     /** Layers of a seam, edge by edge. */
     LAYERS,
     /** The second layer run the other way. */

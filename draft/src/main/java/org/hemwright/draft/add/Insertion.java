@@ -30,9 +30,11 @@ final class Insertion {
     for (NewLine line : lines) {
       if (line.place() == NewLine.Place.PIECE
           || line.place() == NewLine.Place.SEAM
+          || line.place() == NewLine.Place.VIEW
           || line.place() == NewLine.Place.LEFT_NUMBER) {
         after = left(line.place());
-        under.add((line.place() == NewLine.Place.PIECE ? "\n" : "") + line.text());
+        boolean apart = line.place() == NewLine.Place.PIECE || line.place() == NewLine.Place.VIEW;
+        under.add((apart ? "\n" : "") + line.text());
       } else if (line.place() == NewLine.Place.UNDER) {
         under.add("  " + line.text());
       }
@@ -66,6 +68,12 @@ final class Insertion {
     return Optional.of(all.append(text, from, text.length()).toString());
   }
 
+  /** The document with a line at the end of a section. */
+  String within(Statement.Section section, String line) {
+    int at = lineEnd(end(section));
+    return document.text().substring(0, at) + "\n  " + line + document.text().substring(at);
+  }
+
   private int lineEnd(Span span) {
     return source.lineEnd(source.line(StrictMath.max(span.start(), span.end() - 1)));
   }
@@ -84,8 +92,13 @@ final class Insertion {
       boolean like =
           place == NewLine.Place.PIECE
               ? piece
-              : place == NewLine.Place.SEAM ? each instanceof Statement.SeamSection : number;
-      if (piece || each instanceof Statement.Heading) {
+              : place == NewLine.Place.SEAM
+                  ? each instanceof Statement.SeamSection
+                  : place == NewLine.Place.VIEW ? each instanceof Statement.ViewSection : number;
+      boolean before =
+          place == NewLine.Place.VIEW
+              && (each instanceof Statement.SeamSection || each instanceof Statement.Elastic);
+      if (piece || before || each instanceof Statement.Heading) {
         last = end(each);
       }
       if (like) {

@@ -23,6 +23,8 @@ record NewLine(Place place, String text) {
     SEAM,
     /** After the other pieces, at the left edge. */
     PIECE,
+    /** After the other views, at the left edge. */
+    VIEW,
     /** Under the new line at the left edge. */
     UNDER
   }

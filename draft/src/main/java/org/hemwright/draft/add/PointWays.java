@@ -29,7 +29,9 @@ final class PointWays {
   void find(List<Pick> picks) {
     Pick last = picks.get(picks.size() - 1);
     Pick first = picks.get(0);
-    if (picks.size() == 1 || first instanceof Pick.OfPlace || first.equals(last)) {
+    if (picks.size() == 3) {
+      byTwo(picks);
+    } else if (picks.size() == 1 || first instanceof Pick.OfPlace || first.equals(last)) {
       alone(last);
     } else if (first instanceof Pick.OfPoint from) {
       fromPoint(from, last);
@@ -41,6 +43,37 @@ final class PointWays {
       } else if (last instanceof Pick.OfPlace place) {
         along(new Pick.OfLine(line.piece(), line.name(), place.at()));
       }
+    }
+  }
+
+  /** By two points, and a third that is mirrored across them or a place at two distances. */
+  private void byTwo(List<Pick> picks) {
+    if (!(picks.get(0) instanceof Pick.OfPoint a && picks.get(1) instanceof Pick.OfPoint b)) {
+      return;
+    }
+    Optional<Point> from = scene.point(a.piece(), a.name());
+    Optional<Point> to = scene.point(b.piece(), b.name());
+    if (picks.get(2) instanceof Pick.OfPoint third) {
+      add(
+          Addition.Way.MIRRORED,
+          "is " + reference(third) + " mirrored across " + reference(a) + " to " + reference(b));
+    } else if (picks.get(2) instanceof Pick.OfPlace place && from.isPresent() && to.isPresent()) {
+      Vector way = to.get().minus(from.get());
+      Vector off = place.at().minus(from.get());
+      boolean left = way.dx() * off.dy() - way.dy() * off.dx() > 0;
+      add(
+          Addition.Way.COMPASSES,
+          scene.spelling().length(off.length())
+              + " from "
+              + reference(a)
+              + " and "
+              + scene.spelling().length(place.at().distanceTo(to.get()))
+              + " from "
+              + reference(b)
+              + (left ? ", left of " : ", right of ")
+              + reference(a)
+              + " to "
+              + reference(b));
     }
   }
 

@@ -28,6 +28,14 @@ final class Ways {
             text -> found.add(new Addition(way, lines.stream().map(NewLine::text).toList(), text)));
   }
 
+  /** A line at the end of a section that is there already. */
+  void within(Addition.Way way, Statement.Section there, String line) {
+    String text = insertion.within(there, line);
+    if (found.stream().noneMatch(other -> other.text().equals(text))) {
+      found.add(new Addition(way, List.of(line), text));
+    }
+  }
+
   List<Addition> all() {
     return List.copyOf(found);
   }

@@ -112,6 +112,43 @@ class AddingTest {
   }
 
   @Test
+  void aPointIsSaidByTwoOthersAndAThird() {
+    assertThat(lines(ways(Adding.What.POINT, "it", point("a"), point("b"), point("d"))))
+        .containsExactly("point it is d mirrored across a to b");
+    List<Addition> compasses =
+        ways(Adding.What.POINT, "it", point("a"), point("b"), place(-30, 160));
+    assertThat(lines(compasses))
+        .containsExactly("point it 16.3 cm from a and 25.5 cm from b, left of a to b");
+    assertThat(at(values(compasses.get(0).text()), "it").distanceTo(new Point(-30, 160)))
+        .isLessThan(1);
+    assertThat(lines(ways(Adding.What.POINT, "it", point("a"), point("b"), place(90, -60))))
+        .allSatisfy(line -> assertThat(line).endsWith(", right of a to b"));
+  }
+
+  @Test
+  void aSeamHasItsOwnNotchAndAViewItsPieces() {
+    List<Addition> notches = ways(Adding.What.NOTCH, "", line("right", 200, 100));
+    List<Addition> ofSeam =
+        notches.stream().filter(way -> way.way() == Addition.Way.SEAM_NOTCH).toList();
+    assertThat(ofSeam).isNotEmpty();
+    assertThat(ofSeam.get(0).text())
+        .contains("seam sides front.right with back.left\n  " + ofSeam.get(0).lines().get(0));
+    assertThat(values(ofSeam.get(0).text()).plan().document().statements()).isNotEmpty();
+    assertThat(ways(Adding.What.NOTCH, "", line("top", 100, 300)))
+        .noneMatch(way -> way.way() == Addition.Way.SEAM_NOTCH);
+    List<Addition> views =
+        ways(Adding.What.VIEW, "", new Pick.OfPiece("front"), new Pick.OfPiece("back"));
+    assertThat(lines(views)).containsExactly("view A \"View A\" / pieces front, back");
+    String text = views.get(0).text();
+    assertThat(text).contains("\n\nview A \"View A\"\n  pieces front, back");
+    assertThat(
+            lines(
+                new Adding(Adding.What.VIEW, "", List.of(new Pick.OfPiece("back")), 3)
+                    .ways(values(text), 0)))
+        .containsExactly("view B \"View B\" / pieces back");
+  }
+
+  @Test
   void aPointIsSaidByWhatItDependsOn() {
     assertThat(lines(ways(Adding.What.POINT, "it", point("a"), point("d"))))
         .containsExactly(

@@ -9,7 +9,7 @@ import { ADD } from '../words/add.js';
 import { pickAt, pickOf, placeOnTable } from './pick.js';
 import { paintPicks } from './chalk.js';
 
-const WHATS = ['point', 'line', 'curve', 'notch', 'seam', 'piece'];
+const WHATS = ['point', 'line', 'curve', 'notch', 'seam', 'piece', 'view'];
 const NEAR = 7;
 let now = null;
 
@@ -112,7 +112,8 @@ function take(pick) {
   const last = now.picks[now.picks.length - 1];
   const again = last && last.kind === pick.kind && last.piece === pick.piece && last.name === pick.name && pick.kind !== 'line' && pick.kind !== 'place';
   if (again) return;
-  if (now.what === 'point' && now.picks.length === 2) now.picks = [];
+  if (now.what === 'point' && now.picks.length > 1 && !byTwo(now.picks, pick)) now.picks = [];
+  if (now.what === 'view' && now.picks.some((each) => each.piece === pick.piece)) return;
   if (now.what === 'measure' && now.picks.length > 1 && !goesOn(now.picks, pick)) now.picks = [];
   if (now.what === 'notch') now.picks = pick.kind === 'point' ? now.picks.slice(0, 1) : [];
   now.picks = [...now.picks, pick];
@@ -120,6 +121,11 @@ function take(pick) {
   now.ghost = null;
   now.guides = [];
   tell(true);
+}
+
+/** After two points a third is mirrored across them, and a place lies at a distance from each. */
+function byTwo(picks, pick) {
+  return picks.length === 2 && picks.every((each) => each.kind === 'point') && (pick.kind === 'point' || pick.kind === 'place');
 }
 
 /** A third point makes an angle, a further line a sum; all else is measured afresh. */

@@ -17,7 +17,7 @@ export function pickAt(px, py, event, adding) {
     const pick = pickOf(thing, adding, own(thing.piece, px, py));
     if (pick) return pick;
   }
-  if (['seam', 'notch', 'measure'].includes(adding.what)) return null;
+  if (['seam', 'notch', 'measure', 'view'].includes(adding.what)) return null;
   if (adding.what === 'piece') {
     if (first && first.kind !== 'place') return null;
     const [x, y] = view.camera.toTable(px, py);
@@ -57,6 +57,7 @@ function placed(piece, drawn, at, event, adding) {
 export function pickOf(thing, adding, at = null) {
   const drawn = drawing(thing.piece, looked().size);
   if (!drawn) return null;
+  if (adding.what === 'view') return { kind: 'piece', piece: thing.piece, name: '', ...middleOf(drawn) };
   const edgesOnly = adding.what === 'seam';
   if (thing.kind === 'piece') {
     return adding.what === 'piece' && at === null ? { kind: 'piece', piece: thing.piece, name: '', ...middleOf(drawn) }
