@@ -92,7 +92,8 @@ final class BlockWriter {
     }
     boolean leads = first < blocks.size() && isKept(blocks.get(first));
     if (leads) {
-      out.open("div", "class", "whole");
+      boolean table = blocks.get(first) instanceof Block.Table;
+      out.open("div", "class", table ? "whole" : "whole led");
     }
     out.open("h2", "id", section.id());
     inlines(section.title());
