@@ -64,7 +64,7 @@ function follow() {
     part = writing.part;
     draw();
   }
-  const card = writing.step && sheet.querySelector(`[data-step="${CSS.escape(writing.step)}"]`);
+  const card = writing.step ? sheet.querySelector(`[data-step="${CSS.escape(writing.step)}"]`) : null;
   for (const each of sheet.querySelectorAll('.step-card.written')) each.classList.remove('written');
   card?.classList.add('written');
   card?.scrollIntoView({ block: 'nearest' });
