@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.hemwright.exchange.photograph.Guide;
 import org.hemwright.paper.card.CardPage;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.GivenFile;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.report.PhotographReport;
+import org.hemwright.workbench.report.PhotographWords;
 import org.hemwright.workbench.report.TraceReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -83,8 +83,8 @@ final class TraceCommand implements Callable<Integer> {
       }
       return card.isPresent() ? ExitCode.ALL_WELL : ExitCode.INPUT_WRONG;
     }
-    List<String> amiss = new ArrayList<>();
-    Guide guide = questions.guide(amiss);
+    PhotographWords words = questions.words();
+    List<String> amiss = new ArrayList<>(words.amiss());
     boolean photograph = isPhotograph(file.get());
     if (!photograph && (into.isPresent() || questions.isAsked())) {
       amiss.add("--into, --card, --ruler and --marks are of a photograph, .jpg or .png");
@@ -100,7 +100,7 @@ final class TraceCommand implements Callable<Integer> {
       tell.all(problems);
       return ExitCode.INPUT_WRONG;
     }
-    return photograph ? photograph(tell, bytes.get(), guide) : drawing(tell, bytes.get());
+    return photograph ? photograph(tell, bytes.get(), words) : drawing(tell, bytes.get());
   }
 
   private int drawing(Tell tell, byte[] bytes) {
@@ -110,8 +110,8 @@ final class TraceCommand implements Callable<Integer> {
     return report.text().isEmpty() ? ExitCode.INPUT_WRONG : ExitCode.ALL_WELL;
   }
 
-  private int photograph(Tell tell, byte[] bytes, Guide guide) throws IOException {
-    PhotographReport report = PhotographReport.of(file.orElseThrow().toString(), bytes, guide);
+  private int photograph(Tell tell, byte[] bytes, PhotographWords words) throws IOException {
+    PhotographReport report = PhotographReport.of(file.orElseThrow().toString(), bytes, words);
     tell.all(report.findings());
     answer(report.text());
     if (report.drawing().isEmpty()) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.hemwright.exchange.photograph.Guide;
 import org.hemwright.exchange.photograph.OutlineDrawing;
 import org.hemwright.exchange.photograph.OutlineDrawing.Named;
 import org.hemwright.exchange.photograph.PhotographReader;
@@ -25,8 +24,8 @@ public record PhotographReport(String text, Optional<byte[]> drawing, List<Findi
   }
 
   /** Reads a photograph or scan and tells what it shows. */
-  public static PhotographReport of(String file, byte[] content, Guide guide) {
-    ReadPhotograph read = PhotographReader.read(file, content, guide);
+  public static PhotographReport of(String file, byte[] content, PhotographWords words) {
+    ReadPhotograph read = PhotographReader.read(file, content, words.guide());
     StringBuilder text = new StringBuilder();
     List<Named> lines = new ArrayList<>();
     for (SeenPiece piece : read.pieces()) {
