@@ -2,6 +2,9 @@ package org.hemwright.workroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
@@ -76,6 +79,54 @@ class ClothByHandTest {
       page.waitForFunction("() => !document.body.textContent.includes('kept by you')");
       assertThat(chromium.complaints()).isEmpty();
     }
+  }
+
+  /** On a tablet a piece is moved by a finger, and the page does not scroll meanwhile. */
+  @Test
+  void aFingerMovesAPiece() throws Exception {
+    try (OpenFolder open = OpenFolder.example(folder, "marram-trousers");
+        Chromium chromium = Chromium.start()) {
+      Page page = chromium.page(open.address(), 820, 1180, false);
+      page.waitForSelector(".cm-line");
+      page.locator("#jobs button", new Page.LocatorOptions().setHasText("Cloth")).click();
+      page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(240_000));
+      press(page, "Arrange by hand");
+      page.waitForSelector(".board-piece");
+      page.locator(".board-cloth").scrollIntoViewIfNeeded();
+      Locator pocket =
+          page.locator(".board-piece", new Page.LocatorOptions().setHasText("3")).first();
+      BoundingBox box = pocket.boundingBox();
+      BoundingBox end = page.locator(".board-end").boundingBox();
+      String before = page.locator(".board-takes").textContent();
+      CDPSession touch = page.context().newCDPSession(page);
+      double x = box.x + box.width / 2;
+      double y = box.y + box.height / 2;
+      touch(touch, "touchStart", x, y);
+      for (int step = 1; step <= 8; step++) {
+        touch(touch, "touchMove", x + (end.x + 40 - x) * step / 8, y);
+        page.waitForTimeout(40);
+      }
+      touch(touch, "touchEnd", 0, 0);
+      page.waitForFunction(LET_GO);
+      page.waitForFunction(
+          "before => document.querySelector('.board-takes').textContent !== before", before);
+      assertThat(pocket.boundingBox().x).isGreaterThan(box.x + 20);
+      assertThat(chromium.complaints()).isEmpty();
+    }
+  }
+
+  private static void touch(CDPSession session, String kind, double x, double y) {
+    JsonObject event = new JsonObject();
+    event.addProperty("type", kind);
+    JsonArray points = new JsonArray();
+    if (!kind.equals("touchEnd")) {
+      JsonObject point = new JsonObject();
+      point.addProperty("x", x);
+      point.addProperty("y", y);
+      points.add(point);
+    }
+    event.add("touchPoints", points);
+    session.send("Input.dispatchTouchEvent", event);
   }
 
   /** Each piece is reached by Tab, pushed by the arrow keys, turned by R. */

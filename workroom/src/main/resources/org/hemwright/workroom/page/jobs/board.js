@@ -154,7 +154,8 @@ function take(event, at, shape, svg) {
   if (asked || event.button !== 0) return;
   event.preventDefault();
   const piece = told.pieces[at];
-  shape.parentNode.append(shape);
+  // The others are put below it, not it above them: a finger lets go of a thing that is put elsewhere.
+  for (const other of shapes) if (other !== shape) svg.insertBefore(other, shape);
   shape.focus();
   choose(at);
   shape.setPointerCapture(event.pointerId);
