@@ -282,10 +282,11 @@ public final class ClothParts {
                 row.fabric().name(),
                 row.nap() == Fabric.Nap.ONE_WAY ? "nap" : "plain",
                 Math.round(row.width()));
+    String views = telling.severalViews() ? ".view" : "";
     return new Figure(
         id,
         sheet,
-        Inline.plain(given.say("layings.alt", slots)),
-        given.say("layings.caption", slots));
+        Inline.plain(given.say("layings.alt" + views, slots)),
+        given.say("layings.caption" + views, slots));
   }
 }

@@ -156,7 +156,7 @@ public final class FrontParts {
                     .words()
                     .length(
                         100,
-                        LengthKind.FINISHED,
+                        LengthKind.DIFFERENCE,
                         Provenance.of(Source.SETTING, "test-square", "large")))
             .and(
                 "small",

@@ -66,6 +66,7 @@ public final class Wordbook {
       case "en-US" -> {
         sentences.putAll(file("en"));
         sentences.putAll(file("names-en"));
+        sentences.putAll(file("names-en-US"));
       }
       case "en-GB" -> {
         sentences.putAll(file("en"));
