@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
     name = "compare",
     description = {
       "Tell what changed between two versions of a pattern, and which pages to print again.",
-      "Pieces, edges, notches and sizes are told, and by how many millimetres they differ."
+      "Pieces, edges, notches and sizes are told, and by how much they differ, in the units of NEW."
     },
     mixinStandardHelpOptions = true,
     sortOptions = false,

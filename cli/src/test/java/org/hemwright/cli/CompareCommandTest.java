@@ -85,6 +85,20 @@ class CompareCommandTest {
     assertThat(out()).contains("small-square-1.1-pages-a4.pdf: ").contains("A1");
   }
 
+  /** 1/2 in is 12.7 mm. */
+  @Test
+  void aDocumentInInchesIsToldInInches() throws IOException {
+    String inches = DOCUMENT.replace("sizes from", "units inches\nsizes from");
+    write("old", inches.replace("by 20 cm", "by 8 in"));
+    write("new", inches.replace("1.0", "1.1").replace("by 20 cm", "by 8 1/2 in"));
+    assertThat(compare("--on", "letter", "--size", "8")).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(out().lines())
+        .contains(
+            "  The cut line of square lies 1/2 in \u00b7 12.7 mm from where it was in size 8.",
+            "  square.right is 1/2 in \u00b7 12.7 mm longer in size 8: 8 in \u00b7 20.32 cm became"
+                + " 8 1/2 in \u00b7 21.59 cm.");
+  }
+
   @Test
   void jsonHasTheMillimetresOfEachSize() throws IOException {
     assertThat(compare("--json", "--on", "a4", "--size", "8,12")).isEqualTo(ExitCode.ALL_WELL);

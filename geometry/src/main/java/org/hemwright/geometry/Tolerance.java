@@ -69,6 +69,11 @@ public final class Tolerance {
   /** Two printed lines this close are seen and cut as one. */
   public static final double PRINTED_AS_ONE = 0.05;
 
+  /**
+   * Less than this nobody cuts by hand: a printed line is as thick (common practice, no source).
+   */
+  public static final double CUT_BY_HAND = 0.5;
+
   /** Printed curves are made flat to this where only their place and not their look matters. */
   public static final double PRINTED_FLAT = 0.05;
 

@@ -3,6 +3,7 @@ package org.hemwright.pattern;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.hemwright.pattern.body.Wearers;
+import org.hemwright.pattern.quantity.LengthFormat;
 
 /**
  * Who made the pattern and how its papers speak.
@@ -41,6 +42,14 @@ public record Details(
   public enum Spelling {
     AMERICAN,
     BRITISH
+  }
+
+  /** How the designer reads lengths: inches first and metric beside them, or metric alone. */
+  public LengthFormat lengths() {
+    return LengthFormat.of(
+        units == Units.INCHES
+            ? LengthFormat.Edition.INCHES_FIRST
+            : LengthFormat.Edition.METRIC_ONLY);
   }
 
   /** The same, called another version of another day. */

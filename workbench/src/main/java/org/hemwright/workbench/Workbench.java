@@ -53,7 +53,6 @@ import org.hemwright.paper.PrintedPattern;
 import org.hemwright.paper.Printing;
 import org.hemwright.paper.nest.WordsFitCheck;
 import org.hemwright.pattern.Check;
-import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.body.Coverage;
 import org.hemwright.pattern.body.Size;
@@ -67,7 +66,6 @@ import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.notion.NotionSettings;
 import org.hemwright.pattern.notion.Notions;
-import org.hemwright.pattern.quantity.LengthFormat;
 import org.hemwright.pattern.sample.SampleAnswer;
 import org.hemwright.pattern.sample.SampleAnswers;
 import org.hemwright.pattern.sample.SampleLog;
@@ -470,21 +468,20 @@ public final class Workbench {
             ReleaseShelf.messages(),
             Advising.messages(),
             Messages.beside(Workbench.class, "workbench.properties"));
-    return run.map(known -> wording.overSizes(sizeNames(known)).showing(lengths(known)))
+    return run.map(
+            known ->
+                wording.overSizes(sizeNames(known)).showing(known.pattern().details().lengths()))
         .orElse(wording);
   }
 
-  /** Inches stand first where the document does so, and millimetres beside them. */
-  private static LengthFormat lengths(SizeRun run) {
-    return LengthFormat.of(
-        run.pattern().details().units() == Details.Units.INCHES
-            ? LengthFormat.Edition.INCHES_FIRST
-            : LengthFormat.Edition.METRIC_ONLY);
-  }
-
-  /** Makes sentences of what changed between two versions, over the sizes of the new. */
+  /**
+   * Makes sentences of what changed between two versions, over the sizes and in the units of the
+   * new.
+   */
   public static Wording compareWording(SizeRun now) {
-    return Wording.of(Comparison.messages()).overSizes(sizeNames(now));
+    return Wording.of(Comparison.messages())
+        .overSizes(sizeNames(now))
+        .showing(now.pattern().details().lengths());
   }
 
   private static List<String> sizeNames(SizeRun run) {

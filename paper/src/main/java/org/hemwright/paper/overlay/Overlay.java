@@ -52,13 +52,18 @@ public final class Overlay {
   private static final double CLEAR = 1.5;
 
   private final PieceMatch.Both both;
+  private final LengthFormat lengths;
   private final Subject subject;
   private final Motion upright;
   private final double scale;
   private final List<Item> items = new ArrayList<>();
 
-  private Overlay(PieceMatch.Both both) {
+  /** How far to the right words stand that found no room inside (mm). */
+  private double reach = Double.NEGATIVE_INFINITY;
+
+  private Overlay(PieceMatch.Both both, LengthFormat lengths) {
     this.both = both;
+    this.lengths = lengths;
     subject = Subject.piece(both.now().name());
     double up =
         both.old().grain().map(grain -> grain.direction().angleTo(new Vector(0, 1))).orElse(0.0);
@@ -75,14 +80,20 @@ public final class Overlay {
    * @param was what the old line is called: "version 1.0"
    * @param is what the new line is called
    * @param apart where the cut lines lie farthest apart, on the new piece, and by how much (mm)
+   * @param lengths how that is shown
    * @return nothing where a cut line cannot be drawn
    */
   public static Optional<Sheet> of(
-      PieceMatch.Both both, String title, String was, String is, Optional<Apart> apart) {
+      PieceMatch.Both both,
+      String title,
+      String was,
+      String is,
+      Optional<Apart> apart,
+      LengthFormat lengths) {
     Optional<CutLine> old = AddedAllowance.to(both.old()).cutLine();
     Optional<CutLine> now = AddedAllowance.to(both.now()).cutLine();
     return old.isPresent() && now.isPresent()
-        ? Optional.of(new Overlay(both).sheet(old.get(), now.get(), title, was, is, apart))
+        ? Optional.of(new Overlay(both, lengths).sheet(old.get(), now.get(), title, was, is, apart))
         : Optional.empty();
   }
 
@@ -152,8 +163,7 @@ public final class Overlay {
   private void measure(Apart far, Path old, Motion onto, Box box) {
     Point is = onto.apply(far.at());
     Point was = old.nearest(is).point();
-    String text =
-        LengthFormat.of(LengthFormat.Edition.METRIC_FIRST).text(far.mm(), LengthKind.DIFFERENCE);
+    String text = lengths.text(far.mm(), LengthKind.DIFFERENCE);
     SetLine line = Face.SEMIBOLD.set(text, POINTS * scale);
     Point middle = was.toward(is, 0.5);
     Room room = new Room(List.of(Path.polyline(Footprint.corners(box))));
@@ -167,7 +177,7 @@ public final class Overlay {
     }
     double high = line.capitalHeight() + line.descent();
     room.find(0, line.width(), high, middle)
-        .ifPresent(
+        .ifPresentOrElse(
             free -> {
               words(line, free.at(0, line.descent()), Inks.CHALK);
               Point beside = nearest(free, line, middle);
@@ -177,6 +187,11 @@ public final class Overlay {
                 Point to = middle.toward(beside, 1 - 1.5 * scale / way);
                 stroke(Path.straight(from, to), LEADER);
               }
+            },
+            () -> {
+              double x = box.maxX() + 4 * scale;
+              words(line, new Point(x, middle.y() - line.capitalHeight() / 2), Inks.CHALK);
+              reach = x + line.width();
             });
   }
 
@@ -207,7 +222,7 @@ public final class Overlay {
         new Box(
             box.minX() - gap,
             foot - row - gap,
-            Math.max(box.maxX(), right) + gap,
+            Math.max(Math.max(box.maxX(), reach), right) + gap,
             top + head.capitalHeight() + gap),
         items);
   }

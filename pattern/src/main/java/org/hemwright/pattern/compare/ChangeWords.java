@@ -1,10 +1,12 @@
 package org.hemwright.pattern.compare;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Wording;
@@ -15,10 +17,17 @@ import org.hemwright.pattern.quantity.Quantity;
  * millimetre; where that would be many, one for all that grew and one for all that shrank.
  *
  * @param wording with {@link Comparison#messages()} among its sentences, for the new chart
+ * @param brief for makers: what nobody cuts by hand is left out, sizes that differ by no more than
+ *     that share a sentence, and lengths of an edge that differ from size to size are not told
  */
-public record ChangeWords(Wording wording) {
+public record ChangeWords(Wording wording, boolean brief) {
   private static final int MOST_GROUPS = 3;
   private static final double TENTHS = 10;
+
+  /** Every change to the tenth of a millimetre, as a designer reads it. */
+  public ChangeWords(Wording wording) {
+    this(wording, false);
+  }
 
   /** Whether a length grew is said of a body, an edge, or a width in a word of its own. */
   private static String more(Changed changed, boolean grew) {
@@ -30,13 +39,14 @@ public record ChangeWords(Wording wording) {
     };
   }
 
-  /** The sentences for one change, at least one. */
+  /** The sentences for one change, at least one; none where it is too small for the brief. */
   public List<String> of(Change change) {
     if (change.values().isEmpty()) {
       return List.of(sentence(change, change.sizes(), List.of()));
     }
     List<String> sentences = new ArrayList<>();
-    for (List<String> sizes : groups(change)) {
+    Map<String, Change.Values> told = told(change);
+    for (List<String> sizes : groups(change.changed(), told)) {
       sentences.add(
           sentence(change, sizes, sizes.stream().map(size -> value(change, size)).toList()));
     }
@@ -51,17 +61,31 @@ public record ChangeWords(Wording wording) {
     return values;
   }
 
-  private static List<List<String>> groups(Change change) {
+  private Map<String, Change.Values> told(Change change) {
+    if (!brief) {
+      return change.values();
+    }
+    Map<String, Change.Values> told = new LinkedHashMap<>(change.values());
+    told.values().removeIf(values -> values.apart() < Tolerance.CUT_BY_HAND);
+    return told;
+  }
+
+  private List<List<String>> groups(Changed changed, Map<String, Change.Values> told) {
+    if (brief && !told.isEmpty()) {
+      DoubleSummaryStatistics all =
+          told.values().stream().mapToDouble(values -> by(changed, values)).summaryStatistics();
+      if (all.getMax() - all.getMin() < Tolerance.CUT_BY_HAND) {
+        return List.of(List.copyOf(told.keySet()));
+      }
+    }
     Map<Long, List<String>> alike = new LinkedHashMap<>();
     Map<Boolean, List<String>> sense = new LinkedHashMap<>();
-    change
-        .values()
-        .forEach(
-            (size, values) -> {
-              double by = by(change.changed(), values);
-              alike.computeIfAbsent(Math.round(by * TENTHS), key -> new ArrayList<>()).add(size);
-              sense.computeIfAbsent(by > 0, key -> new ArrayList<>()).add(size);
-            });
+    told.forEach(
+        (size, values) -> {
+          double by = by(changed, values);
+          alike.computeIfAbsent(Math.round(by * TENTHS), key -> new ArrayList<>()).add(size);
+          sense.computeIfAbsent(by > 0, key -> new ArrayList<>()).add(size);
+        });
     return List.copyOf((alike.size() <= MOST_GROUPS ? alike : sense).values());
   }
 
@@ -85,7 +109,16 @@ public record ChangeWords(Wording wording) {
       boolean grew = values.get(0).is() > values.get(0).was();
       told.with("more", new Argument.Term(more(change.changed(), grew)));
     }
+    if (brief && (values.isEmpty() || severalLengths(values))) {
+      told.with("brief", Argument.of(""));
+    }
     return wording.message(told.build());
+  }
+
+  private static boolean severalLengths(List<Change.Values> values) {
+    DoubleSummaryStatistics was =
+        values.stream().mapToDouble(Change.Values::was).summaryStatistics();
+    return was.getMax() - was.getMin() >= Tolerance.CUT_BY_HAND;
   }
 
   private static Argument range(

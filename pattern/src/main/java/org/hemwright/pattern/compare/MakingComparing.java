@@ -18,6 +18,7 @@ import org.hemwright.pattern.make.Amount;
 import org.hemwright.pattern.make.Cord;
 import org.hemwright.pattern.make.Making;
 import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.quantity.LengthFormat;
 
 /**
  * How it is made: stages, steps and cords. A step is found again by its name; one whose name is
@@ -29,7 +30,7 @@ final class MakingComparing {
   private final Making was;
   private final Making is;
   private final StepText before;
-  private final StepText after = new StepText(Optional.empty());
+  private final StepText after;
   private final List<Change> changes;
 
   MakingComparing(SizeRun old, SizeRun now, Renaming names, List<Change> changes) {
@@ -37,7 +38,9 @@ final class MakingComparing {
     this.now = now;
     this.was = old.pattern().making();
     this.is = now.pattern().making();
-    this.before = new StepText(Optional.of(names));
+    LengthFormat lengths = now.pattern().details().lengths();
+    this.before = new StepText(Optional.of(names), lengths);
+    this.after = new StepText(Optional.empty(), lengths);
     this.changes = changes;
   }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.hemwright.geometry.Tolerance;
+import org.hemwright.pattern.Details;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
@@ -13,6 +14,8 @@ import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.notion.NotionSettings;
 import org.hemwright.pattern.notion.Notions;
 import org.hemwright.pattern.notion.ThreadNeed;
+import org.hemwright.pattern.quantity.LengthFormat;
+import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.quantity.Quantity;
 
 /**
@@ -43,7 +46,7 @@ record NotionComparing(SizeRun old, SizeRun now, List<Change> changes) {
     }
   }
 
-  private static void compare(String size, String view, Notions was, Notions is, BySize found) {
+  private void compare(String size, String view, Notions was, Notions is, BySize found) {
     told(size, Changed.NOTION_THREAD, view, spools(was), spools(is), found);
     told(size, Changed.NOTION_ZIP, view, zips(was), zips(is), found);
     told(size, Changed.NOTION_FASTENING, view, fastenings(was), fastenings(is), found);
@@ -102,15 +105,23 @@ record NotionComparing(SizeRun old, SizeRun now, List<Change> changes) {
     return zips;
   }
 
-  private static Map<String, Argument> fastenings(Notions notions) {
+  private Map<String, Argument> fastenings(Notions notions) {
     Map<String, Argument> counts = new LinkedHashMap<>();
     for (Notions.FasteningNeed need : notions.fastenings()) {
       String kind = need.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-      counts.put(
-          "the count of " + kind + "s of " + Math.round(need.size()) + " mm",
-          Argument.of(need.count()));
+      counts.put("the count of " + kind + "s of " + across(need.size()), Argument.of(need.count()));
     }
     return counts;
+  }
+
+  /** Buttons, snaps and eyelets are sold by the millimetre; inches stand before it. */
+  private String across(double mm) {
+    String metric = Math.round(mm) + " mm";
+    if (now.pattern().details().units() != Details.Units.INCHES) {
+      return metric;
+    }
+    LengthFormat inches = LengthFormat.of(LengthFormat.Edition.INCHES_ONLY);
+    return inches.text(mm, LengthKind.NOTION) + " \u00b7 " + metric;
   }
 
   private static double tape(Notions notions) {

@@ -14,14 +14,17 @@ import org.hemwright.pattern.make.Sewing;
 import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Stitch;
 import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.quantity.LengthFormat;
+import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.quantity.Quantity;
 
 /**
  * What a step says, in the document's words and with the names that things have now.
  *
  * @param names what is called otherwise now; none for a step of the new version
+ * @param lengths how lengths are shown; what a machine is set to stays in millimetres
  */
-record StepText(Optional<Renaming> names) {
+record StepText(Optional<Renaming> names, LengthFormat lengths) {
   /** What is done, without what it is done to: {@code attach in 4 parts}. */
   String act(Act act) {
     String more = "";
@@ -46,7 +49,9 @@ record StepText(Optional<Renaming> names) {
           zip.sold().isEmpty()
               ? ""
               : " sold in "
-                  + zip.sold().stream().map(StepText::mm).collect(Collectors.joining(", "));
+                  + zip.sold().stream()
+                      .map(sold -> lengths.text(sold, LengthKind.NOTION))
+                      .collect(Collectors.joining(", "));
     } else if (act instanceof Act.Fold fold) {
       more =
           fold.along().map(line -> " along " + line).orElse("")

@@ -12,6 +12,7 @@ import org.hemwright.pattern.quantity.DecimalText;
 import org.hemwright.pattern.quantity.LengthFormat;
 import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.quantity.Quantity;
+import org.hemwright.pattern.quantity.QuantityKind;
 
 /**
  * Makes sentences from findings. Each code has two keys in the message files: {@code CODE.message},
@@ -165,6 +166,10 @@ public record Wording(Messages messages, LengthFormat lengths, SizeWords sizes) 
     } else if (argument instanceof Argument.Measured measured) {
       return worded(measured.quantity());
     } else if (argument instanceof Argument.Range range) {
+      if (range.least().kind() == QuantityKind.LENGTH
+          && range.most().kind() == QuantityKind.LENGTH) {
+        return lengths.range(range.least().amount(), range.most().amount(), LengthKind.DIFFERENCE);
+      }
       String least = worded(range.least());
       String most = worded(range.most());
       return least.equals(most) ? least : least + " to " + most;

@@ -52,6 +52,39 @@ public record LengthFormat(Edition edition, boolean typographic, LengthRounding 
     return text.toString();
   }
 
+  /**
+   * The text of all lengths between two (mm), each unit told once: {@code 1/2 to 1 in · 12.7 to
+   * 25.4 mm}. Where the shorter is too small for the parts of an inch, metric alone.
+   */
+  public String range(double least, double most, LengthKind kind) {
+    String from = text(least, kind);
+    String to = text(most, kind);
+    if (from.equals(to)) {
+      return from;
+    }
+    if (edition == Edition.METRIC_ONLY || edition == Edition.INCHES_ONLY) {
+      return from + " to " + to;
+    }
+    if (!from.contains(BETWEEN) || !to.contains(BETWEEN)) {
+      LengthFormat metric = new LengthFormat(Edition.METRIC_ONLY, typographic, rounding);
+      return joined(metric.text(least, kind), metric.text(most, kind));
+    }
+    int ends = from.indexOf(BETWEEN);
+    int ended = to.indexOf(BETWEEN);
+    return joined(from.substring(0, ends), to.substring(0, ended))
+        + BETWEEN
+        + joined(from.substring(ends + BETWEEN.length()), to.substring(ended + BETWEEN.length()));
+  }
+
+  private static String joined(String least, String most) {
+    if (least.equals(most)) {
+      return least;
+    }
+    int unit = least.lastIndexOf(' ');
+    boolean same = most.endsWith(least.substring(unit));
+    return (same ? least.substring(0, unit) : least) + " to " + most;
+  }
+
   /** The parts of a length's text (mm), in order. */
   public List<LengthPart> parts(double mm, LengthKind kind) {
     Optional<LengthRounding.Partners> pair = rounding.partners(Math.abs(mm), kind);

@@ -53,6 +53,22 @@ class LengthTest {
     assertThat(((Reading.Unread<Length>) Length.read("12.5 ft")).text()).isEqualTo("ft");
   }
 
+  /** Inches by the definition above; 1/64 in is the least that thirty-seconds round up to. */
+  @Test
+  void aRangeTellsEachUnitOnce() {
+    LengthFormat inches = LengthFormat.of(Edition.INCHES_FIRST);
+    assertThat(inches.range(12.7, 25.4, LengthKind.DIFFERENCE))
+        .isEqualTo("1/2 to 1 in \u00b7 12.7 to 25.4 mm");
+    assertThat(inches.range(50.8, 254, LengthKind.DIFFERENCE))
+        .isEqualTo("2 to 10 in \u00b7 50.8 mm to 25.4 cm");
+    assertThat(inches.range(25.3, 25.4, LengthKind.DIFFERENCE))
+        .isEqualTo("1 in \u00b7 25.3 to 25.4 mm");
+    assertThat(inches.range(0.1, 12.7, LengthKind.DIFFERENCE)).isEqualTo("0.1 to 12.7 mm");
+    assertThat(inches.range(25.4, 25.4, LengthKind.DIFFERENCE)).isEqualTo("1 in \u00b7 25.4 mm");
+    assertThat(LengthFormat.of(Edition.METRIC_ONLY).range(10, 20, LengthKind.DIFFERENCE))
+        .isEqualTo("10 mm to 20 mm");
+  }
+
   @Test
   void takesTheUnitOfAHeading() {
     assertThat(Length.read("38 3/4", LengthUnit.INCHES))

@@ -99,7 +99,14 @@ public record Compared(SizeRun old, SizeRun now, Comparison comparison, List<Rep
     String title = both.now().card().title() + ", size " + worst.size;
     Optional<Overlay.Apart> apart =
         worst.values.at().map(at -> new Overlay.Apart(at, worst.values.apart()));
-    Optional<Sheet> sheet = Overlay.of(both, title, line(old, "was"), line(now, "is"), apart);
+    Optional<Sheet> sheet =
+        Overlay.of(
+            both,
+            title,
+            line(old, "was"),
+            line(now, "is"),
+            apart,
+            now.pattern().details().lengths());
     if (sheet.isPresent()) {
       String name = "compare-" + slug(match.name()) + "-size-" + slug(worst.size);
       Details details = now.pattern().details();

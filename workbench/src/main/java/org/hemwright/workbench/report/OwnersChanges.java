@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.hemwright.paper.reprint.Reprint;
 import org.hemwright.paper.tile.PatternPages;
 import org.hemwright.paper.words.Speech;
@@ -38,7 +39,6 @@ public final class OwnersChanges {
           Changed.DATED,
           Changed.DIAL_ADDED,
           Changed.DIAL_REMOVED,
-          Changed.DIAL_VALUE,
           Changed.DIAL_RANGE,
           Changed.BASE_SIZE,
           Changed.PIECE_RENAMED,
@@ -59,6 +59,13 @@ public final class OwnersChanges {
           Changed.STEP_RENAMED,
           Changed.STEP_LENGTHS);
 
+  /** As many pages are named as those that need not be printed again. */
+  private static final int FEW_SPARED = 5;
+
+  /** What begins with an edge that its name alone need not show to be one. */
+  private static final Set<Changed> EDGES =
+      EnumSet.of(Changed.EDGE_LENGTH, Changed.EDGE_COURSE, Changed.EDGE_HEM, Changed.EDGE_FOLD);
+
   private final Compared compared;
   private final ChangeWords words;
   private final SizeWords sizes;
@@ -71,7 +78,7 @@ public final class OwnersChanges {
         compared.now().pattern().details().units() == Details.Units.INCHES
             ? LengthFormat.Edition.INCHES_FIRST
             : LengthFormat.Edition.METRIC_FIRST;
-    this.words = new ChangeWords(words.wording().showing(LengthFormat.of(edition)));
+    this.words = new ChangeWords(words.wording().showing(LengthFormat.of(edition)), true);
     sizes = words.wording().sizes();
     for (SizeRun run : List.of(compared.old(), compared.now())) {
       run.pattern().pieces().forEach(card -> cards.put(card.name(), card));
@@ -99,8 +106,25 @@ public final class OwnersChanges {
         compared.comparison().changes().stream()
             .filter(change -> !HERS.contains(change.changed()))
             .collect(Collectors.groupingBy(Change::piece, LinkedHashMap::new, Collectors.toList()));
-    byPiece.forEach(this::section);
-    if (byPiece.isEmpty()) {
+    boolean finer = false;
+    boolean told = false;
+    for (Map.Entry<Optional<String>, List<Change>> own : byPiece.entrySet()) {
+      Set<String> sentences = new LinkedHashSet<>();
+      for (Change change : own.getValue()) {
+        List<String> said = named(change).map(words::of).orElse(List.of());
+        finer |= said.isEmpty() && !change.values().isEmpty();
+        said.forEach(sentence -> sentences.add(plain(its(change, sentence), own.getKey())));
+      }
+      if (!sentences.isEmpty()) {
+        section(own.getKey(), sentences);
+        told = true;
+      }
+    }
+    if (finer) {
+      line("");
+      line("Differences finer than a printed line are left out.");
+    }
+    if (!told) {
       line("");
       line("No piece has changed: what you cut and sew is as it was.");
     }
@@ -110,18 +134,53 @@ public final class OwnersChanges {
     return text.toString();
   }
 
-  private void section(Optional<String> piece, List<Change> changes) {
+  /** A dial by what it does; one that says nothing to people is not told. */
+  private Optional<Change> named(Change change) {
+    if (change.changed() != Changed.DIAL_VALUE) {
+      return Optional.of(change);
+    }
+    return compared.now().pattern().dials().stream()
+        .filter(dial -> change.subject().equals("dial " + dial.name()) && !dial.text().isBlank())
+        .findFirst()
+        .map(
+            dial ->
+                new Change(
+                    change.changed(),
+                    dial.text(),
+                    change.piece(),
+                    change.was(),
+                    change.is(),
+                    change.sizes(),
+                    change.values()));
+  }
+
+  private void section(Optional<String> piece, Set<String> sentences) {
     line("");
     line("## " + piece.map(this::heading).orElse("The pattern as a whole"));
     line("");
-    Set<String> told = new LinkedHashSet<>();
-    changes.forEach(change -> told.addAll(words.of(change)));
-    told.forEach(sentence -> line("- " + plain(sentence, piece)));
+    sentences.forEach(sentence -> line("- " + sentence));
   }
 
   private String heading(String piece) {
     PieceCard card = cards.get(piece);
     return card == null ? spaced(piece) : "Piece %d, %s".formatted(card.number(), card.title());
+  }
+
+  /** Below its piece's heading an edge, a notch or a mark goes without the piece's name. */
+  private static String its(Change change, String sentence) {
+    String subject = change.subject();
+    if (change.piece().isEmpty() || !sentence.startsWith(subject + " ")) {
+      return sentence;
+    }
+    String piece = change.piece().get();
+    String rest = sentence.substring(subject.length());
+    if (subject.startsWith(piece + ".")) {
+      String own = subject.substring(piece.length() + 1);
+      return "The " + own + (EDGES.contains(change.changed()) ? " edge" : "") + rest;
+    }
+    return subject.startsWith(piece + " ")
+        ? "The " + subject.substring(piece.length() + 1) + rest
+        : sentence;
   }
 
   /** A piece by its printed title, its edges by their names with blanks. */
@@ -152,15 +211,15 @@ public final class OwnersChanges {
       return;
     }
     line(
-        "Pages that are not named here are as they were. Each number is the page's in the new"
-            + " file.");
+        "Look for the file that you printed and for the sizes that yours is among. Pages that are"
+            + " not named here are as they were. Each number is the page's in the new file.");
     line("");
     for (Reprint file : again) {
       int count = file.pages().size();
       line(
           count == file.of()
               ? "- `%s`: all %d".formatted(file.file(), count)
-              : "- `%s`: %d of %d pages".formatted(file.file(), count, file.of()));
+              : "- `%s`: %d of %d pages%s".formatted(file.file(), count, file.of(), allBut(file)));
       Map<List<String>, List<Reprint.Page>> groups = new LinkedHashMap<>();
       file.pages()
           .forEach(
@@ -174,6 +233,18 @@ public final class OwnersChanges {
                           group.isEmpty() ? "for every size" : sizes.of(group),
                           PatternPages.ranges(pages.stream().map(Reprint.Page::number).toList()))));
     }
+  }
+
+  /** Which pages are spared, where those are few. */
+  private static String allBut(Reprint file) {
+    Set<Integer> again =
+        file.pages().stream().map(Reprint.Page::number).collect(Collectors.toSet());
+    List<Integer> spared =
+        IntStream.rangeClosed(1, file.of()).boxed().filter(page -> !again.contains(page)).toList();
+    return spared.size() > FEW_SPARED
+        ? ""
+        : (spared.size() == 1 ? ", all but page " : ", all but pages ")
+            + PatternPages.ranges(spared);
   }
 
   private void line(String line) {

@@ -123,7 +123,7 @@ public final class MomentsView implements View {
       PieceMatch.Both both = match.sizes().get(name);
       if (both != null && !match.changes().isEmpty()) {
         String title = both.now().card().title();
-        Overlay.of(both, title, was, is, apart(match, name))
+        Overlay.of(both, title, was, is, apart(match, name), now.pattern().details().lengths())
             .ifPresent(
                 sheet ->
                     pictures
