@@ -85,7 +85,8 @@ final class ClothCommand extends FolderCommand {
         "yardage.csv", utf8(YardageCsv.of(table, own, left, findings, job.tell().wording())));
     files.replace(
         "yardage.html",
-        utf8(YardagePage.html(
+        utf8(
+            YardagePage.html(
                 whole, table, own, left, findings, job.tell().wording(), Optional.empty())));
     for (PrintedFile file : CuttingLayouts.pages(whole, table)) {
       files.replace(file.name(), file.bytes());

@@ -195,7 +195,8 @@ public record Publication(
     List<Finding> narrow = YardageFindings.of(run, table);
     made.add(hers(YARDAGE + ".json", YardageReport.json(table, narrow, none, left, wording)));
     made.add(hers(YARDAGE + ".csv", YardageCsv.of(table, none, left, narrow, wording)));
-    made.add(hers(YARDAGE + ".html", YardagePage.html(run, table, none, left, narrow, wording, proof)));
+    made.add(
+        hers(YARDAGE + ".html", YardagePage.html(run, table, none, left, narrow, wording, proof)));
     return made;
   }
 

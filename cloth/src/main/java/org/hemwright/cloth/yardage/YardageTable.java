@@ -154,19 +154,19 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
 
   private static void lay(
       ClothSeries series, int size, LayingStore store, NoFitStore shapes, Watcher watcher) {
-      Cloth cloth =
-          new Cloth(
-              series.cloth().views(),
-              series.cloth().fabric(),
-              series.nap(),
-              size,
-              series.width(),
-              series.fold());
-      LayingFollower follower =
-          watcher == Watcher.SILENT
-              ? LayingFollower.NOBODY
-              : laying -> watcher.shorter(cloth, laying);
-      series.lay(size, store, shapes, follower);
+    Cloth cloth =
+        new Cloth(
+            series.cloth().views(),
+            series.cloth().fabric(),
+            series.nap(),
+            size,
+            series.width(),
+            series.fold());
+    LayingFollower follower =
+        watcher == Watcher.SILENT
+            ? LayingFollower.NOBODY
+            : laying -> watcher.shorter(cloth, laying);
+    series.lay(size, store, shapes, follower);
   }
 
   /** Does something for each size, several of them at once. */
