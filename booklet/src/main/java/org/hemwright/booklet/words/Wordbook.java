@@ -64,21 +64,21 @@ public final class Wordbook {
     Map<String, String> sentences = new TreeMap<>();
     switch (tag) {
       case "en-US" -> {
-        sentences.putAll(file("en"));
-        sentences.putAll(file("names-en"));
-        sentences.putAll(file("names-en-US"));
+        sentences.putAll(read("en"));
+        sentences.putAll(read("names-en"));
+        sentences.putAll(read("names-en-US"));
       }
       case "en-GB" -> {
-        sentences.putAll(file("en"));
-        sentences.putAll(file("en-GB"));
-        sentences.putAll(file("names-en"));
+        sentences.putAll(read("en"));
+        sentences.putAll(read("en-GB"));
+        sentences.putAll(read("names-en"));
       }
       default -> {
         if (!LANGUAGES.contains(tag)) {
           throw new IllegalArgumentException("there is no wording in " + tag);
         }
-        sentences.putAll(file(tag));
-        sentences.putAll(file("names-" + tag));
+        sentences.putAll(read(tag));
+        sentences.putAll(read("names-" + tag));
       }
     }
     LengthFormat.Edition edition =
@@ -94,7 +94,7 @@ public final class Wordbook {
   }
 
   /** The sentences of a message file as they stand, by key. */
-  static Map<String, String> file(String name) {
+  static Map<String, String> read(String name) {
     return Messages.beside(Wordbook.class, name + ".properties").sentences();
   }
 

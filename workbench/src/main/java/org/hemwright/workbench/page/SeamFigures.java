@@ -48,8 +48,8 @@ final class SeamFigures {
     page.element(
         "p",
         ("How much longer the first layer of each seam is than what is meant: as long as the other,"
-             + " or by its declared ease. In the inner band nothing is said; beyond %s mm of it is"
-             + " worth a look (a triangle), beyond %s mm fails (a square).")
+                + " or by its declared ease. In the inner band nothing is said; beyond %s mm of it is"
+                + " worth a look (a triangle), beyond %s mm fails (a square).")
             .formatted(DecimalText.of(report.seamWarn(), 1), DecimalText.of(report.seamFail(), 1)));
     page.open("div", "class", "seams");
     int index = 0;
