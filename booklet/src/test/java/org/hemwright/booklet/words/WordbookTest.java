@@ -24,7 +24,7 @@ class WordbookTest {
   @Test
   void noSentenceHoldsADigit() {
     for (String file : new String[] {"en", "en-GB", "de"}) {
-      for (Map.Entry<String, String> entry : Wordbook.file(file).entrySet()) {
+      for (Map.Entry<String, String> entry : Wordbook.read(file).entrySet()) {
         assertThat(entry.getValue())
             .as(file + " " + entry.getKey())
             .doesNotContainPattern("\\p{N}");
@@ -34,13 +34,13 @@ class WordbookTest {
 
   @Test
   void britishSaysOnlyWhatAmericanSaysToo() {
-    assertThat(Wordbook.file("en").keySet()).containsAll(Wordbook.file("en-GB").keySet());
+    assertThat(Wordbook.read("en").keySet()).containsAll(Wordbook.read("en-GB").keySet());
   }
 
   @Test
   void aTranslationIsOneFileWithEverySentenceAndEverySlot() {
-    Map<String, String> english = Wordbook.file("en");
-    Map<String, String> german = Wordbook.file("de");
+    Map<String, String> english = Wordbook.read("en");
+    Map<String, String> german = Wordbook.read("de");
     assertThat(german.keySet()).isEqualTo(english.keySet());
     Pattern slot = Pattern.compile("\\{([a-z-]+)}");
     english.forEach(
@@ -61,7 +61,7 @@ class WordbookTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "de"})
   void everyTermUsedIsExplained(String language) {
-    Map<String, String> sentences = Wordbook.file(language);
+    Map<String, String> sentences = Wordbook.read(language);
     sentences.forEach(
         (key, sentence) ->
             Pattern.compile("\\[([a-z-]+)\\|")
