@@ -94,8 +94,11 @@ class NumbersTest {
       page.locator("[data-rename]").click();
       page.locator(".renaming input").fill("nape");
       page.keyboard().press("Enter");
-      page.waitForSelector(".renaming [role=status]:has-text('keeps its name')");
+      page.waitForSelector(".renaming-told:has-text('stands in the document already')");
       page.locator(".renaming input").fill("arm pit");
+      page.keyboard().press("Enter");
+      page.waitForSelector(".renaming-told:has-text('lines change')");
+      assertThat(open.document()).as("what changes is shown first").isEqualTo(before);
       page.keyboard().press("Enter");
       String after = open.documentOnce(text -> !text.equals(before));
       page.waitForSelector(".ledger-page h2:has-text('arm pit')");
