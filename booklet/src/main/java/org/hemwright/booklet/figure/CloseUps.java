@@ -163,7 +163,7 @@ final class CloseUps {
       return Optional.empty();
     }
     Seam.Join join = join().get();
-    if (join.layers().stream().anyMatch(this::isMark)) {
+    if (join.layers().stream().anyMatch(telling::isMark)) {
       return placed();
     }
     double wide = allowance(join);
@@ -223,17 +223,6 @@ final class CloseUps {
     }
   }
 
-  private boolean isMark(Seam.Layer layer) {
-    return layer.run().stream()
-        .allMatch(
-            place ->
-                telling
-                    .drawn()
-                    .piece(place.piece())
-                    .filter(piece -> piece.edge(place.edge()).isEmpty())
-                    .isPresent());
-  }
-
   /** A pocket or the like on its line. */
   private Optional<CloseUp> placed() {
     Seam.Join join = join().orElseThrow();
@@ -249,8 +238,8 @@ final class CloseUps {
     near.measure(40, 14, 14 + in, text(from, LengthKind.ALLOWANCE));
     Seam.Layer first = join.layers().get(0);
     Seam.Layer last = join.layers().get(join.layers().size() - 1);
-    near.tag(number((isMark(last) ? last : first).run().get(0).piece()), 8, 7);
-    near.tag(number((isMark(last) ? first : last).run().get(0).piece()), 52, 36);
+    near.tag(number((telling.isMark(last) ? last : first).run().get(0).piece()), 8, 7);
+    near.tag(number((telling.isMark(last) ? first : last).run().get(0).piece()), 52, 36);
     return done("placed");
   }
 
@@ -261,7 +250,7 @@ final class CloseUps {
     }
     Seam.Join join = join().get();
     PressDirection press = step.press().get();
-    if (press instanceof PressDirection.Flat || join.layers().stream().anyMatch(this::isMark)) {
+    if (press instanceof PressDirection.Flat || join.layers().stream().anyMatch(telling::isMark)) {
       return Optional.empty();
     }
     String first = number(join.layers().get(0).run().get(0).piece());

@@ -203,7 +203,7 @@ public final class StepFigures {
       folded(first.get(), second.get());
     } else if (isPlaced(join)) {
       boolean onSecond =
-          telling.drawn().piece(placed(join)).isPresent() && isMark(join.layers().get(1));
+          telling.drawn().piece(placed(join)).isPresent() && telling.isMark(join.layers().get(1));
       placed(onSecond ? first.get() : second.get(), onSecond ? second.get() : first.get());
     } else if (step.act() instanceof Act.Attach
         || seam.even().isPresent()
@@ -235,22 +235,11 @@ public final class StepFigures {
   }
 
   private boolean isPlaced(Seam.Join join) {
-    return join.layers().stream().anyMatch(this::isMark);
+    return join.layers().stream().anyMatch(telling::isMark);
   }
 
   private static String placed(Seam.Join join) {
     return join.layers().get(1).run().get(0).piece();
-  }
-
-  private boolean isMark(Seam.Layer layer) {
-    return layer.run().stream()
-        .allMatch(
-            place ->
-                telling
-                    .drawn()
-                    .piece(place.piece())
-                    .filter(piece -> piece.edge(place.edge()).isEmpty())
-                    .isPresent());
   }
 
   private void show(Flat flat) {

@@ -92,8 +92,8 @@ final class LayerWords {
           Laying.of(oneCopy ? self : "lay.twins", here, there)
               .side(edgesOf(first), edgesOf(second)));
     }
-    if (isPlaced(second) || isPlaced(first)) {
-      boolean onSecond = isPlaced(second);
+    if (telling.isMark(second) || telling.isMark(first)) {
+      boolean onSecond = telling.isMark(second);
       Seam.Layer on = onSecond ? second : first;
       Seam.Layer laid = onSecond ? first : second;
       return Optional.of(
@@ -146,17 +146,6 @@ final class LayerWords {
     return text;
   }
 
-  private boolean isPlaced(Seam.Layer layer) {
-    return layer.run().stream()
-        .allMatch(
-            place ->
-                telling
-                    .drawn()
-                    .piece(place.piece())
-                    .filter(piece -> piece.edge(place.edge()).isEmpty())
-                    .isPresent());
-  }
-
   /** Whether it is one end of a strip. */
   private static boolean isEnd(Seam.Layer layer) {
     return layer.run().size() == 1
@@ -185,7 +174,7 @@ final class LayerWords {
 
   private List<Inline> edgesOf(Seam.Layer layer) {
     List<String> names = layer.run().stream().map(EdgePlace::edge).distinct().toList();
-    return isPlaced(layer)
+    return telling.isMark(layer)
         ? telling
             .words()
             .listed(names.stream().map(name -> List.<Inline>of(telling.name(name))).toList())

@@ -404,4 +404,15 @@ public record Telling(
   public List<Size> sizes() {
     return run.sizes().stream().map(SizedPattern::size).toList();
   }
+
+  /** Whether a layer lies along marks of its pieces, as a pocket's place, and along no edge. */
+  public boolean isMark(Seam.Layer layer) {
+    return layer.run().stream()
+        .allMatch(
+            place ->
+                drawn()
+                    .piece(place.piece())
+                    .filter(piece -> piece.edge(place.edge()).isEmpty())
+                    .isPresent());
+  }
 }

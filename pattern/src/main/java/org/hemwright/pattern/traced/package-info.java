@@ -5,6 +5,9 @@
  * <p>Nothing here says what a line is for. The pattern document says it, by the names that the
  * designer gave her layers and lines; see the traced pieces of {@code draft}.
  *
+ * <p>The card that straightens a photograph of a paper piece is measured here too, for those who
+ * print it and those who find it.
+ *
  * <p>Open {@link org.hemwright.pattern.traced.TracedDrawing} first.
  */
 @NullMarked

@@ -26,16 +26,12 @@ export function showTrace(holder) {
 function start() {
   fill(place.sheet, make('h2', {}, TRACE.title), make('p', { class: 'bring-hint' }, TRACE.hint),
       note ? make('p', { class: 'bring-note', role: 'status' }, note) : null,
-      fileField({ label: PARCEL.choose, accept: '.svg,.dxf,image/svg+xml', take: opened }));
+      fileField({ label: PARCEL.choose, accept: '.svg,.dxf,image/svg+xml', take: openSent }));
   aside();
 }
 
 /** Opens what was sent or made as the drawing. */
 export async function openSent() {
-  await opened();
-}
-
-async function opened() {
   const head = await ask('drawing');
   note = '';
   if (!head.parts) {
