@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.hemwright.geometry.Path;
 import org.hemwright.pattern.finding.Finding;
-import org.hemwright.pattern.piece.Allowance;
-import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
 
@@ -43,29 +41,12 @@ public record Divided(Optional<PieceParts> parts, List<Finding> findings) {
       findings.add(finding("split-no-fold", piece, split).build());
       return Optional.empty();
     }
-    List<Edge> edges = new ArrayList<>();
-    List<PieceParts.Stretch> stretches = new ArrayList<>();
-    for (Edge edge : piece.edges()) {
-      String name = edge.onFold() ? split.name() : edge.name();
-      edges.add(
-          edge.onFold()
-              ? new Edge(
-                  name,
-                  edge.path(),
-                  false,
-                  new Allowance.Plain(split.allowance()),
-                  edge.reversed(),
-                  split.origin())
-              : edge);
-      stretches.add(new PieceParts.Stretch(edge.name(), 0, edge.path().length(), 0, name));
-    }
-    PartInWork half = new PartInWork(piece, edges, stretches, piece.marks());
-    Piece part = half.piece(piece, split, 0, 1);
+    PartInWork half = PartInWork.halfOnFold(piece, split);
     return Optional.of(
         new PieceParts(
             piece,
             split,
-            List.of(part),
+            List.of(PartPiece.of(half, split, 0, 1)),
             half.stretches(0),
             List.of(new PieceParts.Join(split.name(), 0, 0))));
   }
@@ -82,7 +63,7 @@ public record Divided(Optional<PieceParts> parts, List<Finding> findings) {
     List<Piece> parts = new ArrayList<>();
     List<PieceParts.Stretch> stretches = new ArrayList<>();
     for (int i = 0; i < work.size(); i++) {
-      parts.add(work.get(i).piece(piece, split, i, work.size()));
+      parts.add(PartPiece.of(work.get(i), split, i, work.size()));
       stretches.addAll(work.get(i).stretches(i));
     }
     List<PieceParts.Join> joins = new ArrayList<>();
