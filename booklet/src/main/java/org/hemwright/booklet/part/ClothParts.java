@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hemwright.booklet.figure.StretchGauge;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
@@ -88,12 +89,48 @@ public final class ClothParts {
     Slots slots =
         Slots.of("fabric", telling.fabric(heading.fabric().name()))
             .and("view", telling.views(List.of(heading.view().name())))
-            .and(
-                "nap",
-                telling.say(heading.nap() == Fabric.Nap.ONE_WAY ? "cloth.nap" : "cloth.no-nap"));
+            .and("nap", nap(telling, heading));
     String plain = telling.fused().contains(heading.fabric().name()) ? ".fused" : "";
     String key = (telling.severalViews() ? "cloth.caption.view" : "cloth.caption") + plain;
     return new Block.Table(telling.words().capital(telling.say(key, slots)), head, rows);
+  }
+
+  /** "with nap"; of a cloth with stripes the repeat that it is laid for. */
+  private static List<Inline> nap(Telling telling, YardageGroup.Heading heading) {
+    return heading
+        .fabric()
+        .repeat()
+        .map(repeat -> repeat(telling, heading.fabric(), repeat))
+        .orElseGet(
+            () -> telling.say(heading.nap() == Fabric.Nap.ONE_WAY ? "cloth.nap" : "cloth.no-nap"));
+  }
+
+  /** "repeat 10.8 cm along and 9 cm across, uneven across". */
+  static List<Inline> repeat(Telling telling, Fabric fabric, Fabric.Repeat repeat) {
+    Slots slots =
+        Slots.of("along", every(telling, fabric, "along", repeat.along()))
+            .and("across", every(telling, fabric, "across", repeat.across()));
+    String ways =
+        repeat.along().isEmpty() ? "across" : repeat.across().isEmpty() ? "along" : "both";
+    List<Inline> text = new ArrayList<>(telling.say("cloth.repeat." + ways, slots));
+    if (repeat.isUneven()) {
+      String uneven = !repeat.unevenAlong() ? "across" : !repeat.unevenAcross() ? "along" : "both";
+      text.addAll(telling.say("cloth.uneven." + uneven));
+    }
+    return text;
+  }
+
+  private static List<Inline> every(
+      Telling telling, Fabric fabric, String way, OptionalDouble every) {
+    return every.isEmpty()
+        ? List.of()
+        : List.of(
+            telling
+                .words()
+                .length(
+                    every.getAsDouble(),
+                    LengthKind.FINISHED,
+                    Provenance.of(Source.FABRIC, fabric.name(), "repeat", way)));
   }
 
   private static Inline.Value width(Telling telling, Fabric fabric, double width) {
@@ -159,9 +196,19 @@ public final class ClothParts {
                             telling.percent(
                                 share,
                                 Provenance.of(Source.FABRIC, fabric.name(), "stretch-along"))))));
+    fabric
+        .repeat()
+        .ifPresent(
+            repeat ->
+                text.addAll(
+                    telling.say(
+                        "cloth.with-repeat", Slots.of("repeat", repeat(telling, fabric, repeat)))));
     text.addAll(
         telling.say(
             fabric.laidWith() == Fabric.Nap.ONE_WAY ? "cloth.one-way" : "cloth.either-way"));
+    if (fabric.repeat().isPresent()) {
+      text.addAll(telling.say("cloth.other-repeat"));
+    }
     return text;
   }
 

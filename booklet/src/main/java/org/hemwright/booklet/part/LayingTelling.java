@@ -2,6 +2,7 @@ package org.hemwright.booklet.part;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Provenance;
 import org.hemwright.booklet.leaf.Provenance.Source;
@@ -10,6 +11,7 @@ import org.hemwright.booklet.words.Telling;
 import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.paper.cutting.LayingWords;
+import org.hemwright.paper.cutting.StripeCaution;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.quantity.LengthKind;
 
@@ -61,6 +63,17 @@ record LayingTelling(Telling telling) implements LayingWords {
             .and("buy", buy);
     return plain(
         telling.words().capital(telling.say(named ? "laying.facts.named" : "laying.facts", slots)));
+  }
+
+  @Override
+  public Optional<String> stripes(YardageRow row) {
+    return row.fabric()
+        .repeat()
+        .map(
+            repeat ->
+                plain(telling.words().capital(ClothParts.repeat(telling, row.fabric(), repeat)))
+                    + ". "
+                    + plain(telling.say("laying.stripes." + key(StripeCaution.of(row)))));
   }
 
   private Inline length(double mm) {

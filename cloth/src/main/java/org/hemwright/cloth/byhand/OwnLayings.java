@@ -219,7 +219,7 @@ public record OwnLayings(List<OwnLaying> layings, List<Finding> findings) {
             .map(LaidPiece::piece)
             .distinct()
             .toList();
-    return new LayingRules(pieces, row.nap()).objections(laying);
+    return new LayingRules(pieces, row.nap(), row.fabric().repeat()).objections(laying);
   }
 
   /**

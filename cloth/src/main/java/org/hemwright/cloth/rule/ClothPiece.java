@@ -152,6 +152,11 @@ public record ClothPiece(
     return piece.card().rightSideUp();
   }
 
+  /** Whether it may be cut folded: not where it is held to bars that are uneven across. */
+  boolean liesFolded() {
+    return striped.isEmpty() || striped.get().repeat().liesFolded();
+  }
+
   /** Whether it is held to bars that run along the cloth. */
   boolean heldAcross() {
     return striped.filter(own -> own.across().isPresent()).isPresent();

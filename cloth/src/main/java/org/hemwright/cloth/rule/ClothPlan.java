@@ -28,8 +28,8 @@ public record ClothPlan(ClothSheet sheet, List<Section> sections) {
 
   /**
    * The plans for one way of folding, several where the fold's depth is open; none where it makes
-   * no sense: nothing could be cut from two layers, a crosswise fold would turn the nap, or checks
-   * would have to lie alike at two folds.
+   * no sense: nothing could be cut from two layers, a crosswise fold would turn the nap, checks
+   * would have to lie alike at two folds, or uneven ones at one.
    *
    * @param width of the cloth as sold (mm)
    */
@@ -43,6 +43,9 @@ public record ClothPlan(ClothSheet sheet, List<Section> sections) {
   private static List<ClothPlan> ofStart(
       List<ClothPiece> pieces, Fold fold, double width, ClothSettings settings, Fabric.Nap nap) {
     ClothSheet sheet = new ClothSheet(fold, width, 0, settings);
+    if (fold != Fold.SINGLE && !pieces.stream().allMatch(ClothPiece::liesFolded)) {
+      return List.of();
+    }
     return switch (fold) {
       case SINGLE -> List.of(single(LaidItems.onSingle(pieces, nap), sheet, nap));
       case LENGTHWISE -> {

@@ -27,8 +27,9 @@ import org.locationtech.jts.geom.GeometryFactory;
 /**
  * Holds a laying against the rules, from what comes off the cloth: it is unfolded, and the copies
  * that are then cut must be those of the pattern, lefts and rights, clear of one another and of the
- * selvedges, all pointing the same way where the cloth has a nap. It believes nothing of the plan,
- * and uses the pieces' own outlines, not those of the search.
+ * selvedges, all pointing the same way where the cloth has a nap, and unfolded where its bars are
+ * uneven across. It believes nothing of the plan, and uses the pieces' own outlines, not those of
+ * the search.
  */
 public final class LayingRules {
   /** Wide enough for the checker's allowance for touching to come to {@link Tolerance}. */
@@ -41,17 +42,34 @@ public final class LayingRules {
 
   private final List<ClothPiece> pieces;
   private final Fabric.Nap nap;
+  private final Optional<Fabric.Repeat> repeat;
 
-  /** The rules for these pieces on cloth with this nap. */
-  public LayingRules(List<ClothPiece> pieces, Fabric.Nap nap) {
+  /**
+   * The rules for these pieces on a cloth.
+   *
+   * @param repeat its stripes, if it has any
+   */
+  public LayingRules(List<ClothPiece> pieces, Fabric.Nap nap, Optional<Fabric.Repeat> repeat) {
     this.pieces = List.copyOf(pieces);
     this.nap = nap;
+    this.repeat = repeat;
+  }
+
+  /** The same on a cloth whose stripes are those that the pieces are held to. */
+  public LayingRules(List<ClothPiece> pieces, Fabric.Nap nap) {
+    this(
+        pieces,
+        nap,
+        pieces.stream().flatMap(piece -> piece.striped().stream()).map(Striped::repeat).findAny());
   }
 
   /** Everything that speaks against a laying; empty: a person can cut by it. */
   public List<String> objections(ClothLaying laying) {
     List<String> objections = new ArrayList<>();
     addFoldFaults(laying, objections);
+    if (laying.sheet().fold() != Fold.SINGLE && repeat.stream().anyMatch(r -> r.unevenAcross())) {
+      objections.add("the cloth is folded, and its bars are uneven across");
+    }
     ClothLaying flat = laying.unfolded();
     addCountFaults(flat, objections);
     if (nap == Fabric.Nap.ONE_WAY && flat.pieces().stream().anyMatch(LaidPiece::turned)) {
@@ -188,8 +206,9 @@ public final class LayingRules {
 
   /**
    * Matched notches that are sewn together lie on the same place of the repeat, and pieces lie on
-   * the bars that a drawing shows, mirrored copies as the mirror image. Only the first goes by
-   * where the notches come to lie on the flat cloth, and by nothing that placed them.
+   * the bars that a drawing shows, mirrored copies as the mirror image where the bars have one.
+   * Only the first goes by where the notches come to lie on the flat cloth, and by nothing that
+   * placed them.
    */
   private static void addStripeFaults(
       ClothLaying laying, ClothLaying flat, List<String> objections) {
@@ -219,8 +238,10 @@ public final class LayingRules {
         }
       }
       if (striped.across().isPresent()) {
-        double behind = striped.across().getAsDouble();
-        double due = barAcross(laying) + (laid.motion().isMirror() ? -behind : behind);
+        Striped.Across across = striped.across().get();
+        boolean mirrored = laid.motion().isMirror();
+        double image = striped.repeat().unevenAcross() ? across.mirrored() : -across.drawn();
+        double due = barAcross(laying) + (mirrored ? image : across.drawn());
         double apart = laid.origin().y() - due;
         addOffBar(laid, "it lies", apart, striped.repeat().across(), "across", objections);
       }

@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.hemwright.geometry.Point;
 import org.hemwright.pattern.fabric.Fabric;
@@ -19,9 +18,15 @@ import org.hemwright.pattern.fabric.Fabric;
  *
  * <p>Two notches that a seam brings together lie on the same place of the repeat, along the cloth
  * and across it, in the very copies and halves that are sewn there. Notches of one name that no
- * seam joins still lie on the same bar along the cloth. Checks are taken to look alike from either
- * side, so that a mirrored copy is the mirror image in its checks too; a piece that is cut on the
- * fold has its fold on a bar. What is tied to nothing is centred on a bar. All pieces lie one way.
+ * seam joins still lie on the same bar along the cloth. What is tied to nothing is centred on a
+ * bar. All pieces lie one way.
+ *
+ * <p>Where bars are even across the cloth, a mirrored copy is the mirror image in its bars too, and
+ * a piece that is cut on the fold has its fold on a bar. Uneven ones have no mirror image on the
+ * cloth: nothing lies folded, mirrored copies have a place of their own on the repeat, and the bars
+ * go round the body one way; a piece that is drawn as a half has its middle on a bar where its
+ * notches leave it free (handbook section 5, and common practice, no source). Copies that are cut
+ * alike lie alike on the bars.
  *
  * <p>Where not everything can be had, the notches that are named first in the document come first;
  * the others are told as {@linkplain Clash clashes}.
@@ -142,9 +147,10 @@ public final class Matching {
     for (int i = 0; i < even.length; i++) {
       even[i] = pieces.get(i).evenSided();
     }
-    Optional<Phases> along = phases(repeat.along(), even);
-    Optional<Phases> across = phases(repeat.across(), even);
-    across.ifPresent(this::centreOnFolds);
+    Optional<Phases> along =
+        repeat.along().stream().mapToObj(every -> new Phases(every, ON_BAR, even)).findFirst();
+    Optional<Phases> across = repeat.across().stream().mapToObj(this::across).findFirst();
+    across.filter(phases -> !repeat.unevenAcross()).ifPresent(this::centreOnFolds);
     List<List<Striped.Mate>> mates = new ArrayList<>();
     pieces.forEach(piece -> mates.add(new ArrayList<>()));
     for (Tie tie : ties) {
@@ -156,20 +162,32 @@ public final class Matching {
       }
     }
     along.ifPresent(this::beginOnBars);
+    across.filter(phases -> repeat.unevenAcross()).ifPresent(this::centreOnFolds);
     for (int i = 0; i < pieces.size(); i++) {
       double behind = along.isPresent() ? along.get().of(i) : 0;
-      OptionalDouble beside =
-          across.isPresent() ? OptionalDouble.of(across.get().of(i)) : OptionalDouble.empty();
+      int own = i;
+      Optional<Striped.Across> beside = across.map(phases -> across(phases, own));
       striped.put(pieces.get(i).id(), new Striped(repeat, behind, beside, mates.get(i)));
     }
   }
 
-  private static Optional<Phases> phases(OptionalDouble repeat, boolean[] even) {
-    return repeat.isPresent()
-        ? Optional.of(new Phases(repeat.getAsDouble(), ON_BAR, even))
-        : Optional.empty();
+  /** Across uneven bars the mirrored copies of each piece are things of their own, after these. */
+  private Phases across(double every) {
+    boolean[] even = new boolean[repeat.unevenAcross() ? 2 * pieces.size() : pieces.size()];
+    for (int i = 0; i < even.length; i++) {
+      even[i] = pieces.get(i % pieces.size()).evenSided();
+    }
+    return new Phases(every, ON_BAR, even);
   }
 
+  private Striped.Across across(Phases phases, int piece) {
+    double drawn = phases.of(piece);
+    return repeat.unevenAcross()
+        ? new Striped.Across(drawn, phases.of(pieces.size() + piece))
+        : Striped.Across.even(drawn);
+  }
+
+  /** Before the notches where bars are even, as their folds must; else as far as these leave it. */
   private void centreOnFolds(Phases across) {
     for (int i = 0; i < pieces.size(); i++) {
       if (pieces.get(i).onFold() && pieces.get(i).evenSided()) {
@@ -203,10 +221,14 @@ public final class Matching {
     return apart == 0;
   }
 
-  private static Phases.Spot spot(Tied tied, boolean across) {
-    return across
-        ? new Phases.Spot(tied.piece, tied.mirrored, tied.at.y())
-        : new Phases.Spot(tied.piece, false, tied.at.x());
+  private Phases.Spot spot(Tied tied, boolean across) {
+    if (!across) {
+      return new Phases.Spot(tied.piece, false, tied.at.x());
+    }
+    boolean ofItsOwn = tied.mirrored && repeat.unevenAcross();
+    return ofItsOwn
+        ? new Phases.Spot(pieces.size() + tied.piece, false, -tied.at.y())
+        : new Phases.Spot(tied.piece, tied.mirrored, tied.at.y());
   }
 
   private void addMate(

@@ -156,9 +156,9 @@ public record Section(
     private List<Lane> onBars(ClothItem item, ClothSheet.Reach part, boolean folded) {
       Striped striped = item.piece().striped().orElseThrow();
       double repeat = striped.repeat().across().orElseThrow();
-      double behind = striped.across().orElseThrow();
+      double behind = striped.across().orElseThrow().of(item.mirrored());
       double middle = folded && sheet.foldsAlong() ? 0 : sheet.width() / 2;
-      double bar = middle + (item.mirrored() ? -behind : behind);
+      double bar = middle + behind;
       double half = item.shape().high();
       List<Lane> lanes = new ArrayList<>();
       for (double steps = Math.ceil((part.low() + half - bar) / repeat);

@@ -101,10 +101,10 @@ final class ClothSeries {
   /** Lays one size, while someone may look on. */
   void lay(int size, LayingStore store, NoFitStore shapes, LayingFollower follower) {
     List<ClothPiece> pieces = cloth.on(ClothSheet.flat(onTable, settings), size);
-    List<ClothPlan> plans =
-        pieces.isEmpty() ? List.of() : ClothPlan.of(pieces, fold, onTable, settings, nap);
+    boolean none = pieces.isEmpty() || (fold != Fold.SINGLE && !cloth.fabric().liesFolded());
+    List<ClothPlan> plans = none ? List.of() : ClothPlan.of(pieces, fold, onTable, settings, nap);
     if (plans.stream().anyMatch(ClothPlan::fits)) {
-      LayingRules rules = new LayingRules(pieces, nap);
+      LayingRules rules = new LayingRules(pieces, nap, cloth.fabric().repeat());
       answers.set(size, Answer.of(laid(plans, rules, store, shapes, follower).laying()));
     } else if (!plans.isEmpty()) {
       answers.set(size, new Answer(Optional.empty(), plans.get(0).misfits()));

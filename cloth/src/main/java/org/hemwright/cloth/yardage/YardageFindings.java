@@ -85,9 +85,7 @@ public final class YardageFindings {
     apart.forEach(
         (where, sizes) ->
             findings.add(
-                Finding.warn(
-                        where.across() ? "cloth-match-apart-across" : "cloth-match-apart",
-                        where.piece())
+                Finding.warn(apart(fabric, where), where.piece())
                     .sizes(List.copyOf(sizes.keySet()))
                     .with("piece", where.piece())
                     .with("mate", where.mate())
@@ -111,6 +109,13 @@ public final class YardageFindings {
                 .build());
       }
     }
+  }
+
+  private static String apart(Fabric fabric, Apart where) {
+    if (!where.across()) {
+      return "cloth-match-apart";
+    }
+    return fabric.liesFolded() ? "cloth-match-apart-across" : "cloth-match-apart-round";
   }
 
   /** How many copies of pieces that are cut from a fabric have a notch of that name. */

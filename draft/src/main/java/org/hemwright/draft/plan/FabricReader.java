@@ -25,8 +25,8 @@ final class FabricReader {
     OptionalDouble along = OptionalDouble.empty();
     Fabric.Nap nap =
         section.kind() == Fabric.Kind.KNIT ? Fabric.Nap.ONE_WAY : Fabric.Nap.EITHER_WAY;
-    OptionalDouble repeatAlong = OptionalDouble.empty();
-    OptionalDouble repeatAcross = OptionalDouble.empty();
+    Stripe stripeAlong = Stripe.NONE;
+    Stripe stripeAcross = Stripe.NONE;
     List<Statement.FabricMatch> matched = new ArrayList<>();
     boolean widthsSaid = false;
     for (Statement line : section.body()) {
@@ -44,9 +44,9 @@ final class FabricReader {
       } else if (line instanceof Statement.FabricNap said) {
         nap = said.nap();
       } else if (line instanceof Statement.FabricRepeat said) {
-        OptionalDouble length = repeat(said, said.along() ? repeatAlong : repeatAcross, section);
-        repeatAlong = said.along() ? length : repeatAlong;
-        repeatAcross = said.along() ? repeatAcross : length;
+        Stripe stripe = stripe(said, said.along() ? stripeAlong : stripeAcross, section);
+        stripeAlong = said.along() ? stripe : stripeAlong;
+        stripeAcross = said.along() ? stripeAcross : stripe;
       } else if (line instanceof Statement.FabricMatch said) {
         matched.add(said);
       } else if (line instanceof Statement.Unread unread) {
@@ -67,32 +67,37 @@ final class FabricReader {
         across,
         along,
         nap,
-        repeat(repeatAlong, repeatAcross, matched, section),
+        repeat(stripeAlong, stripeAcross, matched, section),
         problems.origin(section.span()));
   }
 
-  private OptionalDouble repeat(
-      Statement.FabricRepeat said, OptionalDouble before, Statement.FabricSection section) {
+  /** The bars that run one way of the cloth: how far apart (mm), and whether unevenly. */
+  private record Stripe(OptionalDouble repeat, boolean uneven) {
+    static final Stripe NONE = new Stripe(OptionalDouble.empty(), false);
+  }
+
+  private Stripe stripe(
+      Statement.FabricRepeat said, Stripe before, Statement.FabricSection section) {
     double length = said.length().value() * said.length().unit().factor();
-    if (before.isPresent() || !(length > 0)) {
+    if (before.repeat.isPresent() || !(length > 0)) {
       problems.add(
           problems
               .at(
                   said.span(),
-                  before.isPresent() ? "repeat-again" : "repeat-none",
+                  before.repeat.isPresent() ? "repeat-again" : "repeat-none",
                   section.name().text())
               .with("fabric", section.name().text()));
       return before;
     }
-    return OptionalDouble.of(length);
+    return new Stripe(OptionalDouble.of(length), said.uneven());
   }
 
   private Optional<Fabric.Repeat> repeat(
-      OptionalDouble along,
-      OptionalDouble across,
+      Stripe along,
+      Stripe across,
       List<Statement.FabricMatch> matched,
       Statement.FabricSection section) {
-    if (along.isEmpty() && across.isEmpty()) {
+    if (along.repeat.isEmpty() && across.repeat.isEmpty()) {
       for (Statement.FabricMatch line : matched) {
         problems.add(
             problems
@@ -103,7 +108,8 @@ final class FabricReader {
     }
     List<String> notches =
         matched.stream().flatMap(line -> line.notches().stream()).map(Name::text).toList();
-    return Optional.of(new Fabric.Repeat(along, across, notches));
+    return Optional.of(
+        new Fabric.Repeat(along.repeat, across.repeat, along.uneven, across.uneven, notches));
   }
 
   private void widths(Statement.Widths said, List<Double> widths, String fabric) {

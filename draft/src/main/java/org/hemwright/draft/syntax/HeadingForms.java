@@ -166,10 +166,10 @@ final class HeadingForms {
           row(
               "repeat",
               FABRIC,
-              "repeat (along | across) <length:literal>",
-              "repeat along 10 cm",
+              "repeat (along | across) <length:literal> [, uneven]",
+              "repeat across 9 cm, uneven",
               "From bar to like bar of its stripes or checks, along the selvedge or across the"
-                  + " cloth.",
+                  + " cloth; uneven where the bars do not follow each other alike from either end.",
               HeadingForms::repeat),
           row(
                   "match",
@@ -359,7 +359,7 @@ final class HeadingForms {
   private static Statement repeat(Match m) {
     Expression.Literal length = m.literal("length");
     LiteralKinds.need(length, length.unit().equals(Unit.IN) ? Unit.IN : Unit.CM);
-    return new Statement.FabricRepeat(m.said("along"), length, m.span());
+    return new Statement.FabricRepeat(m.said("along"), length, m.said("uneven"), m.span());
   }
 
   static Optional<Statement.Sizes> sizes(Match m) {

@@ -221,8 +221,9 @@ public sealed interface Statement {
   /** {@code nap one way}, {@code nap either way}. */
   record FabricNap(Fabric.Nap nap, Span span) implements Statement {}
 
-  /** {@code repeat along 10 cm}, {@code repeat across 4 in}. */
-  record FabricRepeat(boolean along, Expression.Literal length, Span span) implements Statement {}
+  /** {@code repeat along 10 cm}, {@code repeat across 4 in, uneven}. */
+  record FabricRepeat(boolean along, Expression.Literal length, boolean uneven, Span span)
+      implements Statement {}
 
   /** {@code match hip_notch, hem_notch}. */
   record FabricMatch(List<Name> notches, Span span) implements Statement {

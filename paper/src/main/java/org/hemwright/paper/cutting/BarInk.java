@@ -24,13 +24,16 @@ final class BarInk {
   /** Bars nearer to each other than this on paper (mm) are left out but for every so many. */
   private static final double CLOSEST = 1.6;
 
+  /** Where in a repeat the line is that tells on which side an uneven bar goes on; a share. */
+  static final double BESIDE = 0.3;
+
   private static final double NOTCH = 0.9;
 
   private BarInk() {}
 
-  /** Whether pieces of a laying are held to bars. */
-  static boolean isStriped(ClothLaying laying) {
-    return first(laying).isPresent();
+  /** The bars that pieces of a laying are held to, if they are. */
+  static Optional<Fabric.Repeat> repeat(ClothLaying laying) {
+    return first(laying).flatMap(laid -> laid.piece().striped()).map(Striped::repeat);
   }
 
   private static Optional<LaidPiece> first(ClothLaying laying) {
@@ -69,15 +72,36 @@ final class BarInk {
     for (double y : every(fold, repeat.across(), scale, low, high)) {
       bars.add(ClothInk.line(left, y, right, y, ClothInk.BAR));
     }
+    if (repeat.unevenAlong()) {
+      for (double x :
+          every(bar + beside(repeat.along(), scale), repeat.along(), scale, left, right)) {
+        bars.add(ClothInk.line(x, low, x, high, ClothInk.BESIDE_BAR));
+      }
+    }
+    if (repeat.unevenAcross()) {
+      for (double y :
+          every(fold + beside(repeat.across(), scale), repeat.across(), scale, low, high)) {
+        bars.add(ClothInk.line(left, y, right, y, ClothInk.BESIDE_BAR));
+      }
+    }
     return bars;
+  }
+
+  private static double beside(OptionalDouble repeat, double scale) {
+    return BESIDE * step(repeat, scale);
+  }
+
+  /** From one bar that is drawn to the next, on paper (mm). */
+  private static double step(OptionalDouble repeat, double scale) {
+    double step = repeat.orElseThrow() * scale;
+    return step * Math.ceil(CLOSEST / step);
   }
 
   private static List<Double> every(
       double bar, OptionalDouble repeat, double scale, double from, double to) {
     List<Double> places = new ArrayList<>();
     if (repeat.isPresent()) {
-      double step = repeat.getAsDouble() * scale;
-      step *= Math.ceil(CLOSEST / step);
+      double step = step(repeat, scale);
       for (double n = Math.ceil((from - bar) / step); bar + n * step <= to; n++) {
         places.add(bar + n * step);
       }

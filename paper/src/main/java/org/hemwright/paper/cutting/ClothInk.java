@@ -22,6 +22,7 @@ final class ClothInk {
   static final Pen END = Pen.solid(0.25, Inks.QUIET);
   static final Pen OPENED = new Pen(0.3, List.of(1.6, 1.2), Inks.BLACK);
   static final Pen BAR = Pen.solid(0.15, new Ink(0xa4, 0xa4, 0xa4));
+  static final Pen BESIDE_BAR = new Pen(0.15, List.of(0.9, 0.7), new Ink(0xa4, 0xa4, 0xa4));
   static final Ink NOTCH = Inks.BLACK;
   static final double SELVEDGE_APART = 0.9;
 

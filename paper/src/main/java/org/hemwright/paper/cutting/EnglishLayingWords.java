@@ -1,6 +1,7 @@
 package org.hemwright.paper.cutting;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.paper.words.ClothWords;
@@ -30,6 +31,10 @@ final class EnglishLayingWords implements LayingWords {
       case GRAIN -> "grain, either way up";
       case GRAIN_ONE_WAY -> "grain, all one way";
       case BAR -> "bars of the " + words.cloth() + ", and notches that match";
+      case BAR_UNEVEN ->
+          "uneven bars of the "
+              + words.cloth()
+              + ", a broken line to one side, and notches that match";
       case FOLD_HERE -> "Fold";
       case SELVEDGE_HERE -> capital(words.selvedge());
       case SELVEDGES_HERE -> capital(words.selvedge()) + "s";
@@ -54,6 +59,22 @@ final class EnglishLayingWords implements LayingWords {
         + ", buy"
         + NO_BREAK
         + words.buy(need.buy()).replace(' ', NO_BREAK);
+  }
+
+  @Override
+  public Optional<String> stripes(YardageRow row) {
+    return row.fabric()
+        .repeat()
+        .map(repeat -> capital(words.repeat(repeat)) + ". " + caution(StripeCaution.of(row)));
+  }
+
+  private static String caution(StripeCaution caution) {
+    return switch (caution) {
+      case FOLDED_ON_A_BAR -> "Fold it right side out along a bar, and pin the layers bar on bar.";
+      case FOLDED -> "Fold it right side out, and pin the layers bar on bar.";
+      case SINGLE -> "Lay it right side up, and place every piece by the bars.";
+      case UNEVEN -> "Never fold it: lay it right side up, all pieces one way, each by the bars.";
+    };
   }
 
   private static String capital(String text) {

@@ -9,6 +9,7 @@ import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothSheet;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.LaidPiece;
+import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Curve;
 import org.hemwright.geometry.Outline;
@@ -28,6 +29,7 @@ import org.hemwright.paper.sheet.Words;
 import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.type.Face;
 import org.hemwright.paper.type.SetLine;
+import org.hemwright.pattern.fabric.Fabric;
 
 /** One laying, drawn small: cloth, folds, selvedges, pieces with their numbers and grain. */
 final class LayingFigure {
@@ -47,16 +49,17 @@ final class LayingFigure {
   private final double length;
   private final LayingWords words;
   private final boolean oneWay;
+  private final boolean rightOut;
   private final double scale;
   private final List<Item> items = new ArrayList<>();
   private final List<Inked> outside = new ArrayList<>();
 
-  private LayingFigure(
-      ClothLaying laying, double length, LayingWords words, boolean oneWay, double scale) {
-    this.laying = laying;
-    this.length = length;
+  private LayingFigure(YardageRow row, LayingWords words, double scale) {
+    laying = row.need().orElseThrow().laying();
+    length = row.need().orElseThrow().length();
+    oneWay = row.nap() == Fabric.Nap.ONE_WAY;
+    rightOut = isRightOut(row.fabric());
     this.words = words;
-    this.oneWay = oneWay;
     this.scale = scale;
   }
 
@@ -94,19 +97,23 @@ final class LayingFigure {
         && laying.pieces().stream().anyMatch(LaidPiece::open);
   }
 
+  /** Whether folded cloth lies right side out: stripes must be seen (handbook section 5, Folds). */
+  private static boolean isRightOut(Fabric fabric) {
+    return fabric.repeat().isPresent();
+  }
+
   /**
    * The figure's ink; its lower left corner, words included, is near the origin.
    *
-   * @param length of cloth that is shown (mm), at least the laying's own
+   * @param row that fits
    */
-  static List<Item> of(
-      ClothLaying laying, double length, LayingWords words, boolean oneWay, double scale) {
-    LayingFigure figure = new LayingFigure(laying, length, words, oneWay, scale);
+  static List<Item> of(YardageRow row, LayingWords words, double scale) {
+    LayingFigure figure = new LayingFigure(row, words, scale);
     figure.cloth();
     figure.pieces();
     figure.edges();
     figure.items.addAll(figure.outside);
-    Vector up = new Vector(BESIDE, BESIDE - foot(laying) * scale);
+    Vector up = new Vector(BESIDE, BESIDE - foot(figure.laying) * scale);
     return figure.items.stream().map(item -> item.moved(up)).toList();
   }
 
@@ -136,10 +143,10 @@ final class LayingFigure {
       case PARTIAL -> {
         double depth = sheet.depth() * scale;
         items.addAll(ClothInk.cloth(0, depth, end(), wide, true));
-        items.addAll(ClothInk.cloth(0, 0, end(), depth, false));
+        items.addAll(ClothInk.cloth(0, 0, end(), depth, rightOut));
       }
       case LENGTHWISE, DOUBLE, CROSSWISE ->
-          items.addAll(ClothInk.cloth(0, 0, opens(), wide, false));
+          items.addAll(ClothInk.cloth(0, 0, opens(), wide, rightOut));
     }
     if (isOpened(laying)) {
       double low = -sheet.depth() * scale;
@@ -437,14 +444,16 @@ final class LayingFigure {
   }
 
   /** Which kinds of things the figure shows, for its key. */
-  static List<LayingKey.Entry> shown(ClothLaying laying, boolean oneWay) {
+  static List<LayingKey.Entry> shown(YardageRow row) {
+    ClothLaying laying = row.need().orElseThrow().laying();
+    boolean rightOut = isRightOut(row.fabric());
     Fold fold = laying.sheet().fold();
     List<LayingKey.Entry> entries = new ArrayList<>();
     boolean open = fold == Fold.SINGLE || fold == Fold.PARTIAL || isOpened(laying);
-    if (open) {
+    if (open || rightOut) {
       entries.add(LayingKey.Entry.CLOTH_RIGHT);
     }
-    if (fold != Fold.SINGLE) {
+    if (fold != Fold.SINGLE && !rightOut) {
       entries.add(LayingKey.Entry.CLOTH_WRONG);
     }
     entries.add(LayingKey.Entry.PIECE_UP);
@@ -455,10 +464,11 @@ final class LayingFigure {
       entries.add(LayingKey.Entry.FOLD);
     }
     entries.add(LayingKey.Entry.SELVEDGE);
+    boolean oneWay = row.nap() == Fabric.Nap.ONE_WAY;
     entries.add(oneWay ? LayingKey.Entry.GRAIN_ONE_WAY : LayingKey.Entry.GRAIN);
-    if (BarInk.isStriped(laying)) {
-      entries.add(LayingKey.Entry.BAR);
-    }
+    BarInk.repeat(laying)
+        .map(repeat -> repeat.isUneven() ? LayingKey.Entry.BAR_UNEVEN : LayingKey.Entry.BAR)
+        .ifPresent(entries::add);
     return entries;
   }
 }

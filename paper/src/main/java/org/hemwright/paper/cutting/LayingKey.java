@@ -44,7 +44,8 @@ final class LayingKey {
     SELVEDGE,
     GRAIN,
     GRAIN_ONE_WAY,
-    BAR
+    BAR,
+    BAR_UNEVEN
   }
 
   /**
@@ -80,6 +81,7 @@ final class LayingKey {
           case GRAIN -> LayingWords.Sign.GRAIN;
           case GRAIN_ONE_WAY -> LayingWords.Sign.GRAIN_ONE_WAY;
           case BAR -> LayingWords.Sign.BAR;
+          case BAR_UNEVEN -> LayingWords.Sign.BAR_UNEVEN;
         });
   }
 
@@ -116,10 +118,14 @@ final class LayingKey {
       }
       case FOLD -> items.add(ClothInk.line(x, middle, right, middle, ClothInk.FOLD));
       case SELVEDGE -> items.addAll(ClothInk.selvedge(x, right, middle, -1));
-      case BAR -> {
+      case BAR, BAR_UNEVEN -> {
         for (double at : new double[] {0.15, 0.5, 0.85}) {
           double bar = x + at * SAMPLE;
           items.add(ClothInk.line(bar, y, bar, high, ClothInk.BAR));
+          if (entry == Entry.BAR_UNEVEN) {
+            double beside = bar + BarInk.BESIDE * 0.35 * SAMPLE;
+            items.add(ClothInk.line(beside, y, beside, high, ClothInk.BESIDE_BAR));
+          }
         }
         items.add(BarInk.diamond(x + SAMPLE / 2, middle, Subject.NONE));
       }

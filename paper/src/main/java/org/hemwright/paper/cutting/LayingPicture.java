@@ -59,7 +59,6 @@ record LayingPicture(
       LayingWords words, YardageRow row, double widest, double highest, boolean named) {
     Need need = row.need().orElseThrow();
     ClothLaying laying = need.laying();
-    boolean oneWay = row.nap() == Fabric.Nap.ONE_WAY;
     double scale = LayingFigure.scale(laying, need.length(), widest, highest);
     double high = LayingFigure.height(laying, scale);
     List<Item> items = new ArrayList<>();
@@ -67,18 +66,22 @@ record LayingPicture(
     items.add(words(title, 0, -title.capitalHeight()));
     double y = -title.capitalHeight();
     double wide = Math.max(LayingFigure.width(laying, need.length(), scale), title.width());
-    for (SetLine line : TextBlock.broken(words.facts(row, named), Face.REGULAR, TEXT, widest)) {
-      y -= LINE;
-      items.add(words(line, 0, y));
-      wide = Math.max(wide, line.width());
+    List<String> paragraphs = new ArrayList<>(List.of(words.facts(row, named)));
+    words.stripes(row).ifPresent(paragraphs::add);
+    for (String text : paragraphs) {
+      for (SetLine line : TextBlock.broken(text, Face.REGULAR, TEXT, widest)) {
+        y -= LINE;
+        items.add(words(line, 0, y));
+        wide = Math.max(wide, line.width());
+      }
     }
     double down = high - y + 1;
-    for (Item item : LayingFigure.of(laying, need.length(), words, oneWay, scale)) {
+    for (Item item : LayingFigure.of(row, words, scale)) {
       items.add(item.moved(new Vector(0, -down)));
     }
     List<PieceCard> cards =
         laying.pieces().stream().map(laid -> laid.piece().piece().card()).toList();
-    return new LayingPicture(items, wide, down, LayingFigure.shown(laying, oneWay), byMark(cards));
+    return new LayingPicture(items, wide, down, LayingFigure.shown(row), byMark(cards));
   }
 
   /** Cards by what is printed on the pieces: 1, 4a, 4b, 10. */

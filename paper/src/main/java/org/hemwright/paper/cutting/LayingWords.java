@@ -1,5 +1,6 @@
 package org.hemwright.paper.cutting;
 
+import java.util.Optional;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.pattern.SizeRun;
 
@@ -25,6 +26,8 @@ public interface LayingWords {
     GRAIN_ONE_WAY,
     /** Bars of a patterned cloth. */
     BAR,
+    /** Bars of a cloth whose stripes are uneven. */
+    BAR_UNEVEN,
     /** Beside a fold of the cloth. */
     FOLD_HERE,
     /** Beside one selvedge. */
@@ -48,6 +51,14 @@ public interface LayingWords {
    * @param named whether it names the fabric and its nap
    */
   String facts(YardageRow row, boolean named);
+
+  /**
+   * Of a cloth with stripes or checks, what repeat it is laid for and how its layers are to lie; a
+   * paragraph.
+   *
+   * @param row that fits
+   */
+  Optional<String> stripes(YardageRow row);
 
   /** In English, as the document spells it. */
   static LayingWords english(SizeRun run) {

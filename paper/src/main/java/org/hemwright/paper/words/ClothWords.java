@@ -82,13 +82,37 @@ public final class ClothWords {
     return BigDecimal.valueOf(amount).setScale(2, RoundingMode.HALF_UP).toPlainString();
   }
 
-  /** "View B, main: Cotton jersey, with nap"; the view only where there are several. */
+  /**
+   * "View B, main: Cotton jersey, with nap"; the view only where there are several. Of a cloth with
+   * stripes the repeat that it is laid for: "plaid: Cotton check, repeat 10.8 cm along and 9 cm
+   * across".
+   */
   public String heading(View view, Fabric fabric, Fabric.Nap nap) {
     return (severalViews ? "View " + view.name() + ", " : "")
         + fabric.name()
         + ": "
         + fabric.title()
-        + (nap == Fabric.Nap.ONE_WAY ? ", with nap" : ", without nap");
+        + fabric
+            .repeat()
+            .map(repeat -> ", " + repeat(repeat))
+            .orElse(nap == Fabric.Nap.ONE_WAY ? ", with nap" : ", without nap");
+  }
+
+  /** "repeat 10.8 cm along and 9 cm across (uneven across)". */
+  public String repeat(Fabric.Repeat repeat) {
+    List<String> ways = new ArrayList<>();
+    repeat.along().ifPresent(every -> ways.add(length(every) + " along"));
+    repeat.across().ifPresent(every -> ways.add(length(every) + " across"));
+    List<String> uneven = new ArrayList<>();
+    if (repeat.unevenAlong()) {
+      uneven.add("along");
+    }
+    if (repeat.unevenAcross()) {
+      uneven.add("across");
+    }
+    return "repeat "
+        + String.join(" and ", ways)
+        + (uneven.isEmpty() ? "" : " (uneven " + String.join(" and ", uneven) + ")");
   }
 
   /** "1.6 m · 1 3/4 yd", or that it does not fit. */

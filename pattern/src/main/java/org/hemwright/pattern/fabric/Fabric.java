@@ -54,27 +54,61 @@ public record Fabric(
         name, title, kind, widths, stretchAcross, stretchAlong, nap, Optional.of(other), origin);
   }
 
+  /** Whether it may be cut folded at all: not where its stripes are uneven across. */
+  public boolean liesFolded() {
+    return repeat.isEmpty() || repeat.get().liesFolded();
+  }
+
   /** How it is laid: stripes and checks all one way, as if they had a nap (handbook section 5). */
   public Nap laidWith() {
     return repeat.isPresent() ? Nap.ONE_WAY : nap;
   }
 
   /**
-   * Stripes or checks.
+   * Stripes or checks. They are even one way of the cloth where its bars follow each other alike
+   * from either end, so that some bar is an axis of symmetry; else uneven.
    *
    * @param along from bar to like bar along the selvedge (mm); absent where none runs across
    * @param across the same from selvedge to selvedge; absent where none runs along
+   * @param unevenAlong whether they are uneven along the cloth; false where they are not along it
+   * @param unevenAcross whether they are uneven across it; false where they are not across it
    * @param matched the names of the notches that lie on the same bar in every piece
    */
-  public record Repeat(OptionalDouble along, OptionalDouble across, List<String> matched) {
+  public record Repeat(
+      OptionalDouble along,
+      OptionalDouble across,
+      boolean unevenAlong,
+      boolean unevenAcross,
+      List<String> matched) {
+    /** Even stripes or checks. */
+    public Repeat(OptionalDouble along, OptionalDouble across, List<String> matched) {
+      this(along, across, false, false, matched);
+    }
+
     public Repeat {
       matched = List.copyOf(matched);
+      if ((unevenAlong && along.isEmpty()) || (unevenAcross && across.isEmpty())) {
+        throw new IllegalArgumentException("what does not repeat is not uneven");
+      }
       if (along.isEmpty() && across.isEmpty()) {
         throw new IllegalArgumentException("stripes repeat along the cloth or across it");
       }
       if (!(along.orElse(1) > 0) || !(across.orElse(1) > 0)) {
         throw new IllegalArgumentException("a repeat is a length above 0");
       }
+    }
+
+    /** Whether they are uneven along the cloth, across it or both. */
+    public boolean isUneven() {
+      return unevenAlong || unevenAcross;
+    }
+
+    /**
+     * Whether a fold along the cloth can bring like bars on each other (handbook section 5: uneven
+     * ones are cut from a single layer).
+     */
+    public boolean liesFolded() {
+      return !unevenAcross;
     }
   }
 

@@ -41,6 +41,9 @@ public final class YardageCsv {
           "cut apart",
           "area left (cm\u00b2)",
           "cost",
+          "repeat along (mm)",
+          "repeat across (mm)",
+          "uneven",
           "more for stripes (mm)",
           "left along (mm)",
           "left across (mm)",
@@ -81,6 +84,10 @@ public final class YardageCsv {
       cells.add(need.map(each -> number(each.areaLeft() / MM2_PER_CM2, 0)).orElse(""));
       OptionalDouble cost = own.cost(row);
       cells.add(cost.isPresent() ? number(cost.getAsDouble(), 2) : "");
+      Optional<Fabric.Repeat> repeat = row.fabric().repeat();
+      cells.add(repeat.map(each -> every(each.along())).orElse(""));
+      cells.add(repeat.map(each -> every(each.across())).orElse(""));
+      cells.add(repeat.map(each -> String.join(" and ", uneven(each))).orElse(""));
       OptionalDouble stripes = own.extraForStripes(row);
       cells.add(stripes.isPresent() ? number(stripes.getAsDouble(), 0) : "");
       Optional<LeftOver> rest = left.of(row);
@@ -93,6 +100,22 @@ public final class YardageCsv {
       line(text, cells);
     }
     return text.toString();
+  }
+
+  private static String every(OptionalDouble repeat) {
+    return repeat.isPresent() ? number(repeat.getAsDouble(), 2) : "";
+  }
+
+  /** Which ways of the cloth its stripes are uneven: along, across, both or none. */
+  static List<String> uneven(Fabric.Repeat repeat) {
+    List<String> ways = new ArrayList<>();
+    if (repeat.unevenAlong()) {
+      ways.add("along");
+    }
+    if (repeat.unevenAcross()) {
+      ways.add("across");
+    }
+    return ways;
   }
 
   private static List<String> mends(YardageRow row, List<Finding> findings, Wording wording) {

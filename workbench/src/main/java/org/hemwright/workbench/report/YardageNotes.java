@@ -2,12 +2,19 @@ package org.hemwright.workbench.report;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.hemwright.cloth.rule.BarsAside;
+import org.hemwright.cloth.rule.ClothLaying;
+import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.yardage.LeftOver;
 import org.hemwright.cloth.yardage.LeftOvers;
 import org.hemwright.cloth.yardage.Need;
@@ -17,6 +24,7 @@ import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.SizeWords;
 
 /**
@@ -25,6 +33,9 @@ import org.hemwright.pattern.finding.SizeWords;
  * terminal both show.
  */
 public final class YardageNotes {
+  /** Room for less than this (mm) is none. */
+  private static final double LEAST_ASIDE = 1;
+
   private final SizeRun run;
   private final OwnCloth own;
   private final LeftOvers left;
@@ -60,6 +71,7 @@ public final class YardageNotes {
       notes.add(words.cutApart(apart));
     }
     addStripes(best, notes);
+    addBars(best, notes);
     addArea(best, notes);
     addRoom(best, notes);
     return notes;
@@ -94,6 +106,63 @@ public final class YardageNotes {
               + words.length(most.getAsDouble())
               + " more, a repeat for each of the pieces that lie one behind another");
     }
+  }
+
+  /** What the laying of a cloth with stripes takes for granted, and what it does not match. */
+  private void addBars(List<YardageRow> best, List<String> notes) {
+    List<ClothLaying> layings =
+        best.stream()
+            .filter(row -> row.fabric().repeat().isPresent())
+            .flatMap(row -> row.need().stream())
+            .map(Need::laying)
+            .toList();
+    if (layings.isEmpty()) {
+      return;
+    }
+    if (!best.get(0).fabric().liesFolded()) {
+      Set<String> whole = titles(layings, ClothPiece::onFold);
+      notes.add(
+          "uneven across, so never folded"
+              + (whole.isEmpty()
+                  ? ""
+                  : "; laid whole, though drawn as a half: " + String.join(", ", whole)));
+    }
+    OptionalDouble aside =
+        layings.stream().map(BarsAside::of).flatMapToDouble(OptionalDouble::stream).min();
+    if (aside.isPresent()) {
+      notes.add(aside(best.get(0).fabric().repeat().orElseThrow(), aside.getAsDouble()));
+    }
+    Set<String> free = titles(layings, piece -> piece.striped().isEmpty());
+    if (!free.isEmpty()) {
+      notes.add(
+          "without a notch to match, and so laid where there is room: " + String.join(", ", free));
+    }
+  }
+
+  private static Set<String> titles(List<ClothLaying> layings, Predicate<ClothPiece> which) {
+    Set<String> titles = new LinkedHashSet<>();
+    for (ClothLaying laying : layings) {
+      laying.pieces().stream()
+          .map(LaidPiece::piece)
+          .filter(which)
+          .forEach(piece -> titles.add(piece.piece().card().title()));
+    }
+    return titles;
+  }
+
+  /** Where the layouts have a bar, and how far beside it that of a real cloth may run. */
+  private String aside(Fabric.Repeat repeat, double aside) {
+    String taken = "the layouts have a bar in the fold, or down the middle of single cloth";
+    if (!repeat.liesFolded()) {
+      return "the layouts have a bar down the middle of the cloth; where it runs beside that, all"
+                 + " bars lie elsewhere on the pieces, and meet as before";
+    }
+    if (aside >= repeat.across().orElseThrow() / 2) {
+      return taken + ", and hold wherever the bars run";
+    }
+    return aside < LEAST_ASIDE
+        ? taken
+        : taken + ", and hold where it runs up to " + words.length(aside) + " beside the middle";
   }
 
   /** The area that is left of the exact length, and the largest rectangle of the cloth. */

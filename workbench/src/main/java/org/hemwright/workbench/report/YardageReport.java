@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.hemwright.cloth.rule.BarsAside;
+import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.Misfit;
 import org.hemwright.cloth.yardage.LeftOver;
 import org.hemwright.cloth.yardage.LeftOvers;
@@ -20,8 +22,8 @@ import org.hemwright.pattern.finding.Wording;
 /**
  * How much cloth to buy, as {@code cloth --json} gives it: {@code {"rows":[{"view", "fabric",
  * "size", "width_mm", "fold", "length_mm", "density", "fits", "variant", "nap", "buy":{"m", "yd"},
- * "best", "bought_mm", "area_left_mm2", "cost", "stripes_extra_mm", "enough", "left", "misfits"}],
- * "findings"}}.
+ * "best", "bought_mm", "area_left_mm2", "repeat":{"along_mm", "across_mm", "uneven", "aside_mm"},
+ * "cost", "stripes_extra_mm", "enough", "left", "misfits"}], "findings"}}.
  */
 public final class YardageReport {
   private YardageReport() {}
@@ -79,6 +81,9 @@ public final class YardageReport {
     json.writeBooleanField("best", row.best());
     JsonText.number(json, "bought_mm", number(need.map(Need::bought)));
     JsonText.number(json, "area_left_mm2", number(need.map(Need::areaLeft)));
+    if (row.fabric().repeat().isPresent()) {
+      write(json, row.fabric().repeat().get(), need.filter(each -> row.best()).map(Need::laying));
+    }
     if (own.prices().containsKey(row.fabric().name())) {
       JsonText.number(json, "cost", own.cost(row));
     }
@@ -113,6 +118,21 @@ public final class YardageReport {
       json.writeEndObject();
     }
     json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  /** The repeat that a row is laid for, and how far aside its middle bar may lie. */
+  private static void write(JsonGenerator json, Fabric.Repeat repeat, Optional<ClothLaying> laying)
+      throws IOException {
+    json.writeObjectFieldStart("repeat");
+    JsonText.number(json, "along_mm", repeat.along());
+    JsonText.number(json, "across_mm", repeat.across());
+    json.writeArrayFieldStart("uneven");
+    for (String way : YardageCsv.uneven(repeat)) {
+      json.writeString(way);
+    }
+    json.writeEndArray();
+    JsonText.number(json, "aside_mm", laying.map(BarsAside::of).orElse(OptionalDouble.empty()));
     json.writeEndObject();
   }
 
