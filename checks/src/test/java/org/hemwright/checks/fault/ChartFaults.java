@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.hemwright.checks.CheckSettings;
 import org.hemwright.checks.StandardChecks;
+import org.hemwright.checks.bench.BenchRow;
 import org.hemwright.exchange.chart.ChartReader;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizeRun;
@@ -18,13 +19,13 @@ import org.hemwright.pattern.finding.Status;
 final class ChartFaults {
   private ChartFaults() {}
 
-  static List<WrittenTable.Row> rows(List<Garment> garments) {
-    WrittenTable.Row digits = new WrittenTable.Row("a chart cell with two digits exchanged");
-    WrittenTable.Row points = new WrittenTable.Row("a chart cell whose decimal point is lost");
-    WrittenTable.Row doubled = new WrittenTable.Row("a chart cell with a digit twice");
-    WrittenTable.Row unit = new WrittenTable.Row("a chart cell in the other unit");
-    WrittenTable.Row heading = new WrittenTable.Row("a chart heading with the other unit");
-    WrittenTable.Row sizes = new WrittenTable.Row("two neighbouring cells of a chart exchanged");
+  static List<BenchRow> rows(List<Garment> garments) {
+    BenchRow digits = new BenchRow("a chart cell with two digits exchanged");
+    BenchRow points = new BenchRow("a chart cell whose decimal point is lost");
+    BenchRow doubled = new BenchRow("a chart cell with a digit twice");
+    BenchRow unit = new BenchRow("a chart cell in the other unit");
+    BenchRow heading = new BenchRow("a chart heading with the other unit");
+    BenchRow sizes = new BenchRow("two neighbouring cells of a chart exchanged");
     for (Garment garment : garments) {
       for (Cell cell : cells(garment)) {
         String text = cell.text();
@@ -117,7 +118,7 @@ final class ChartFaults {
     return sum;
   }
 
-  private static void headings(Garment garment, WrittenTable.Row row) {
+  private static void headings(Garment garment, BenchRow row) {
     List<String> lines = lines(garment);
     int first = headingLine(lines);
     String[] headings = lines.get(first).split(",", -1);
@@ -142,7 +143,7 @@ final class ChartFaults {
     return finding.code().equals("chart-mixed");
   }
 
-  private static void exchanged(Garment garment, WrittenTable.Row row) {
+  private static void exchanged(Garment garment, BenchRow row) {
     List<String> lines = lines(garment);
     int first = headingLine(lines);
     int columns = lines.get(first).split(",", -1).length;

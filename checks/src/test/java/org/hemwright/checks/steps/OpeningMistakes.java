@@ -1,11 +1,19 @@
 package org.hemwright.checks.steps;
 
+import static org.hemwright.checks.steps.MeantFor.CLOSURES;
+import static org.hemwright.checks.steps.MeantFor.OPENINGS;
+
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hemwright.pattern.make.Act;
+import org.hemwright.pattern.make.Amount;
 import org.hemwright.pattern.make.Sewing;
+import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.piece.BodyOpening;
 
 /** Openings, elastics and zips. */
 final class OpeningMistakes {
@@ -13,90 +21,49 @@ final class OpeningMistakes {
 
   static final List<StepMistake> ALL =
       List.of(
-          new StepMistake(
+          OPENINGS.leftOut(
               "an opening never closed",
-              book ->
-                  book.each(
-                      Planting.closing(book),
-                      s -> true,
-                      "without",
-                      book::without,
-                      Planting.OPENINGS,
-                      step -> Planting.leaving(book, step))),
-          new StepMistake(
-              "an opening closed before it is left",
-              book ->
-                  book.each(
-                      Planting.closing(book),
-                      s -> true,
-                      "first",
-                      book::movedFirst,
-                      Planting.OPENINGS,
-                      Planting::itself)),
-          new StepMistake(
-              "an opening closed twice",
-              book ->
-                  book.each(
-                      Planting.closing(book),
-                      s -> true,
-                      "twice",
-                      Planting.twice(book),
-                      Planting.OPENINGS,
-                      Planting.Again::of)),
-          new StepMistake(
+              book -> book.closing(),
+              (book, step) -> book.leaving(step)),
+          OPENINGS.tooEarly("an opening closed before it is left", book -> book.closing()),
+          OPENINGS.againAtTheEnd("an opening closed twice", book -> book.closing()),
+          OPENINGS.planted(
               "an opening closed before the elastic is in",
               book ->
                   book.acts(Act.ThreadThrough.class)
                       .flatMap(
                           thread ->
-                              Planting.closing(book)
-                                  .filter(close -> Planting.opens(close, thread))
+                              book.closing()
+                                  .filter(close -> opens(close, thread))
                                   .map(
                                       close ->
-                                          book.spoilt(
+                                          new Spoil(
                                               close.id() + " before " + thread.id(),
                                               book.movedBefore(close, thread),
-                                              Planting.OPENINGS,
                                               Set.of(close.id()))))),
-          new StepMistake(
+          OPENINGS.planted(
               "an opening too narrow for its elastic",
               book ->
                   book.acts(Act.ThreadThrough.class)
                       .flatMap(
                           thread ->
                               book.steps().stream()
-                                  .filter(step -> Planting.holdsElastic(book, thread))
-                                  .filter(step -> Planting.leaves(step, thread))
+                                  .filter(step -> holdsElastic(book, thread))
+                                  .filter(step -> leaves(step, thread))
                                   .map(
                                       step ->
-                                          book.spoilt(
+                                          new Spoil(
                                               "narrow " + step.id(),
-                                              book.with(step, Planting.narrowed(step)),
-                                              Planting.OPENINGS,
+                                              book.with(step, narrowed(step)),
                                               Set.of(step.id()))))),
-          new StepMistake(
+          OPENINGS.tooEarly(
               "elastic drawn in before there is a casing",
-              book ->
-                  book.each(
-                      book.acts(Act.ThreadThrough.class),
-                      s -> true,
-                      "first",
-                      book::movedFirst,
-                      Planting.OPENINGS,
-                      Planting::itself)),
-          new StepMistake(
+              book -> book.acts(Act.ThreadThrough.class)),
+          OPENINGS.leftOut(
               "elastic or a cord left out",
-              book ->
-                  book.each(
-                      book.acts(Act.ThreadThrough.class),
-                      s -> true,
-                      "without",
-                      book::without,
-                      Planting.OPENINGS,
-                      step ->
-                          Planting.all(
-                              Planting.held("elastic ", step), Planting.held("cord ", step)))),
-          new StepMistake(
+              book -> book.acts(Act.ThreadThrough.class),
+              held("elastic ").and(held("cord "))),
+          OPENINGS.planted(
               "elastic joined to a ring before it is drawn in",
               book ->
                   book.acts(Act.JoinEnds.class)
@@ -106,171 +73,215 @@ final class OpeningMistakes {
                                   .filter(thread -> thread.work().get(0).equals(join.work().get(0)))
                                   .map(
                                       thread ->
-                                          book.spoilt(
+                                          new Spoil(
                                               join.id() + " before " + thread.id(),
                                               book.movedBefore(join, thread),
-                                              Planting.OPENINGS,
                                               Set.of(thread.id()))))),
-          new StepMistake(
+          OPENINGS.tooLate(
               "elastic not joined before its casing is closed",
-              book ->
-                  book.each(
-                      book.acts(Act.JoinEnds.class),
-                      s -> true,
-                      "last",
-                      book::movedLast,
-                      Planting.OPENINGS,
-                      step ->
-                          Planting.all(Planting.itself(step), Planting.held("elastic ", step)))),
-          new StepMistake(
-              "elastic never joined",
-              book ->
-                  book.each(
-                      book.acts(Act.JoinEnds.class),
-                      s -> true,
-                      "without",
-                      book::without,
-                      Planting.OPENINGS,
-                      step -> Planting.held("elastic ", step))),
-          new StepMistake(
+              book -> book.acts(Act.JoinEnds.class),
+              About.ITSELF.and(held("elastic "))),
+          OPENINGS.leftOut(
+              "elastic never joined", book -> book.acts(Act.JoinEnds.class), held("elastic ")),
+          OPENINGS.leftOut(
               "elastic not tried on",
-              book ->
-                  book.each(
-                      book.handled(Act.Handling.TRY_ON),
-                      step -> Planting.triesElastic(book, step),
-                      "without",
-                      book::without,
-                      Planting.OPENINGS,
-                      step -> Planting.elastics(book))),
-          new StepMistake(
+              book -> book.handled(Act.Handling.TRY_ON).filter(step -> triesElastic(book, step)),
+              (book, step) -> elastics(book)),
+          OPENINGS.spoilt(
               "a zip shorter than its opening",
-              book ->
-                  book.each(
-                      book.acts(Act.InsertZip.class),
-                      s -> true,
-                      "short",
-                      step ->
-                          book.with(
-                              step,
-                              Workbook.copy(
-                                  step,
-                                  step.id(),
-                                  new Act.InsertZip(List.of(50.0)),
-                                  step.work(),
-                                  step.sewing(),
-                                  step.press(),
-                                  step.leaves())),
-                      Planting.OPENINGS,
-                      Planting::itself)),
-          new StepMistake(
+              "short",
+              book -> book.acts(Act.InsertZip.class),
+              (book, step) ->
+                  book.with(
+                      step,
+                      Altered.copy(
+                          step,
+                          step.id(),
+                          new Act.InsertZip(List.of(50.0)),
+                          step.work(),
+                          step.sewing(),
+                          step.press(),
+                          step.leaves())),
+              About.ITSELF),
+          OPENINGS.otherwise(
               "an opening longer than its seam",
+              "9 m",
               book ->
-                  book.each(
-                      book.steps().stream()
-                          .filter(
-                              step ->
-                                  !step.leaves().isEmpty()
-                                      && !step.work(Work.OfSeam.class).isEmpty()),
-                      s -> true,
-                      "9 m",
-                      step -> book.with(step, Planting.leaving(step, 9000)),
-                      Planting.OPENINGS,
-                      Planting::itself)),
-          new StepMistake(
+                  book.steps().stream()
+                      .filter(
+                          step ->
+                              !step.leaves().isEmpty() && !step.work(Work.OfSeam.class).isEmpty()),
+              step -> leaving(step, 9000),
+              About.ITSELF),
+          OPENINGS.planted(
               "elastic drawn in at an opening of another piece",
               book ->
                   book.acts(Act.ThreadThrough.class)
                       .flatMap(
                           thread ->
-                              Planting.elsewhere(book, thread).stream()
+                              elsewhere(book, thread).stream()
                                   .map(
                                       other ->
-                                          book.spoilt(
+                                          new Spoil(
                                               thread.id() + " through " + other.id(),
-                                              Planting.through(book, thread, other),
-                                              Planting.OPENINGS,
+                                              through(book, thread, other),
                                               Set.of(thread.id()))))),
-          new StepMistake(
+          OPENINGS.planted(
               "a casing made on another piece",
               book ->
                   book.acts(Act.FormCasing.class)
                       .flatMap(
                           casing ->
-                              Planting.elsewhere(book, casing).stream()
+                              elsewhere(book, casing).stream()
                                   .map(
                                       other ->
-                                          book.spoilt(
+                                          new Spoil(
                                               casing.id() + " on " + other.id(),
                                               book.with(
-                                                  casing, Workbook.dealing(casing, other.work())),
-                                              Planting.OPENINGS,
+                                                  casing, Altered.dealing(casing, other.work())),
                                               Set.of(casing.id()))))),
-          new StepMistake(
+          OPENINGS.otherwise(
               "a casing stitched narrower than its elastic",
+              "8 mm",
               book ->
-                  book.each(
-                      book.acts(Act.FormCasing.class),
-                      step ->
-                          !step.work(Work.OfEdge.class).isEmpty()
-                              && Planting.holdsElastic(book, step),
-                      "8 mm",
-                      step -> book.with(step, Planting.at(step, 8, Sewing.Distance.From.FOLD)),
-                      Planting.OPENINGS,
-                      Planting::itself)),
-          new StepMistake(
+                  book.acts(Act.FormCasing.class)
+                      .filter(
+                          step ->
+                              !step.work(Work.OfEdge.class).isEmpty() && holdsElastic(book, step)),
+              step -> Altered.at(step, 8, Sewing.Distance.From.FOLD),
+              About.ITSELF),
+          OPENINGS.again(
               "elastic put in twice",
               book ->
-                  book.each(
-                      Stream.concat(book.acts(Act.ThreadThrough.class), book.acts(Act.LayIn.class)),
-                      s -> true,
-                      "twice",
-                      step -> book.followed(step, Workbook.again(step)),
-                      Planting.OPENINGS,
-                      Planting.Again::of)),
-          new StepMistake(
-              "elastic joined twice",
-              book ->
-                  book.each(
-                      book.acts(Act.JoinEnds.class),
-                      s -> true,
-                      "twice",
-                      step -> book.followed(step, Workbook.again(step)),
-                      Planting.OPENINGS,
-                      Planting.Again::of)),
-          new StepMistake(
-              "a turning opening closed before it is used",
-              book ->
-                  Planting.turnings(book)
-                      .map(
-                          turning ->
-                              book.spoilt(
-                                  turning.close().id() + " before " + turning.turn().id(),
-                                  book.movedBefore(turning.close(), turning.turn()),
-                                  Planting.OPENINGS,
-                                  Set.of(turning.turn().id())))),
-          new StepMistake(
+                  Stream.concat(book.acts(Act.ThreadThrough.class), book.acts(Act.LayIn.class))),
+          OPENINGS.again("elastic joined twice", book -> book.acts(Act.JoinEnds.class)),
+          OPENINGS.spoilt(
               "laid elastic not tried on before it is shut in",
-              book ->
-                  book.each(
-                      book.acts(Act.LayIn.class),
-                      s -> true,
-                      "untried",
-                      step ->
-                          book.steps().stream()
-                              .filter(
-                                  each ->
-                                      !book.handled(Act.Handling.TRY_ON).toList().contains(each))
-                              .toList(),
-                      Planting.OPENINGS,
-                      step -> Planting.elastics(book))),
-          new StepMistake(
+              "untried",
+              book -> book.acts(Act.LayIn.class),
+              (book, step) ->
+                  book.steps().stream()
+                      .filter(each -> !book.handled(Act.Handling.TRY_ON).toList().contains(each))
+                      .toList(),
+              (book, step) -> elastics(book)),
+          CLOSURES.spoilt(
               "a slit that a zip closes sewn shut",
-              book ->
-                  book.each(
-                      book.acts(Act.InsertZip.class),
-                      step -> Planting.closesByZip(book),
-                      "sewn",
-                      step -> book.with(step, Workbook.acting(step, new Act.Close())),
-                      Planting.CLOSURES,
-                      step -> Planting.zipped(book))));
+              "sewn",
+              book -> book.acts(Act.InsertZip.class).filter(step -> closesByZip(book)),
+              (book, step) -> book.with(step, Altered.acting(step, new Act.Close())),
+              (book, step) -> zipped(book)));
+
+  /** The elastic or cord that the step works on, as a subject and by its name. */
+  private static About held(String word) {
+    return (book, step) -> Set.of(word + step.work().get(0).text(), step.work().get(0).text());
+  }
+
+  private static Set<String> elastics(Workbook book) {
+    return book.sized().elastics().stream()
+        .map(elastic -> "elastic " + elastic.name())
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean opens(Step close, Step thread) {
+    return thread.act() instanceof Act.ThreadThrough through
+        && close.work().contains(new Work.OfOpening(through.opening()));
+  }
+
+  private static boolean leaves(Step step, Step thread) {
+    return thread.act() instanceof Act.ThreadThrough through
+        && step.leaves().stream().anyMatch(left -> left.name().equals(through.opening()));
+  }
+
+  private static Step narrowed(Step step) {
+    return Altered.copy(
+        step,
+        step.id(),
+        step.act(),
+        step.work(),
+        step.sewing(),
+        step.press(),
+        step.leaves().stream()
+            .map(left -> new Step.Opening(left.name(), Amount.mm(8), left.where()))
+            .toList());
+  }
+
+  /** Whether it is the one fitting between the elastic's going in and its closing. */
+  private static boolean triesElastic(Workbook book, Step tryOn) {
+    return book.acts(Act.ThreadThrough.class)
+        .anyMatch(
+            thread ->
+                book.place(thread) < book.place(tryOn)
+                    && book.closing()
+                        .anyMatch(
+                            close ->
+                                opens(close, thread) && book.place(tryOn) < book.place(close)));
+  }
+
+  /** A step that sews a seam without the piece that holds an elastic, before it goes in. */
+  private static Optional<Step> elsewhere(Workbook book, Step step) {
+    Set<String> holding =
+        book.sized().elastics().stream()
+            .map(elastic -> elastic.piece())
+            .collect(Collectors.toSet());
+    return book.sewing()
+        .filter(other -> book.place(other) < book.place(step) && other.leaves().isEmpty())
+        .filter(other -> other.act() instanceof Act.Sew && !book.placed(other))
+        .filter(other -> book.piecesOf(other).stream().noneMatch(holding::contains))
+        .filter(other -> holdsElastic(book, step))
+        .findFirst();
+  }
+
+  private static boolean holdsElastic(Workbook book, Step step) {
+    String name =
+        step.act() instanceof Act.FormCasing casing ? casing.holds() : step.work().get(0).text();
+    return book.sized().elastics().stream().anyMatch(elastic -> elastic.name().equals(name));
+  }
+
+  private static List<Step> through(Workbook book, Step thread, Step other) {
+    Step slit =
+        Altered.copy(
+            other,
+            other.id(),
+            other.act(),
+            other.work(),
+            other.sewing(),
+            other.press(),
+            List.of(new Step.Opening("slit", Amount.mm(60), Optional.empty())));
+    Step drawn = Altered.acting(thread, new Act.ThreadThrough("slit"));
+    return book.steps().stream()
+        .map(step -> step.equals(other) ? slit : step.equals(thread) ? drawn : step)
+        .toList();
+  }
+
+  /** The slits that a zip closes, as the document names them. */
+  private static Set<String> zipped(Workbook book) {
+    return book.sized().pieces().stream()
+        .flatMap(
+            piece ->
+                piece.bodyOpenings().stream()
+                    .filter(
+                        opening ->
+                            opening
+                                .closure()
+                                .filter(closure -> closure.kind() == BodyOpening.Kind.ZIP)
+                                .isPresent())
+                    .map(opening -> piece.name() + "." + opening.edge()))
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean closesByZip(Workbook book) {
+    return !zipped(book).isEmpty();
+  }
+
+  private static Step leaving(Step step, double length) {
+    Step.Opening left = step.leaves().get(0);
+    return Altered.copy(
+        step,
+        step.id(),
+        step.act(),
+        step.work(),
+        step.sewing(),
+        step.press(),
+        List.of(new Step.Opening(left.name(), Amount.mm(length), left.where())));
+  }
 }

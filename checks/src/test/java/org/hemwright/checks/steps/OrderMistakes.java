@@ -1,464 +1,286 @@
 package org.hemwright.checks.steps;
 
+import static org.hemwright.checks.steps.MeantFor.ORDER;
+
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hemwright.pattern.make.Act;
+import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Work;
+import org.hemwright.pattern.piece.Allowance;
+import org.hemwright.pattern.seam.Seam;
 
-/** What is done too early or too late. */
+/** What is sewn, finished, cut into or pressed too early or too late. */
 final class OrderMistakes {
   private OrderMistakes() {}
 
   static final List<StepMistake> ALL =
       List.of(
-          new StepMistake(
+          ORDER.tooLate(
               "a dart or pleat closed when its edge is sewn",
               book ->
-                  book.each(
-                      book.acts(Act.Close.class),
-                      step -> !step.work(Work.OfIntake.class).isEmpty(),
-                      "late",
-                      book::movedLast,
-                      Planting.ORDER,
-                      step -> Planting.intakeEdges(book, step))),
-          new StepMistake(
+                  book.acts(Act.Close.class)
+                      .filter(step -> !step.work(Work.OfIntake.class).isEmpty()),
+              (book, step) -> intakeEdges(book, step)),
+          ORDER.tooEarly(
               "a seam sewn before the one that it runs over",
-              book ->
-                  book.each(
-                      book.sewing(),
-                      step -> Planting.runsOver(book, step),
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "the ring of a band joined after the band is on",
-              book ->
-                  Planting.rings(book)
-                      .flatMap(
-                          ring ->
-                              Planting.on(book, ring).stream()
-                                  .map(
-                                      band ->
-                                          book.spoilt(
-                                              ring.id() + " after " + band.id(),
-                                              book.movedAfter(ring, band),
-                                              Planting.ORDER,
-                                              Set.of(band.id()))))),
-          new StepMistake(
-              "a band folded before its ends are joined",
-              book ->
-                  book.acts(Act.Fold.class)
-                      .flatMap(
-                          fold ->
-                              Planting.rings(book)
-                                  .filter(
-                                      ring ->
-                                          Planting.pieceOf(book, ring).equals(Planting.piece(fold)))
-                                  .map(
-                                      ring ->
-                                          book.spoilt(
-                                              fold.id() + " before " + ring.id(),
-                                              book.movedBefore(fold, ring),
-                                              Planting.ORDER,
-                                              Set.of(ring.id()))))),
-          new StepMistake(
-              "a band not folded before it is sewn to itself",
-              book ->
-                  book.each(
-                      book.acts(Act.Fold.class),
-                      s -> true,
-                      "without",
-                      book::without,
-                      Planting.ORDER,
-                      step -> Planting.foldSeams(book, step))),
-          new StepMistake(
+              book -> book.sewing().filter(step -> runsOver(book, step))),
+          ORDER.tooEarly(
               "a hem turned before the seams that end in it",
-              book ->
-                  book.each(
-                      book.acts(Act.Hem.class),
-                      step -> Planting.endsInSeams(book, step),
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "a pocket's top hemmed when the pocket is on",
-              book ->
-                  book.each(
-                      book.acts(Act.Hem.class),
-                      step -> Planting.endsInPlaced(book, step),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "a patch sewn on when the cloth is a tube",
-              book ->
-                  book.each(
-                      book.sewing(),
-                      step -> Planting.placedOnTube(book, step),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "a patch sewn on whose edges are not turned under",
-              book ->
-                  book.each(
-                      book.acts(Act.Press.class),
-                      step -> Planting.turnsUnder(book, step),
-                      "without",
-                      book::without,
-                      Planting.ORDER,
-                      Planting::edges)),
-          new StepMistake(
-              "edges turned under when they are stitched down",
-              book ->
-                  book.each(
-                      book.acts(Act.Press.class),
-                      step -> Planting.turnsUnder(book, step),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+              book -> book.acts(Act.Hem.class).filter(step -> endsInSeams(book, step))),
+          ORDER.tooLate(
               "a seam finished when it is crossed or shut in",
               book ->
-                  book.each(
-                      book.acts(Act.Finish.class),
-                      step ->
-                          step.work(Work.OfSeam.class).stream()
-                              .anyMatch(work -> Planting.isCrossed(book, work, step)),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+                  book.acts(Act.Finish.class)
+                      .filter(
+                          step ->
+                              step.work(Work.OfSeam.class).stream()
+                                  .anyMatch(work -> book.isCrossed(work, step)))),
+          ORDER.tooLate(
               "a cut edge finished when it is hemmed",
-              book ->
-                  book.each(
-                      book.acts(Act.Finish.class),
-                      step -> Planting.isHemmedLater(book, step),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "an edge staystitched when it is sewn",
-              book ->
-                  book.each(
-                      book.lines(Act.Line.STAYSTITCH),
-                      s -> true,
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+              book -> book.acts(Act.Finish.class).filter(step -> isHemmedLater(book, step))),
+          ORDER.tooLate(
+              "an edge staystitched when it is sewn", book -> book.lines(Act.Line.STAYSTITCH)),
+          ORDER.tooLate(
               "a seam pinned or basted when it is sewn",
               book ->
-                  book.each(
-                      Stream.concat(book.handled(Act.Handling.PIN), book.lines(Act.Line.BASTE)),
-                      step -> !step.work(Work.OfSeam.class).isEmpty(),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+                  Stream.concat(book.handled(Act.Handling.PIN), book.lines(Act.Line.BASTE))
+                      .filter(step -> !step.work(Work.OfSeam.class).isEmpty())),
+          ORDER.tooEarly(
               "topstitching before its seam",
               book ->
-                  book.each(
-                      book.lines(Act.Line.TOPSTITCH),
-                      step -> !step.work(Work.OfSeam.class).isEmpty(),
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "understitching before its seam",
-              book ->
-                  book.each(
-                      book.lines(Act.Line.UNDERSTITCH),
-                      s -> true,
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+                  book.lines(Act.Line.TOPSTITCH)
+                      .filter(step -> !step.work(Work.OfSeam.class).isEmpty())),
+          ORDER.tooEarly(
+              "understitching before its seam", book -> book.lines(Act.Line.UNDERSTITCH)),
+          ORDER.tooEarly(
               "allowances trimmed, graded, clipped or notched before their seam",
               book ->
-                  book.each(
-                      book.acts(Act.CutInto.class),
-                      step -> !step.work(Work.OfSeam.class).isEmpty(),
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+                  book.acts(Act.CutInto.class)
+                      .filter(step -> !step.work(Work.OfSeam.class).isEmpty())),
+          ORDER.tooLate(
               "allowances trimmed, graded, clipped or notched when they are shut in",
-              book ->
-                  book.each(
-                      book.acts(Act.CutInto.class),
-                      step -> Planting.isShutIn(book, step),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+              book -> book.acts(Act.CutInto.class).filter(step -> isShutIn(book, step))),
+          ORDER.tooEarly(
               "a seam pressed before it is sewn",
               book ->
-                  book.each(
-                      book.acts(Act.Press.class),
-                      step -> !step.work(Work.OfSeam.class).isEmpty(),
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "a placement line marked when the patch is on",
-              book ->
-                  book.each(
-                      book.handled(Act.Handling.MARK),
-                      step -> Planting.marksPlace(book, step),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "a bar tack before what it holds",
-              book ->
-                  book.each(
-                      book.acts(Act.Fasten.class),
-                      step -> !step.work(Work.OfMark.class).isEmpty(),
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "interfacing fused when the piece is sewn",
-              book ->
-                  book.each(
-                      book.acts(Act.Fuse.class),
-                      s -> true,
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "a button before its buttonhole",
-              book ->
-                  book.acts(Act.Fasten.class).anyMatch(Planting::isButton)
-                      ? book.each(
-                          book.acts(Act.Fasten.class),
-                          Planting::isButton,
-                          "first",
-                          book::movedFirst,
-                          Planting.ORDER,
-                          Planting::itself)
-                      : Stream.of(
-                          book.spoilt(
-                              "button first",
-                              book.added(
-                                  Planting.fastener(book, Act.Fastening.BUTTON, 3, "sew_buttons"),
-                                  Planting.fastener(
-                                      book, Act.Fastening.BUTTONHOLE, 3, "work_holes")),
-                              Planting.ORDER,
-                              Set.of("sew_buttons")))),
-          new StepMistake(
-              "a button too few",
-              book ->
-                  Stream.of(
-                      book.spoilt(
-                          "too few",
-                          book.added(
-                              Planting.fastener(book, Act.Fastening.BUTTONHOLE, 40, "work_holes"),
-                              Planting.fastener(book, Act.Fastening.BUTTON, 39, "sew_buttons")),
-                          Planting.ORDER,
-                          Set.of("make")))),
-          new StepMistake(
+                  book.acts(Act.Press.class)
+                      .filter(step -> !step.work(Work.OfSeam.class).isEmpty())),
+          ORDER.tooLate(
+              "interfacing fused when the piece is sewn", book -> book.acts(Act.Fuse.class)),
+          ORDER.leftOut(
               "no test of the stitch on a knit",
               book ->
-                  book.each(
-                      book.handled(Act.Handling.TEST),
-                      step -> book.sized().pieces().stream().anyMatch(p -> book.isKnit(p.name())),
-                      "without",
-                      book::without,
-                      Planting.ORDER,
-                      step -> Set.of("make"))),
-          new StepMistake(
-              "the stitch tested at the end",
-              book ->
-                  book.each(
-                      book.handled(Act.Handling.TEST),
-                      s -> true,
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "seams sewn in one pass that share no edge", book -> Planting.strangers(book)),
-          new StepMistake(
+                  book.handled(Act.Handling.TEST)
+                      .filter(
+                          step ->
+                              book.sized().pieces().stream().anyMatch(p -> book.isKnit(p.name()))),
+              (book, step) -> Set.of("make")),
+          ORDER.tooLate("the stitch tested at the end", book -> book.handled(Act.Handling.TEST)),
+          ORDER.planted("seams sewn in one pass that share no edge", book -> strangers(book)),
+          ORDER.spoilt(
               "a seam set in while both its layers lie flat",
-              book ->
-                  book.each(
-                      book.acts(Act.Sew.class),
-                      step -> Planting.liesFlat(book, step),
-                      "set in",
-                      step -> book.with(step, Workbook.acting(step, new Act.SetIn())),
-                      Planting.ORDER,
-                      Planting::seams)),
-          new StepMistake(
+              "set in",
+              book -> book.acts(Act.Sew.class).filter(step -> liesFlat(book, step)),
+              (book, step) -> book.with(step, Altered.acting(step, new Act.SetIn())),
+              About.SEAMS),
+          ORDER.tooEarly(
               "a round set in before it is closed",
-              book ->
-                  book.each(
-                      book.acts(Act.SetIn.class),
-                      s -> true,
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::seams)),
-          new StepMistake(
+              book -> book.acts(Act.SetIn.class),
+              About.SEAMS),
+          ORDER.tooLate(
               "a zip put in when the edge at its end is faced",
               book ->
-                  book.each(
-                      book.acts(Act.InsertZip.class),
-                      step -> book.lines(Act.Line.UNDERSTITCH).findAny().isPresent(),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "buttonholes worked before the piece is folded, fused or turned",
-              book ->
-                  book.each(
-                      Planting.fastened(book, Act.Fastening.BUTTONHOLE),
-                      step -> Planting.isLayered(book, step),
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "an eyelet worked through a finished casing",
-              book ->
-                  book.each(
-                      Planting.fastened(book, Act.Fastening.EYELET),
-                      s -> true,
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "a bag with no opening to turn it through",
-              book ->
-                  Planting.turnings(book)
-                      .map(
-                          turning ->
-                              book.spoilt(
-                                  "shut " + turning.close().id(),
-                                  Planting.without(book, turning),
-                                  Planting.ORDER,
-                                  Set.of(turning.turn().id())))),
-          new StepMistake(
-              "a folded piece turned inside out",
-              book ->
-                  book.each(
-                      book.acts(Act.Fold.class),
-                      step -> Planting.isTurnedLater(book, step),
-                      "other way",
-                      step ->
-                          book.with(
-                              step,
-                              Workbook.acting(
-                                  step, new Act.Fold(((Act.Fold) step.act()).along(), true))),
-                      Planting.ORDER,
-                      step -> Planting.turnsOf(book, step))),
-          new StepMistake(
-              "a piece turned out twice",
-              book ->
-                  book.each(
-                      book.handled(Act.Handling.TURN_OUT),
-                      s -> true,
-                      "twice",
-                      step -> book.followed(step, Workbook.again(step)),
-                      Planting.ORDER,
-                      Planting.Again::of)),
-          new StepMistake(
-              "interfacing fused twice",
-              book ->
-                  book.each(
-                      book.acts(Act.Fuse.class),
-                      s -> true,
-                      "twice",
-                      step -> book.followed(step, Workbook.again(step)),
-                      Planting.ORDER,
-                      Planting.Again::of)),
-          new StepMistake(
+                  book.acts(Act.InsertZip.class)
+                      .filter(step -> book.lines(Act.Line.UNDERSTITCH).findAny().isPresent())),
+          ORDER.again("interfacing fused twice", book -> book.acts(Act.Fuse.class)),
+          ORDER.spoilt(
               "a ring of elastic sewn to an edge that lies open",
-              book ->
-                  book.each(
-                      book.acts(Act.Apply.class),
-                      s -> true,
-                      "first",
-                      step -> Planting.ringFirst(book, step),
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+              "first",
+              book -> book.acts(Act.Apply.class),
+              (book, step) -> ringFirst(book, step),
+              About.ITSELF),
+          ORDER.tooLate(
               "elastic sewn to a hemmed edge",
-              book ->
-                  book.each(
-                      book.acts(Act.Apply.class),
-                      step -> Planting.isHemmedLater(book, step),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+              book -> book.acts(Act.Apply.class).filter(step -> isHemmedLater(book, step))),
+          ORDER.spoilt(
               "allowances cut down before their seam, edge by edge",
-              book ->
-                  book.each(
-                      book.cutting(Act.Cutting.TRIM, Act.Cutting.GRADE),
-                      s -> true,
-                      "first, by edge",
-                      step -> Planting.byEdgeFirst(book, step),
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
+              "first, by edge",
+              book -> book.cutting(Act.Cutting.TRIM, Act.Cutting.GRADE),
+              (book, step) -> byEdgeFirst(book, step),
+              About.ITSELF),
+          ORDER.tooLate(
               "understitching when the facing is sewn down",
-              book ->
-                  book.each(
-                      book.lines(Act.Line.UNDERSTITCH),
-                      step -> Planting.isSewnDown(book, step),
-                      "last",
-                      book::movedLast,
-                      Planting.ORDER,
-                      Planting::itself)),
-          new StepMistake(
-              "a band basted to itself before it is folded",
-              book ->
-                  book.acts(Act.Fold.class)
-                      .flatMap(
-                          fold ->
-                              book.lines(Act.Line.BASTE)
-                                  .filter(
-                                      baste ->
-                                          Planting.pieceOf(book, baste)
-                                              .equals(Planting.piece(fold)))
-                                  .map(
-                                      baste ->
-                                          book.spoilt(
-                                              fold.id() + " after " + baste.id(),
-                                              book.movedAfter(fold, baste),
-                                              Planting.ORDER,
-                                              Set.of(baste.id()))))),
-          new StepMistake(
+              book -> book.lines(Act.Line.UNDERSTITCH).filter(step -> isSewnDown(book, step))),
+          ORDER.tooEarly(
               "edges bound before the seams that end there",
               book ->
-                  book.each(
-                      book.acts(Act.Bind.class),
-                      step -> step.work(Work.OfEdge.class).size() > 1,
-                      "first",
-                      book::movedFirst,
-                      Planting.ORDER,
-                      Planting::itself)));
+                  book.acts(Act.Bind.class)
+                      .filter(step -> step.work(Work.OfEdge.class).size() > 1)));
+
+  private static Set<String> intakeEdges(Workbook book, Step step) {
+    Set<String> names = new HashSet<>();
+    for (Work.OfIntake work : step.work(Work.OfIntake.class)) {
+      book.sized().piece(work.piece()).stream()
+          .flatMap(piece -> piece.intakes().stream())
+          .filter(intake -> intake.name().equals(work.intake()))
+          .forEach(intake -> names.add(work.piece() + "." + intake.edge()));
+    }
+    return names;
+  }
+
+  private static boolean isHemmedLater(Workbook book, Step step) {
+    return step.work(Work.OfEdge.class).stream()
+        .anyMatch(
+            work ->
+                book.acts(Act.Hem.class)
+                    .filter(hem -> book.place(hem) > book.place(step))
+                    .anyMatch(hem -> hem.work().contains(work)));
+  }
+
+  private static boolean runsOver(Workbook book, Step step) {
+    return step.work(Work.OfSeam.class).stream()
+        .flatMap(work -> book.seam(work.seam()).stream())
+        .filter(seam -> !book.isPlaced(seam))
+        .flatMap(seam -> seam.joins().stream())
+        .flatMap(join -> join.layers().stream())
+        .anyMatch(
+            layer ->
+                layer.run().stream()
+                        .map(place -> place.piece() + "." + place.copy())
+                        .distinct()
+                        .count()
+                    > 1);
+  }
+
+  private static boolean endsInSeams(Workbook book, Step hem) {
+    return hem.work(Work.OfEdge.class).stream()
+        .anyMatch(
+            work ->
+                book.beside(work)
+                    .anyMatch(
+                        seam ->
+                            !book.isPlaced(seam)
+                                && book.sewn(seam.name()).isPresent()
+                                && runsOn(book, seam, work.piece())));
+  }
+
+  /** Whether the piece on a seam's other side has a hem too. */
+  private static boolean runsOn(Workbook book, Seam seam, String piece) {
+    boolean within = book.isWithinOnePiece(seam);
+    return Workbook.places(seam)
+        .filter(place -> within || !place.piece().equals(piece))
+        .flatMap(place -> book.sized().piece(place.piece()).stream())
+        .flatMap(other -> other.edges().stream())
+        .anyMatch(edge -> edge.allowance() instanceof Allowance.TurnedBack);
+  }
+
+  private static boolean isShutIn(Workbook book, Step cut) {
+    boolean understitched =
+        book.lines(Act.Line.UNDERSTITCH)
+            .anyMatch(step -> step.work().stream().anyMatch(cut.work()::contains));
+    boolean cased =
+        book.acts(Act.FormCasing.class)
+            .anyMatch(
+                casing ->
+                    BandMistakes.on(book, casing).stream()
+                        .anyMatch(step -> step.work().stream().anyMatch(cut.work()::contains)));
+    return understitched || cased;
+  }
+
+  /** Two seams sewn by two steps that have no piece in common, sewn in one pass. */
+  private static Stream<Spoil> strangers(Workbook book) {
+    List<Step> single =
+        book.acts(Act.Sew.class)
+            .filter(step -> step.work().size() == 1 && step.work(Work.OfSeam.class).size() == 1)
+            .filter(step -> step.leaves().isEmpty() && !book.placed(step))
+            .toList();
+    return single.stream()
+        .flatMap(
+            one ->
+                single.stream()
+                    .filter(other -> book.place(other) > book.place(one))
+                    .filter(
+                        other -> other.views().equals(one.views()) && isStranger(book, one, other))
+                    .limit(1)
+                    .map(
+                        other ->
+                            new Spoil(
+                                one.id() + " with " + other.id(),
+                                together(book, one, other),
+                                Stream.concat(
+                                        About.seams(one).stream(), About.seams(other).stream())
+                                    .collect(Collectors.toSet()))));
+  }
+
+  private static boolean isStranger(Workbook book, Step one, Step other) {
+    Set<String> own = new HashSet<>(book.piecesOf(one));
+    return book.piecesOf(other).stream().noneMatch(own::contains);
+  }
+
+  private static List<Step> together(Workbook book, Step one, Step other) {
+    Step both =
+        Altered.copy(
+            one,
+            one.id(),
+            new Act.Sew(true),
+            Stream.concat(one.work().stream(), other.work().stream()).toList(),
+            one.sewing(),
+            one.press(),
+            List.of());
+    return book.with(one, both).stream().filter(step -> !step.equals(other)).toList();
+  }
+
+  /** Whether a later seam runs over an end of a step's seam, so that it is sewn flat. */
+  private static boolean liesFlat(Workbook book, Step step) {
+    List<Step> sewing = book.sewing().toList();
+    return step.work(Work.OfSeam.class).size() == 1
+        && step.work(Work.OfSeam.class).stream()
+            .flatMap(work -> book.seam(work.seam()).stream())
+            .filter(seam -> !book.isPlaced(seam) && !book.isWithinOnePiece(seam))
+            .filter(
+                seam ->
+                    Workbook.places(seam)
+                        .allMatch(place -> place.from().isEmpty() && place.to().isEmpty()))
+            .anyMatch(seam -> book.crossing(seam, step).stream().anyMatch(sewing::contains));
+  }
+
+  /** With an elastic joined and sewn on before anything else. */
+  private static List<Step> ringFirst(Workbook book, Step apply) {
+    List<Step> joins =
+        book.acts(Act.JoinEnds.class)
+            .filter(join -> apply.work().contains(join.work().get(0)))
+            .toList();
+    List<Step> all = new ArrayList<>(joins);
+    all.add(apply);
+    book.steps().stream().filter(step -> !all.contains(step)).forEach(all::add);
+    return all;
+  }
+
+  private static List<Step> byEdgeFirst(Workbook book, Step cut) {
+    List<Work> edges =
+        cut.work(Work.OfSeam.class).stream()
+            .flatMap(work -> book.seam(work.seam()).stream())
+            .flatMap(Workbook::places)
+            .map(place -> new Work.OfEdge(place.piece(), Optional.empty(), place.edge()))
+            .distinct()
+            .map(Work.class::cast)
+            .toList();
+    List<Step> all = new ArrayList<>(book.without(cut));
+    all.add(0, Altered.dealing(cut, edges));
+    return all;
+  }
+
+  /** Whether a facing that a step understitches is sewn down by hand. */
+  private static boolean isSewnDown(Workbook book, Step understitch) {
+    Set<String> pieces = book.piecesOf(understitch);
+    return book.acts(Act.HandSew.class)
+        .flatMap(step -> step.work(Work.OfEdge.class).stream())
+        .anyMatch(work -> pieces.contains(work.piece()));
+  }
 }

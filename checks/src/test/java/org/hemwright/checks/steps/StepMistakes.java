@@ -11,6 +11,10 @@ final class StepMistakes {
       Stream.of(
               EdgeMistakes.ALL,
               OrderMistakes.ALL,
+              BandMistakes.ALL,
+              PatchMistakes.ALL,
+              FastenerMistakes.ALL,
+              TurningMistakes.ALL,
               OpeningMistakes.ALL,
               PressingMistakes.ALL,
               StitchMistakes.ALL,

@@ -8,8 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hemwright.draft.Drafting;
@@ -20,10 +19,7 @@ import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Making;
-import org.hemwright.pattern.make.PressDirection;
-import org.hemwright.pattern.make.Sewing;
 import org.hemwright.pattern.make.Step;
-import org.hemwright.pattern.make.Stitch;
 import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Piece;
@@ -156,71 +152,6 @@ record Workbook(String name, Pattern pattern, SizedPattern sized, List<Step> ste
     List<Step> all = new ArrayList<>(steps);
     all.add(all.indexOf(step) + 1, other);
     return all;
-  }
-
-  static Step copy(
-      Step step,
-      String id,
-      Act act,
-      List<Work> work,
-      Sewing sewing,
-      Optional<PressDirection> press,
-      List<Step.Opening> leaves) {
-    return new Step(
-        id,
-        act,
-        work,
-        sewing,
-        press,
-        leaves,
-        step.words(),
-        step.views(),
-        step.sizes(),
-        step.origin());
-  }
-
-  /** The same step under another name, leaving nothing open. */
-  static Step again(Step step) {
-    return copy(
-        step,
-        step.id() + "_again",
-        step.act(),
-        step.work(),
-        step.sewing(),
-        step.press(),
-        List.of());
-  }
-
-  /** The same step, doing something else. */
-  static Step acting(Step step, Act act) {
-    return copy(step, step.id(), act, step.work(), step.sewing(), step.press(), step.leaves());
-  }
-
-  /** The same step, done to something else. */
-  static Step dealing(Step step, List<Work> work) {
-    return copy(step, step.id(), step.act(), work, step.sewing(), step.press(), step.leaves());
-  }
-
-  /** The same step, stitched otherwise. */
-  static Step sewn(Step step, Sewing sewing) {
-    return copy(step, step.id(), step.act(), step.work(), sewing, step.press(), step.leaves());
-  }
-
-  static Step pressed(Step step, Optional<PressDirection> way) {
-    return copy(step, step.id(), step.act(), step.work(), step.sewing(), way, step.leaves());
-  }
-
-  static Step stitched(Step step, List<Stitch> choices) {
-    Sewing own = step.sewing();
-    return copy(
-        step,
-        step.id(),
-        step.act(),
-        step.work(),
-        new Sewing(
-            choices, Optional.empty(), own.needle(), own.rows(), own.apart(), own.distance()),
-        step.press(),
-        step.leaves());
   }
 
   // --- what there is to spoil --------------------------------------------------------------------
@@ -384,15 +315,86 @@ record Workbook(String name, Pattern pattern, SizedPattern sized, List<Step> ste
     return Stream.of();
   }
 
-  /** A step for each of some, told apart by its name. */
-  Stream<SpoiltSteps> each(
-      Stream<Step> some,
-      Predicate<Step> where,
-      String how,
-      Function<Step, List<Step>> spoil,
-      String check,
-      Function<Step, Set<String>> names) {
-    return some.filter(where)
-        .map(step -> spoilt(how + " " + step.id(), spoil.apply(step), check, names.apply(step)));
+  /** The steps that close an opening. */
+  Stream<Step> closing() {
+    return steps.stream()
+        .filter(
+            step ->
+                step.act() instanceof Act.Close
+                    || step.act() instanceof Act.InsertZip
+                    || step.act() instanceof Act.HandSew)
+        .filter(step -> !step.work(Work.OfOpening.class).isEmpty());
+  }
+
+  /** The steps that leave open what a step closes. */
+  Set<String> leaving(Step close) {
+    return close.work(Work.OfOpening.class).stream()
+        .flatMap(
+            work ->
+                steps.stream()
+                    .filter(
+                        step ->
+                            step.leaves().stream()
+                                .anyMatch(left -> left.name().equals(work.opening()))))
+        .map(Step::id)
+        .collect(Collectors.toSet());
+  }
+
+  /** Whether a step sews something on along a placement line. */
+  boolean placed(Step step) {
+    return step.work(Work.OfSeam.class).stream()
+        .flatMap(work -> seam(work.seam()).stream())
+        .anyMatch(this::isPlaced);
+  }
+
+  /** Whether a hem ends where something is sewn on. */
+  boolean endsInPlaced(Step hem) {
+    return hem.work(Work.OfEdge.class).stream()
+        .anyMatch(work -> beside(work).anyMatch(this::isPlaced));
+  }
+
+  /** The seams that take the edges beside an edge. */
+  Stream<Seam> beside(Work.OfEdge work) {
+    return beside(work.piece(), work.edge()).stream()
+        .flatMap(edge -> seamsOf(work.piece(), edge).stream())
+        .flatMap(name -> seam(name).stream());
+  }
+
+  /** Whether a step marks where something is sewn on. */
+  boolean marksPlace(Step mark) {
+    return mark.work(Work.OfMark.class).stream()
+        .anyMatch(
+            work ->
+                sized.seams().stream()
+                    .flatMap(Workbook::places)
+                    .anyMatch(
+                        place ->
+                            place.piece().equals(work.piece())
+                                && place.edge().equals(work.mark())));
+  }
+
+  /** Whether something sews across the end of a seam after a step. */
+  boolean isCrossed(Work.OfSeam work, Step finish) {
+    return seam(work.seam())
+        .filter(seam -> !isPlaced(seam))
+        .filter(seam -> !crossing(seam, finish).isEmpty())
+        .isPresent();
+  }
+
+  Stream<Step> fastened(Act.Fastening kind) {
+    return acts(Act.Fasten.class).filter(step -> ((Act.Fasten) step.act()).kind() == kind);
+  }
+
+  /** The pieces that a seam joins. */
+  static Set<String> pieces(Seam seam) {
+    return places(seam).map(EdgePlace::piece).collect(Collectors.toSet());
+  }
+
+  /** The pieces whose seams a step sews. */
+  Set<String> piecesOf(Step step) {
+    return step.work(Work.OfSeam.class).stream()
+        .flatMap(work -> seam(work.seam()).stream())
+        .flatMap(seam -> pieces(seam).stream())
+        .collect(Collectors.toSet());
   }
 }
