@@ -42,7 +42,7 @@ class ClothByHandTest {
         Chromium chromium = Chromium.start()) {
       Table table = chromium.window(open.address());
       Page page = table.page();
-      page.locator("#jobs button", new Page.LocatorOptions().setHasText("Cloth")).click();
+      new Hands(page).job("Cloth");
       page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(120_000));
       press(page, "Arrange by hand");
       page.waitForSelector(".board-piece");
@@ -72,7 +72,7 @@ class ClothByHandTest {
       byKeys(page);
       press(page, "Keep this laying");
       page.waitForSelector(".cloth-row:has-text('kept by you')");
-      OpenFolder.await(() -> Files.exists(folder.resolve("layings.csv")));
+      OnDisk.await(() -> Files.exists(folder.resolve("layings.csv")));
       String kept = Files.readString(folder.resolve("layings.csv"));
       assertThat(kept).contains("view,fabric,nap,size").contains(",14,");
       press(page, "Lay it anew");
@@ -88,7 +88,7 @@ class ClothByHandTest {
         Chromium chromium = Chromium.start()) {
       Page page = chromium.page(open.address(), 820, 1180, false);
       page.waitForSelector(".cm-line");
-      page.locator("#jobs button", new Page.LocatorOptions().setHasText("Cloth")).click();
+      new Hands(page).job("Cloth");
       page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(240_000));
       press(page, "Arrange by hand");
       page.waitForSelector(".board-piece");
@@ -150,7 +150,7 @@ class ClothByHandTest {
     try (OpenFolder open = OpenFolder.example(folder, "marram-trousers");
         Chromium chromium = Chromium.start()) {
       Page page = chromium.window(open.address()).page();
-      page.locator("#jobs button", new Page.LocatorOptions().setHasText("Cloth")).click();
+      new Hands(page).job("Cloth");
       Page.WaitForSelectorOptions patient = new Page.WaitForSelectorOptions().setTimeout(240_000);
       page.waitForSelector(".watching .board-piece, .laying-figure", patient);
       page.waitForSelector(".further:not([disabled])", patient);
@@ -165,7 +165,7 @@ class ClothByHandTest {
           ".laying:has-text('shorter; kept in layings.csv'), .laying:has-text('Nothing shorter')",
           patient);
       boolean kept = page.locator(".laying").textContent().contains("kept in layings.csv");
-      OpenFolder.await(() -> kept == Files.exists(folder.resolve("layings.csv")));
+      OnDisk.await(() -> kept == Files.exists(folder.resolve("layings.csv")));
       assertThat(Files.exists(folder.resolve("layings.csv"))).isEqualTo(kept);
       assertThat(chosen.textContent().equals(length)).isEqualTo(!kept);
 

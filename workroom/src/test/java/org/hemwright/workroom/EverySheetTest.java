@@ -47,10 +47,6 @@ class EverySheetTest {
     open.close();
   }
 
-  private void job(String name) {
-    page.locator("#jobs button", new Page.LocatorOptions().setHasText(name)).click();
-  }
-
   private void press(String name) {
     page.locator(".sheet button", new Page.LocatorOptions().setHasText(name)).first().click();
   }
@@ -80,7 +76,7 @@ class EverySheetTest {
   }
 
   private void cloth() throws Exception {
-    job("Cloth");
+    new Hands(page).job("Cloth");
     page.waitForSelector(".watching .board-piece, .laying-figure img", PATIENT);
     axe.look("cloth-being-laid");
     page.waitForSelector(".laying-figure img", PATIENT);
@@ -108,7 +104,7 @@ class EverySheetTest {
   }
 
   private void paper() throws Exception {
-    job("Paper");
+    new Hands(page).job("Paper");
     page.waitForSelector(".paper-leaf.pieces img", PATIENT);
     page.waitForTimeout(1500);
     assertThat(page.locator(".sheet section:not(:has(.paper-leaf))").count()).isZero();
@@ -121,7 +117,7 @@ class EverySheetTest {
   }
 
   private void making() throws Exception {
-    job("Making");
+    new Hands(page).job("Making");
     page.waitForSelector(".step-card img", PATIENT);
     page.waitForSelector(".words-place .cm-line", PATIENT);
     page.waitForTimeout(500);
@@ -148,7 +144,7 @@ class EverySheetTest {
   }
 
   private void release() throws Exception {
-    job("Release");
+    new Hands(page).job("Release");
     page.waitForSelector(".release-acts", PATIENT);
     axe.look("release");
     page.locator(".release-acts > button").last().click();

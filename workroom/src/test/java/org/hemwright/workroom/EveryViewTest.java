@@ -46,8 +46,7 @@ class EveryViewTest {
             Page page = table.page();
             Axe axe = Axe.in(page, width, dark);
             for (Map.Entry<String, String> job : DRAWN.entrySet()) {
-              page.locator("#jobs button", new Page.LocatorOptions().setHasText(job.getKey()))
-                  .click();
+              new Hands(page).job(job.getKey());
               page.waitForSelector(job.getValue());
               page.waitForTimeout(300);
               axe.look(job.getKey().toLowerCase(java.util.Locale.ROOT));
@@ -55,7 +54,7 @@ class EveryViewTest {
             page.locator("#moments").click();
             page.waitForTimeout(400);
             axe.look("moments");
-            page.locator("#jobs button", new Page.LocatorOptions().setHasText("Draft")).click();
+            new Hands(page).job("Draft");
             table.choose("Sleeve");
             page.waitForTimeout(300);
             axe.look("piece");

@@ -2,12 +2,9 @@ package org.hemwright.workroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.FileChooser;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
-import java.io.InputStream;
-import java.net.URI;
+import com.microsoft.playwright.options.ColorScheme;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,9 +41,10 @@ class FirstHourTest {
   private Page page;
 
   @SuppressWarnings("NullAway.Init")
-  private String axe;
+  private Hands hands;
 
-  private final Path pictures = Path.of("target/views");
+  @SuppressWarnings("NullAway.Init")
+  private Axe day;
 
   /**
    * As she has it in a spreadsheet: a title, a merged heading, sizes across, a blank column, inches
@@ -63,58 +61,29 @@ class FirstHourTest {
       Elbow\t9\t9 1/2\t10\t\t10 1/2\t11\t12\t13
       """;
 
-  private void press(String name) {
-    page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true))
-        .first()
-        .click();
-  }
-
-  private void job(String name) {
-    page.locator("#jobs button", new Page.LocatorOptions().setHasText(name)).click();
-  }
-
-  private void look(String view) {
-    page.screenshot(
-        new Page.ScreenshotOptions().setPath(pictures.resolve("hour-" + view + ".png")));
+  private void look(String view) throws Exception {
+    day.picture("hour-" + view);
   }
 
   private Path folder() {
     return place.resolve("tide-trousers");
   }
 
-  private String fileOnce(String name, String words) throws Exception {
-    Path file = folder().resolve(name);
-    OpenFolder.await(
-        () -> {
-          try {
-            return Files.readString(file).contains(words);
-          } catch (Exception between) {
-            return false;
-          }
-        });
-    assertThat(Files.readString(file)).contains(words);
-    return Files.readString(file);
+  private OnDisk file(String name) {
+    return new OnDisk(folder().resolve(name));
   }
 
   @Test
   void fromNothingToOnePrintedSize() throws Exception {
-    Files.createDirectories(pictures);
     Path drawing = Files.writeString(place.resolve("My front.svg"), drawing());
     List<String> log = new CopyOnWriteArrayList<>();
-    try (InputStream script = FirstHourTest.class.getResourceAsStream("/axe.min.js");
-        BrowserDoor.Opened opened =
+    try (BrowserDoor.Opened opened =
             new Workroom(Remembered.in(place.resolve("remembered")), place)
                 .open(Optional.empty(), 0, log::add);
         Chromium chromium = Chromium.start()) {
-      assertThat(script).isNotNull();
-      axe = new String(script.readAllBytes(), StandardCharsets.UTF_8);
       page = chromium.page(opened.address(), 1280, 800, false);
       page.setDefaultTimeout(25_000);
-      page.context()
-          .grantPermissions(
-              List.of("clipboard-read", "clipboard-write"),
-              new BrowserContext.GrantPermissionsOptions()
-                  .setOrigin("http://" + URI.create(opened.address()).getAuthority()));
+      hands = new Hands(page);
       begin();
       chart();
       trace(drawing);
@@ -126,7 +95,7 @@ class FirstHourTest {
     assertThat(log).isEmpty();
   }
 
-  private void begin() {
+  private void begin() throws Exception {
     page.waitForSelector(".start-cards");
     page.locator(".start-card", new Page.LocatorOptions().setHasText("front and back apart"))
         .first()
@@ -135,18 +104,17 @@ class FirstHourTest {
     page.keyboard().type("Tide trousers");
     page.keyboard().press("Enter");
     page.waitForSelector(".guide");
-    press("Not now");
+    hands.press("Not now");
     page.waitForSelector(".cm-line");
-    page.evaluate(axe);
+    day = Axe.in(page, 1280, false);
   }
 
   private void chart() throws Exception {
-    job("Bodies");
-    press("Bring in a chart…");
+    hands.job("Bodies");
+    hands.press("Bring in a chart…");
     look("chart-open");
-    page.evaluate("text => navigator.clipboard.writeText(text)", CHART);
     page.getByLabel("Paste your chart here").click();
-    page.keyboard().press("Control+v");
+    hands.paste(CHART);
     page.waitForSelector(".bring-columns");
     assertThat(page.locator(".bring-columns tbody tr").count()).isEqualTo(4);
     assertThat(page.locator(".bring-columns").textContent())
@@ -163,21 +131,20 @@ class FirstHourTest {
     page.getByLabel("Base size").focus();
     page.keyboard().type("M");
     page.waitForSelector(".ledger-page:has-text('without a problem')");
-    look("chart");
     stray("chart");
-    press("It is so: take this chart");
-    String csv = fileOnce("sizes.csv", "2X,38,47.5,11.625");
+    hands.press("It is so: take this chart");
+    String csv = file("sizes.csv").once("2X,38,47.5,11.625");
     assertThat(csv)
         .contains("# inside_leg is an estimate from", "Measure before you rely on it.")
         .contains("size,waist (in),hip (in),body rise (in),inside leg (in)")
         .doesNotContain("lbow");
-    assertThat(fileOnce("pattern.hem", "base M")).contains("groups XS to L, M to \"3X\"");
+    assertThat(file("pattern.hem").once("base M")).contains("groups XS to L, M to \"3X\"");
     page.waitForSelector("input[value='2X']");
     look("chart-taken");
   }
 
   private void trace(Path drawing) throws Exception {
-    job("Bring in");
+    hands.job("Bring in");
     page.waitForSelector(".file-label");
     look("open");
     FileChooser chooser = page.waitForFileChooser(() -> page.locator(".file-label").click());
@@ -206,7 +173,6 @@ class FirstHourTest {
     page.waitForSelector(".bring-picture .edge-name:has-text('outseam')");
     page.waitForSelector(".bring-lines:has-text('grade outseam at end')");
     page.waitForTimeout(500);
-    look("trace");
     stray("trace");
     assertThat(page.locator(".bring-lines").first().textContent())
         .contains(
@@ -223,8 +189,8 @@ class FirstHourTest {
         .doesNotContain("notch hem");
     assertThat(Files.readString(folder().resolve("pattern.hem"))).doesNotContain("traced");
     assertThat(folder().resolve("traced")).doesNotExist();
-    press("It is so: write the piece");
-    fileOnce("pattern.hem", "piece front traced \"traced/My front.svg\"");
+    hands.press("It is so: write the piece");
+    file("pattern.hem").once("piece front traced \"traced/My front.svg\"");
     assertThat(Files.readAllBytes(folder().resolve("traced/My front.svg")))
         .isEqualTo(Files.readAllBytes(drawing));
     // The piece is as it was drawn, to the hundredth of a millimetre.
@@ -253,25 +219,16 @@ class FirstHourTest {
     page.keyboard().press("Control+a");
     page.keyboard().type("1/4 hip");
     page.waitForSelector(".bring-lines:has-text('right 1/4 of the hip step')");
-    look("grade");
     stray("grade");
     assertThat(Files.readString(folder().resolve("pattern.hem"))).isEqualTo(before);
-    press("Write the steps");
-    fileOnce("pattern.hem", "right 1/4 of the hip step");
-    press("Undo");
-    OpenFolder.await(
-        () -> {
-          try {
-            return Files.readString(folder().resolve("pattern.hem")).equals(before);
-          } catch (Exception between) {
-            return false;
-          }
-        });
-    assertThat(Files.readString(folder().resolve("pattern.hem"))).isEqualTo(before);
+    hands.press("Write the steps");
+    file("pattern.hem").once("right 1/4 of the hip step");
+    hands.press("Undo");
+    assertThat(file("pattern.hem").once(before::equals)).isEqualTo(before);
   }
 
   private void check() throws Exception {
-    job("Proof");
+    hands.job("Proof");
     page.waitForTimeout(3000);
     look("proof");
     SizeRun run = run();
@@ -283,12 +240,12 @@ class FirstHourTest {
   }
 
   private void print() throws Exception {
-    job("Paper");
+    hands.job("Paper");
     page.waitForSelector(".paper-leaf img");
     page.getByLabel("A4", new Page.GetByLabelOptions().setExact(true)).click();
     page.getByLabel("Size M alone", new Page.GetByLabelOptions().setExact(true)).click();
     page.waitForSelector(".paper-leaf img");
-    press("Make these files");
+    hands.press("Make these files");
     page.waitForSelector(".made li", new Page.WaitForSelectorOptions().setTimeout(90_000));
     look("paper");
     assertThat(page.locator(".made").textContent()).contains(".pdf");
@@ -303,35 +260,15 @@ class FirstHourTest {
   }
 
   /** Nothing stands in anybody's way, by day in a wide window and by night in a narrow one. */
-  private void stray(String view) {
-    axe(view);
+  private void stray(String view) throws Exception {
+    day.look("hour-" + view);
     page.setViewportSize(820, 1180);
-    page.emulateMedia(
-        new Page.EmulateMediaOptions()
-            .setColorScheme(com.microsoft.playwright.options.ColorScheme.DARK));
+    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
     page.waitForTimeout(400);
-    look(view + "-night");
-    axe(view + " by night");
+    new Axe(page, 820, true).look("hour-" + view);
     page.setViewportSize(1280, 800);
-    page.emulateMedia(
-        new Page.EmulateMediaOptions()
-            .setColorScheme(com.microsoft.playwright.options.ColorScheme.LIGHT));
+    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
     page.waitForTimeout(200);
-  }
-
-  private void axe(String view) {
-    List<?> found =
-        (List<?>)
-            page.evaluate(
-                """
-                async () => {
-                  const found = await axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a',
-                    'wcag21aa', 'wcag22aa', 'best-practice'] });
-                  return found.violations.map((v) => v.id + ': ' + v.nodes.map((n) =>
-                    n.html.slice(0, 200) + ' ' + n.failureSummary).slice(0, 3).join(' | '));
-                }
-                """);
-    assertThat(found).as(view).isEmpty();
   }
 
   private SizeRun run() {

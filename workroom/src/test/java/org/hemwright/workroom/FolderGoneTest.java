@@ -3,7 +3,6 @@ package org.hemwright.workroom;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -52,7 +51,7 @@ class FolderGoneTest {
       String before = open.document();
       Files.delete(file);
       page.waitForSelector("#notice:has-text('pattern.hem is not in the folder any more')");
-      press(page, "Put it back");
+      new Hands(page).press("Put it back");
       page.waitForSelector("#notice", hidden());
       assertThat(open.document()).isEqualTo(before);
 
@@ -80,10 +79,5 @@ class FolderGoneTest {
 
   private static Page.WaitForSelectorOptions hidden() {
     return new Page.WaitForSelectorOptions().setState(WaitForSelectorState.HIDDEN);
-  }
-
-  private static void press(Page page, String name) {
-    page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true))
-        .click();
   }
 }

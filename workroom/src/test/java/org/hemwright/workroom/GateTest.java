@@ -243,7 +243,7 @@ class GateTest {
 
     String answer(int id) throws InterruptedException {
       String mark = "\"answer\":" + id;
-      OpenFolder.await(() -> heads.stream().anyMatch(head -> head.contains(mark)));
+      OnDisk.await(() -> heads.stream().anyMatch(head -> head.contains(mark)));
       return heads.stream().filter(head -> head.contains(mark)).findFirst().orElse("");
     }
   }
@@ -303,7 +303,7 @@ class GateTest {
     } catch (java.util.concurrent.ExecutionException cut) {
       assertThat(cut).hasCauseInstanceOf(IOException.class);
     }
-    OpenFolder.await(() -> large.closed != 0 || line.isInputClosed());
+    OnDisk.await(() -> large.closed != 0 || line.isInputClosed());
     assertThat(large.closed == 1009 || line.isInputClosed()).isTrue();
     Caller next = new Caller();
     WebSocket other = call(next);

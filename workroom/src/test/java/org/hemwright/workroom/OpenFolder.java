@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import org.hemwright.workbench.BrowserDoor;
 import org.hemwright.workbench.folder.FolderFile;
 import org.hemwright.workbench.folder.PackedFolder;
@@ -68,22 +68,8 @@ final class OpenFolder implements AutoCloseable {
   }
 
   /** Waits until the document on the disk is as wanted, at most twenty seconds. */
-  String documentOnce(java.util.function.Predicate<String> wanted) throws Exception {
-    await(
-        () -> {
-          try {
-            return wanted.test(document());
-          } catch (IOException between) {
-            return false;
-          }
-        });
-    return document();
-  }
-
-  static void await(BooleanSupplier wanted) throws InterruptedException {
-    for (int i = 0; i < 1000 && !wanted.getAsBoolean(); i++) {
-      Thread.sleep(20);
-    }
+  String documentOnce(Predicate<String> wanted) throws Exception {
+    return new OnDisk(folder.resolve("pattern.hem")).once(wanted);
   }
 
   @Override

@@ -23,7 +23,7 @@ class PaperInBrowserTest {
         Chromium chromium = Chromium.start()) {
       Table table = chromium.window(open.address());
       Page page = table.page();
-      page.locator("#jobs button", new Page.LocatorOptions().setHasText("Paper")).click();
+      new Hands(page).job("Paper");
       page.waitForSelector(".paper-leaf img");
       int either = page.locator(".paper-leaf").count();
       page.getByLabel("A4", new Page.GetByLabelOptions().setExact(true)).check();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.FileChooser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -14,8 +13,6 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -34,21 +31,22 @@ class PhotographPageTest {
   @TempDir Path folder;
   @TempDir Path elsewhere;
 
-  private final Path pictures = Path.of("target/views");
-
   @SuppressWarnings("NullAway.Init")
   private Page page;
 
+  @SuppressWarnings("NullAway.Init")
+  private Hands hands;
+
   @Test
   void aPaperPieceIsCorrectedOnItsPictureAndBecomesADrawing() throws Exception {
-    Files.createDirectories(pictures);
     Path photograph = photograph(true);
     try (OpenFolder open = OpenFolder.example(folder, "eddy-skirt");
         Chromium chromium = Chromium.start()) {
       page = chromium.page(open.address(), 1280, 800, false);
       page.setDefaultTimeout(25_000);
       toPhotographs();
-      look("open");
+      Axe axe = Axe.in(page, 1280, false);
+      axe.picture("photograph-open");
       choose(photograph);
       page.waitForSelector(".photo-joint");
       assertThat(page.locator(".photo-joint").count()).isEqualTo(5);
@@ -59,26 +57,25 @@ class PhotographPageTest {
       drag(joint, 30, 12);
       BoundingBox after = page.locator(".photo-joint").nth(1).boundingBox();
       assertThat(after.x - before.x).isBetween(28.0, 32.0);
-      press("Take the last change back");
+      hands.press("Take the last change back");
       assertThat(page.locator(".photo-joint").nth(1).boundingBox().x)
           .isBetween(before.x - 1, before.x + 1);
 
-      press("Mark a notch");
+      hands.press("Mark a notch");
       BoundingBox from = page.locator(".photo-joint").nth(0).boundingBox();
       BoundingBox to = page.locator(".photo-joint").nth(4).boundingBox();
       page.mouse().click((from.x + to.x) / 2 + 6, (from.y + to.y) / 2 + 6);
       page.waitForSelector(".photo-notch", attached());
-      press("Draw the grain");
+      hands.press("Draw the grain");
       BoundingBox picture = page.locator(".bring-picture").boundingBox();
       page.mouse().click(picture.x + picture.width / 2, picture.y + picture.height * 0.7);
       page.mouse().click(picture.x + picture.width / 2, picture.y + picture.height * 0.4);
       page.waitForSelector(".photo-grain", attached());
       page.locator(".photo-joint").nth(2).focus();
       page.keyboard().press("Shift+ArrowRight");
-      look("correct");
-      strayFree("correct");
+      axe.look("photograph-correct");
 
-      press("It is so: say what its edges are");
+      hands.press("It is so: say what its edges are");
       page.waitForSelector(".bring-parts select");
       assertThat(page.locator(".sheet").textContent())
           .contains("Drawing: My panel.svg", "The drawing says how large it is.");
@@ -86,8 +83,8 @@ class PhotographPageTest {
       assertThat(page.locator("[data-part='notches']").inputValue()).isEqualTo("notches");
       assertThat(page.locator("[data-part='grain']").inputValue()).isEqualTo("grain");
       page.waitForSelector(".bring-lines:has-text('outline traced')");
-      look("drawing");
-      press("It is so: write the piece");
+      axe.picture("photograph-drawing");
+      hands.press("It is so: write the piece");
       String document = open.documentOnce(text -> text.contains("traced/My panel.svg"));
       assertThat(document)
           .contains(
@@ -110,18 +107,17 @@ class PhotographPageTest {
 
   @Test
   void theCardIsPointedAtByKeysWhereItIsNotFound() throws Exception {
-    Files.createDirectories(pictures);
     try (OpenFolder open = OpenFolder.example(folder, "eddy-skirt");
         Chromium chromium = Chromium.start()) {
       page = chromium.page(open.address(), 820, 1180, true);
       page.setDefaultTimeout(25_000);
       toPhotographs();
+      Axe axe = Axe.in(page, 820, true);
       choose(photograph(false));
       page.waitForSelector(".photo-cross", attached());
       assertThat(page.locator(".sheet").textContent())
           .contains("The reference card is not seen in the picture", "lower left corner");
-      look("pointing");
-      strayFree("pointing");
+      axe.look("photograph-pointing");
       page.getByLabel("What tells how large things are")
           .selectOption("two marks of a ruler (a scan)");
       page.getByLabel("Between the two marks it is").fill("hand");
@@ -131,10 +127,10 @@ class PhotographPageTest {
         page.keyboard().press("ArrowRight");
       }
       page.keyboard().press("Enter");
-      press("Straighten the picture");
+      hands.press("Straighten the picture");
       page.waitForSelector(".grid-problem.fail:has-text('30 cm or 12 in')");
       page.getByLabel("Between the two marks it is").fill("80 mm");
-      press("Straighten the picture");
+      hands.press("Straighten the picture");
       page.waitForSelector(".photo-joint");
       assertThat(page.locator(".photo-joint").count()).isEqualTo(5);
       assertThat(chromium.complaints()).isEmpty();
@@ -147,21 +143,16 @@ class PhotographPageTest {
   }
 
   private void toPhotographs() {
+    hands = new Hands(page);
     page.waitForSelector(".cm-line");
-    page.locator("#jobs button", new Page.LocatorOptions().setHasText("Bring in")).click();
-    press("A paper piece, photographed");
+    hands.job("Bring in");
+    hands.press("A paper piece, photographed");
     page.waitForSelector(".file-label");
   }
 
   private void choose(Path file) {
     FileChooser chooser = page.waitForFileChooser(() -> page.locator(".file-label").click());
     chooser.setFiles(file);
-  }
-
-  private void press(String name) {
-    page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true))
-        .first()
-        .click();
   }
 
   private void drag(Locator what, double dx, double dy) {
@@ -171,28 +162,6 @@ class PhotographPageTest {
     page.mouse().move(box.x + box.width / 2 + dx / 2, box.y + box.height / 2 + dy / 2);
     page.mouse().move(box.x + box.width / 2 + dx, box.y + box.height / 2 + dy);
     page.mouse().up();
-  }
-
-  private void look(String view) {
-    page.screenshot(
-        new Page.ScreenshotOptions().setPath(pictures.resolve("photograph-" + view + ".png")));
-  }
-
-  private void strayFree(String view) throws IOException {
-    try (InputStream script = PhotographPageTest.class.getResourceAsStream("/axe.min.js")) {
-      assertThat(script).isNotNull();
-      page.evaluate(new String(script.readAllBytes(), StandardCharsets.UTF_8));
-    }
-    Object found =
-        page.evaluate(
-            """
-            async () => {
-              const found = await axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a',
-                  'wcag21aa', 'best-practice'] });
-              return found.violations.map((each) => `${each.id}: ${each.nodes[0].html}`);
-            }
-            """);
-    assertThat((List<?>) found).as(view).isEmpty();
   }
 
   /**

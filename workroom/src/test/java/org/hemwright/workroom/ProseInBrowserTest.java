@@ -19,18 +19,8 @@ class ProseInBrowserTest {
 
   @TempDir Path folder;
 
-  private String words() {
-    try {
-      return Files.readString(folder.resolve("booklet.md"));
-    } catch (java.io.IOException between) {
-      return "";
-    }
-  }
-
-  private String wordsOnce(String wanted) throws Exception {
-    OpenFolder.await(() -> words().contains(wanted));
-    assertThat(words()).contains(wanted);
-    return words();
+  private OnDisk words() {
+    return new OnDisk(folder.resolve("booklet.md"));
   }
 
   @Test
@@ -38,8 +28,8 @@ class ProseInBrowserTest {
     try (OpenFolder open = OpenFolder.example(folder, "inlet-tee");
         Chromium chromium = Chromium.start()) {
       Page page = chromium.window(open.address()).page();
-      String before = words();
-      page.locator("#jobs button", new Page.LocatorOptions().setHasText("Making")).click();
+      String before = words().text();
+      new Hands(page).job("Making");
       Page.WaitForSelectorOptions patient = new Page.WaitForSelectorOptions().setTimeout(120_000);
       page.waitForSelector(".step-card img", patient);
       Locator card = page.locator(STEP);
@@ -54,7 +44,7 @@ class ProseInBrowserTest {
       page.waitForTimeout(400);
       page.keyboard().press("Enter");
       page.keyboard().type(" from the edge.");
-      wordsOnce("Use a ball-point needle, {number band_width} from the edge.");
+      words().once("Use a ball-point needle, {number band_width} from the edge.");
       page.waitForFunction(
           "at => document.querySelector(at).textContent.includes('needle, 2')", STEP);
 
@@ -70,25 +60,25 @@ class ProseInBrowserTest {
       page.keyboard().type("{number band_widt}");
       page.locator(".words-amiss button", new Page.LocatorOptions().setHasText("Mend it so"))
           .click();
-      wordsOnce("\n\n{number band_width}\n");
+      words().once("\n\n{number band_width}\n");
       page.waitForFunction("() => !document.querySelector('.words-amiss')");
 
       // Another program adds a line elsewhere: both stand.
       Path file = folder.resolve("booklet.md");
       Files.writeString(
-          file, words().replace("do not hang it to dry", "do not hang it out in the rain"));
+          file, words().text().replace("do not hang it to dry", "do not hang it out in the rain"));
       page.waitForFunction(
           "() => document.querySelector('.words-place .cm-content').textContent.includes('rain')");
       page.locator(".words-place .cm-content").focus();
       page.keyboard().type(" Slowly.");
-      assertThat(wordsOnce("Slowly.")).contains("in the rain", "ball-point needle");
+      assertThat(words().once("Slowly.")).contains("in the rain", "ball-point needle");
 
       // All of it can be had back.
-      for (int i = 0; i < 40 && !words().equals(before); i++) {
+      for (int i = 0; i < 40 && !words().text().equals(before); i++) {
         page.locator("#undo").click();
         page.waitForTimeout(450);
       }
-      assertThat(words()).isEqualTo(before);
+      assertThat(words().text()).isEqualTo(before);
       assertThat(chromium.complaints()).isEmpty();
     }
     assertThat(folder.resolve("pattern.hem")).hasSameTextualContentAs(example("pattern.hem"));
@@ -105,7 +95,7 @@ class ProseInBrowserTest {
     try (OpenFolder open = OpenFolder.example(folder, "inlet-tee");
         Chromium chromium = Chromium.start()) {
       Page page = chromium.window(open.address()).page();
-      page.locator("#jobs button", new Page.LocatorOptions().setHasText("Making")).click();
+      new Hands(page).job("Making");
       page.waitForSelector(".step-card img", new Page.WaitForSelectorOptions().setTimeout(120_000));
       FileChooser chooser =
           page.waitForFileChooser(

@@ -45,12 +45,14 @@ class RenameTest {
       page.locator(".renaming .chief").click();
       String after = open.documentOnce(text -> text.contains("piece saddle \"Yoke\""));
       assertThat(after).contains("saddle.outer.neck", "Roll fronts and back up to the yoke");
-      OpenFolder.await(() -> contains(samples, "saddle.neck") && contains(booklet, "a saddle and"));
+      new OnDisk(samples).once("saddle.neck");
+      new OnDisk(booklet).once("a saddle and");
       assertThat(samples).hasContent(sampled.replace("yoke.neck", "saddle.neck"));
       assertThat(booklet).hasContent(prose.replace("a yoke and a breast", "a saddle and a breast"));
       page.locator("#undo").click();
       assertThat(open.documentOnce(before::equals)).isEqualTo(before);
-      OpenFolder.await(() -> contains(samples, "yoke.neck") && contains(booklet, "a yoke and"));
+      new OnDisk(samples).once("yoke.neck");
+      new OnDisk(booklet).once("a yoke and");
       assertThat(samples).hasContent(sampled);
       assertThat(booklet).hasContent(prose);
 
@@ -65,18 +67,10 @@ class RenameTest {
       page.waitForSelector(".renaming-lines:has-text('## sew_pocket_round: Sew the pocket on')");
       page.keyboard().press("Enter");
       open.documentOnce(text -> text.contains("seam pocket_round"));
-      OpenFolder.await(() -> contains(booklet, "## sew_pocket_round: Sew the pocket on"));
+      new OnDisk(booklet).once("## sew_pocket_round: Sew the pocket on");
       assertThat(booklet).hasContent(prose.replace("sew_pocket_edges", "sew_pocket_round"));
       page.waitForSelector(".ledger-page h2:has-text('pocket round')");
       assertThat(chromium.complaints()).isEmpty();
-    }
-  }
-
-  private static boolean contains(Path file, String words) {
-    try {
-      return Files.readString(file).contains(words);
-    } catch (java.io.IOException between) {
-      return false;
     }
   }
 }

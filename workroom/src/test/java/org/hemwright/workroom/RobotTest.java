@@ -70,20 +70,13 @@ class RobotTest {
     Page page = table.page();
     page.keyboard().press("Escape");
     page.keyboard().press("Escape");
-    page.locator("#jobs button", new Page.LocatorOptions().setHasText("Draft")).click();
+    new Hands(page).job("Draft");
     page.waitForTimeout(300);
-    OpenFolder.await(
-        () -> {
-          try {
-            return open.document().equals(table.text());
-          } catch (java.io.IOException between) {
-            return false;
-          }
-        });
-    assertThat(open.document()).as("after " + did).isEqualTo(table.text());
+    String written = open.documentOnce(text -> text.equals(table.text()));
+    assertThat(written).as("after " + did).isEqualTo(table.text());
     Table fresh = chromium.window(open.address());
     List<?> there = (List<?>) fresh.page().evaluate(DRAWN);
-    OpenFolder.await(() -> there.equals(page.evaluate(DRAWN)));
+    OnDisk.await(() -> there.equals(page.evaluate(DRAWN)));
     assertThat(page.evaluate(DRAWN)).as("after " + did).isEqualTo(there);
     fresh.page().close();
     assertThat(chromium.complaints()).as("after " + did).isEmpty();
@@ -158,7 +151,7 @@ class RobotTest {
     Locator jobs = page.locator("#jobs button");
     jobs.nth(random.nextInt(jobs.count())).click();
     page.waitForTimeout(100);
-    page.locator("#jobs button", new Page.LocatorOptions().setHasText("Draft")).click();
+    new Hands(page).job("Draft");
   }
 
   private static void add(Page page, Random random, double x, double y) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -98,21 +97,12 @@ class SheetsByKeysTest {
       assertThat((Boolean) page.evaluate("() => !document.activeElement.closest('.words-place')"))
           .as("Tab leaves the words")
           .isTrue();
-      OpenFolder.await(() -> words().contains("Hang it to dry."));
-      assertThat(words()).contains("Hang it to dry.");
+      new OnDisk(folder.resolve("booklet.md")).once("Hang it to dry.");
 
       job(placeOf("Release"));
       tabTo("#freeze");
       tabTo(".release-acts > button:last-child");
       assertThat(chromium.complaints()).isEmpty();
-    }
-  }
-
-  private String words() {
-    try {
-      return Files.readString(folder.resolve("booklet.md"));
-    } catch (java.io.IOException between) {
-      return "";
     }
   }
 }

@@ -3,7 +3,6 @@ package org.hemwright.workroom;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,11 +27,6 @@ class StartTest {
     return new Workroom(remembered, place).open(Optional.empty(), 0, log::add);
   }
 
-  private static void press(Page page, String name) {
-    page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true))
-        .click();
-  }
-
   @Test
   void anExampleIsCopiedShownRoundAndFoundAgain() throws Exception {
     try (BrowserDoor.Opened opened = open();
@@ -54,7 +48,7 @@ class StartTest {
       while (page.locator(".guide").count() > 0) {
         page.locator(".guide .chief").click();
       }
-      press(page, "Other patterns");
+      new Hands(page).press("Other patterns");
       page.waitForSelector(".start-folder");
       assertThat(page.locator(".start-folder").textContent())
           .contains("Inlet tee", place.resolve("inlet-tee").toString());
@@ -62,7 +56,7 @@ class StartTest {
       page.waitForSelector(".tape-slide span");
       page.waitForTimeout(300);
       assertThat(page.locator(".guide").count()).isZero();
-      press(page, "Show me round");
+      new Hands(page).press("Show me round");
       page.keyboard().press("Escape");
       assertThat(page.locator(".guide").count()).isZero();
       assertThat(chromium.complaints()).isEmpty();
@@ -78,15 +72,15 @@ class StartTest {
       Page page = chromium.page(opened.address(), 1280, 800, false);
       page.waitForSelector(".start-cards");
       page.getByLabel("A pattern that lies elsewhere").fill("nowhere");
-      press(page, "Open it");
+      new Hands(page).press("Open it");
       page.waitForSelector(".refusal:not(:empty)");
       assertThat(page.locator(".refusal").textContent())
           .contains("There is no pattern at " + place.resolve("nowhere"));
-      press(page, "Begin");
+      new Hands(page).press("Begin");
       assertThat(page.locator(".refusal").textContent()).isEqualTo("Choose a block first.");
       page.locator("input[value='knit-tee']").check();
       page.getByLabel("What is it called?").fill("My tee");
-      press(page, "Begin");
+      new Hands(page).press("Begin");
       page.waitForSelector(".refusal:has-text('is there already')");
       assertThat(place.resolve("my-tee")).isEmptyDirectory();
       page.getByLabel("What is it called?").fill("<b>My</b> \"tee\"");

@@ -97,17 +97,17 @@ class WalkTest {
       page.locator("#underlay").focus();
       page.waitForSelector("#underlay optgroup >> nth=1", ATTACHED);
       page.locator("#underlay").selectOption("moment 0");
-      OpenFolder.await(() -> brass(page) > bare + 200);
+      OnDisk.await(() -> brass(page) > bare + 200);
       assertThat(brass(page))
           .as("pixels of brass, where the cut lines lay")
           .isGreaterThan(bare + 200);
       page.screenshot(
           new Page.ScreenshotOptions().setPath(pictures.resolve("laid-on-1280-day.png")));
       page.locator("#underlay").selectOption("size 1");
-      OpenFolder.await(() -> brass(page) > bare + 200);
+      OnDisk.await(() -> brass(page) > bare + 200);
       assertThat(brass(page)).isGreaterThan(bare + 200);
       page.locator("#underlay").selectOption("");
-      OpenFolder.await(() -> brass(page) <= bare);
+      OnDisk.await(() -> brass(page) <= bare);
       assertThat(brass(page)).isLessThanOrEqualTo(bare);
       assertThat(chromium.complaints()).isEmpty();
     }

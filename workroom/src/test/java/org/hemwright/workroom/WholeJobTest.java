@@ -2,11 +2,8 @@ package org.hemwright.workroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
-import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -53,15 +50,8 @@ class WholeJobTest {
   @SuppressWarnings("NullAway.Init")
   private Page page;
 
-  private void press(String name) {
-    page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true))
-        .first()
-        .click();
-  }
-
-  private void job(String name) {
-    page.locator("#jobs button", new Page.LocatorOptions().setHasText(name)).click();
-  }
+  @SuppressWarnings("NullAway.Init")
+  private Hands hands;
 
   /** Finds words in the document by the editor's search, and puts the caret behind them. */
   private void caretBehind(String words) {
@@ -74,21 +64,8 @@ class WholeJobTest {
     page.keyboard().press("ArrowRight");
   }
 
-  private String document() throws Exception {
-    return Files.readString(place.resolve("dune-bottoms/pattern.hem"));
-  }
-
-  private String documentOnce(String words) throws Exception {
-    OpenFolder.await(
-        () -> {
-          try {
-            return document().contains(words);
-          } catch (Exception between) {
-            return false;
-          }
-        });
-    assertThat(document()).contains(words);
-    return document();
+  private OnDisk file(String name) {
+    return new OnDisk(place.resolve("dune-bottoms").resolve(name));
   }
 
   @Test
@@ -99,10 +76,7 @@ class WholeJobTest {
                 .open(Optional.empty(), 0, log::add);
         Chromium chromium = Chromium.start()) {
       page = chromium.page(opened.address(), 1280, 800, false);
-      page.context()
-          .grantPermissions(
-              List.of("clipboard-read", "clipboard-write"),
-              new BrowserContext.GrantPermissionsOptions().setOrigin("http://" + host(opened)));
+      hands = new Hands(page);
       begin();
       numbers();
       sizes();
@@ -117,10 +91,6 @@ class WholeJobTest {
     assertThat(log).isEmpty();
   }
 
-  private static String host(BrowserDoor.Opened opened) {
-    return URI.create(opened.address()).getAuthority();
-  }
-
   private void begin() throws Exception {
     page.waitForSelector(".start-cards");
     page.locator(".start-card", new Page.LocatorOptions().setHasText("the leg one piece"))
@@ -130,7 +100,7 @@ class WholeJobTest {
     page.keyboard().type("Dune bottoms");
     page.keyboard().press("Enter");
     page.waitForSelector(".guide");
-    press("Not now");
+    hands.press("Not now");
     page.waitForSelector(".cm-line");
     assertThat(page.locator("#title").textContent()).isEqualTo("Dune bottoms");
   }
@@ -143,89 +113,72 @@ class WholeJobTest {
       page.keyboard().press("ArrowRight");
     }
     page.keyboard().press("Tab");
-    OpenFolder.await(
-        () -> {
-          try {
-            return !document().contains("dial hip_ease      = 4 cm ");
-          } catch (Exception between) {
-            return false;
-          }
-        });
-    assertThat(document()).containsPattern("dial hip_ease +=  ?4\\.\\d+ cm ");
+    assertThat(file("pattern.hem").once(text -> !text.contains("dial hip_ease      = 4 cm ")))
+        .containsPattern("dial hip_ease +=  ?4\\.\\d+ cm ");
     caretBehind("by \"Your name");
     for (int i = 0; i < "Your name".length(); i++) {
       page.keyboard().press("Backspace");
     }
     page.keyboard().type("Tern Cove Patterns");
-    documentOnce("by \"Tern Cove Patterns\"");
+    file("pattern.hem").once("by \"Tern Cove Patterns\"");
   }
 
   private void sizes() throws Exception {
-    job("Bodies");
+    hands.job("Bodies");
     page.getByLabel("waist (cm), 6", new Page.GetByLabelOptions().setExact(true)).click();
-    page.evaluate("text => navigator.clipboard.writeText(text)", CHART);
-    page.keyboard().press("Control+v");
-    Path chart = place.resolve("dune-bottoms/sizes.csv");
-    OpenFolder.await(
-        () -> {
-          try {
-            return Files.readString(chart).contains("22,103.2,124.8,30.15,78.7");
-          } catch (Exception between) {
-            return false;
-          }
-        });
-    assertThat(Files.readString(chart)).contains("6,66,90,26.2,78\n", "22,103.2,124.8,30.15,78.7");
+    hands.paste(CHART);
+    assertThat(file("sizes.csv").once("22,103.2,124.8,30.15,78.7")).contains("6,66,90,26.2,78\n");
   }
 
   private void aSlip() throws Exception {
-    job("Draft");
+    hands.job("Draft");
     caretBehind("dial hem_width     = 36");
     page.keyboard().type(",5");
-    documentOnce("dial hem_width     = 36,5 cm");
+    file("pattern.hem").once("dial hem_width     = 36,5 cm");
     page.waitForSelector(".told-fail");
     page.locator(".told-fail").first().hover();
     page.waitForSelector(".tip-problem button");
-    press("Mend it so");
-    documentOnce("dial hem_width     = 36.5 cm");
+    hands.press("Mend it so");
+    file("pattern.hem").once("dial hem_width     = 36.5 cm");
   }
 
   private void aFinding() throws Exception {
     caretBehind("notch front_inseam at 5");
     page.keyboard().press("Backspace");
     page.keyboard().type("4");
-    documentOnce("notch front_inseam at 40%");
-    job("Proof");
+    file("pattern.hem").once("notch front_inseam at 40%");
+    hands.job("Proof");
     page.waitForSelector(".finding.warn");
     page.locator(".finding-head").first().click();
     page.getByLabel("Or leave it as it is, because").click();
     page.keyboard().type("Only a mark for the knee patch");
-    press("Accept");
-    documentOnce("because \"Only a mark for the knee patch\"");
+    hands.press("Accept");
+    file("pattern.hem").once("because \"Only a mark for the knee patch\"");
     page.waitForSelector(".finding.accepted");
   }
 
   private void cloth() {
-    job("Cloth");
+    hands.job("Cloth");
     page.waitForSelector(".laying-figure");
     assertThat(page.locator(".cloth-rows").first().textContent()).contains("150 cm");
   }
 
   private void paper() {
-    job("Paper");
+    hands.job("Paper");
     page.getByLabel("A4", new Page.GetByLabelOptions().setExact(true)).click();
     page.waitForSelector(".sheet h2:text-matches('for A4$')");
     page.waitForSelector(".paper-leaf img");
   }
 
   private void booklet() {
-    job("Making");
+    hands.job("Making");
     page.waitForSelector(".step-card img");
     assertThat(page.locator(".step-card").count()).isGreaterThan(5);
   }
 
   private void publish() throws Exception {
-    job("Release");
-    press("Publish");
+    hands.job("Release");
+    hands.press("Publish");
     page.waitForSelector(
         ".outcome, .sheet li.grid-problem", new Page.WaitForSelectorOptions().setTimeout(180_000));
     assertThat(page.locator(".outcome").textContent()).contains("Published in", ".zip");

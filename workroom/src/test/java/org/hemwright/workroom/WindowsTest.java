@@ -30,7 +30,7 @@ class WindowsTest {
         typeAfter(two, "waist seam to finished hem", " two" + i);
       }
       String there = open.documentOnce(text -> text.contains(" one0") && text.contains(" two4"));
-      OpenFolder.await(() -> one.text().equals(two.text()));
+      OnDisk.await(() -> one.text().equals(two.text()));
       assertThat(one.text()).isEqualTo(two.text());
       assertThat(open.documentOnce(one.text()::equals)).isEqualTo(one.text());
       assertThat(there).contains("# A flared skirt one4 one3 one2 one1 one0");
@@ -67,7 +67,7 @@ class WindowsTest {
       String outside = before.replace("elastic_width = 3 cm ", "elastic_width = 4 cm ");
       assertThat(outside).isNotEqualTo(before);
       Files.writeString(folder.resolve("pattern.hem"), outside);
-      OpenFolder.await(() -> table.text().equals(outside));
+      OnDisk.await(() -> table.text().equals(outside));
       assertThat(table.text()).isEqualTo(outside);
       table.page().locator("#undo").click();
       assertThat(open.documentOnce(before::equals)).isEqualTo(before);
