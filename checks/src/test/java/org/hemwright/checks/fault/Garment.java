@@ -72,6 +72,11 @@ record Garment(String name, String text, String csv, SizeChart chart, SizeRun ru
     return List.of(sizes.get(0), sizes.get((sizes.size() - 1) / 2), sizes.get(sizes.size() - 1));
   }
 
+  /** The name of the size in the middle of the chart. */
+  String middleSize() {
+    return threeSizes().get(1).size().name();
+  }
+
   /** The run with one size exchanged for another like it. */
   SizeRun with(SizedPattern changed) {
     return new SizeRun(

@@ -112,6 +112,25 @@ record Written(Garment garment, List<Line> lines) {
     return about;
   }
 
+  /** The same fault, told of whatever piece. */
+  WrittenFault ofAnyPiece(WrittenFault fault) {
+    Set<String> about = new LinkedHashSet<>(fault.about());
+    garment.run().pattern().pieces().forEach(card -> about.add(card.name()));
+    return new WrittenFault(
+        fault.where(), fault.text(), fault.line(), fault.checks(), about, fault.sizes());
+  }
+
+  /** The same fault, told in the middle size alone. */
+  WrittenFault inMiddleSize(WrittenFault fault) {
+    return new WrittenFault(
+        fault.where(),
+        fault.text(),
+        fault.line(),
+        fault.checks(),
+        fault.about(),
+        List.of(garment.middleSize()));
+  }
+
   /** One replacement of the matched stretch. */
   static List<String> put(Line line, Matcher matcher, int group, String text) {
     return List.of(

@@ -106,21 +106,19 @@ class WrittenFaultBenchTest {
             .filter(garment -> garment.name().matches(System.getProperty("bench.only", ".*")))
             .map(Written::of)
             .toList();
-    WrittenFaults.all()
-        .forEach(
-            (words, plant) -> {
-              BenchRow row = new BenchRow(words);
-              if (!words.matches(System.getProperty("bench.rows", ".*"))) {
-                return;
-              }
-              for (Written written : documents) {
-                plant.apply(written).forEach(fault -> add(row, written, fault));
-              }
-              rows.add(row);
-              if (Boolean.getBoolean("bench.show")) {
-                System.out.println(row + " " + row.survivors());
-              }
-            });
+    for (Slip slip : Slips.ALL) {
+      if (!slip.words().matches(System.getProperty("bench.rows", ".*"))) {
+        continue;
+      }
+      BenchRow row = new BenchRow(slip.words());
+      for (Written written : documents) {
+        slip.plant().apply(written).forEach(fault -> add(row, written, fault));
+      }
+      rows.add(row);
+      if (Boolean.getBoolean("bench.show")) {
+        System.out.println(row + " " + row.survivors());
+      }
+    }
     rows.addAll(ChartFaults.rows(documents.stream().map(Written::garment).toList()));
     PAGE.holds(rows);
   }
