@@ -17,6 +17,12 @@ record CloseUp(List<Item> items, String alt) {
   /** Its height (mm). */
   static final double HIGH = 46;
 
+  /** How far what goes on is drawn beyond the window (mm). */
+  static final double BEYOND = 6;
+
+  /** How far from an edge a line of stitching is shown where no distance is said (mm). */
+  static final double CLOSE_TO = 2;
+
   CloseUp {
     items = List.copyOf(items);
   }

@@ -1,5 +1,9 @@
 package org.hemwright.booklet.figure;
 
+import static org.hemwright.booklet.figure.CloseUp.BEYOND;
+import static org.hemwright.booklet.figure.CloseUp.HIGH;
+import static org.hemwright.booklet.figure.CloseUp.WIDE;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.hemwright.geometry.CircularArc;
@@ -14,9 +18,6 @@ import org.hemwright.pattern.make.Stitch;
 
 /** Puts down cloth, edges, stitches and measures in the window of a close-up (mm of paper). */
 final class NearBy {
-  private static final double OUT = 6;
-  private static final double WIDE = CloseUp.WIDE;
-  private static final double HIGH = CloseUp.HIGH;
   private final List<Item> items = new ArrayList<>();
 
   List<Item> items() {
@@ -29,14 +30,29 @@ final class NearBy {
     return this;
   }
 
+  /** Cloth in the whole window. */
+  NearBy whole(boolean wrong) {
+    return band(-BEYOND, HIGH + BEYOND, wrong);
+  }
+
+  /** Cloth from one side of the window to the other. */
+  NearBy band(double low, double high, boolean wrong) {
+    return cloth(-BEYOND, low, WIDE + BEYOND, high, wrong);
+  }
+
   NearBy line(double x1, double y1, double x2, double y2, Pen pen) {
     items.add(Draw.line(x1, y1, x2, y2, pen));
     return this;
   }
 
+  /** A line from one side of the window to the other. */
+  NearBy across(double y, Pen pen) {
+    return line(-BEYOND, y, WIDE + BEYOND, y, pen);
+  }
+
   /** A cut edge across the window. */
   NearBy edge(double y) {
-    return line(-OUT, y, WIDE + OUT, y, Draw.EDGE);
+    return across(y, Draw.EDGE);
   }
 
   /** An edge where an upper layer is cut short in the drawing. */
@@ -62,6 +78,12 @@ final class NearBy {
 
   NearBy arrow(double x1, double y1, double x2, double y2) {
     items.addAll(Draw.arrow(new Point(x1, y1), new Point(x2, y2)));
+    return this;
+  }
+
+  /** An arrow along a path. */
+  NearBy arrow(Path path) {
+    items.addAll(Draw.arrow(path));
     return this;
   }
 

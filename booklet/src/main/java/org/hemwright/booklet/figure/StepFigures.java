@@ -174,7 +174,7 @@ public final class StepFigures {
     if (first.isEmpty() || second.isEmpty()) {
       return;
     }
-    Optional<Seam.Layer> between = CloseUps.between(join);
+    Optional<Seam.Layer> between = SeamCloseUps.between(join);
     List<Seam.Layer> outside =
         join.layers().stream()
             .filter(
