@@ -2,6 +2,7 @@ package org.hemwright.cloth.yardage;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.pattern.fabric.Fabric;
@@ -10,7 +11,10 @@ import org.hemwright.pattern.fabric.Fabric;
  * Hands layings on to where they hold as well and are shorter: from folded to single cloth, from a
  * napped cloth to one without, from a garment to one with fewer pieces, from a narrower cloth to a
  * wider. So none of these ever needs more. A width that is only asked about hands nothing to those
- * that the fabric is sold in, whose need is the same whatever is asked.
+ * that the fabric is sold in, whose need is the same whatever is asked; nor are the parts of a
+ * piece handed to a width that takes the whole, which the printed piece says is cut whole there.
+ * Where nothing may be handed on, the narrower is said to need as much as the wider: {@link
+ * #least}.
  */
 final class CarryOver {
   private final List<ClothSeries> all;
@@ -40,18 +44,64 @@ final class CarryOver {
           }
         }
       }
+      for (ClothSeries to : all) {
+        for (ClothSeries from : all) {
+          handOnParts(from, to, size);
+        }
+      }
     }
   }
 
   private static boolean handOn(ClothSeries from, ClothSeries to, int size) {
+    if (from.sold() || !to.sold()) {
+      Optional<ClothLaying> laying = handed(from, to, size);
+      if (laying.isPresent()
+          && laying.get().ids().equals(to.cut(size))
+          && isShorter(laying, to, size)) {
+        to.improve(size, laying.get());
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * A width that is only asked about stands on no printed piece: where the whole pieces take more
+   * of it than a narrower cloth is said to need, they are cut apart as for that.
+   */
+  private void handOnParts(ClothSeries from, ClothSeries to, int size) {
+    if (from.sold() && !to.sold()) {
+      Optional<ClothLaying> laying = handed(from, to, size);
+      OptionalDouble known = length(to, size);
+      if (laying.isPresent()
+          && isShorter(laying, to, size)
+          && !(known.orElse(Double.POSITIVE_INFINITY) <= need(from, size))) {
+        to.improve(size, laying.get());
+      }
+    }
+  }
+
+  private double need(ClothSeries one, int size) {
+    return Math.max(length(one, size).orElseThrow(), least(all, one, size));
+  }
+
+  private static OptionalDouble length(ClothSeries one, int size) {
+    return one.answer(size).laying().stream().mapToDouble(ClothLaying::length).findFirst();
+  }
+
+  private static boolean isShorter(Optional<ClothLaying> laying, ClothSeries than, int size) {
+    return laying.orElseThrow().length() < length(than, size).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** A laying of the one as a laying of the other; absent where it holds there not. */
+  private static Optional<ClothLaying> handed(ClothSeries from, ClothSeries to, int size) {
     Optional<ClothLaying> known = from.answer(size).laying();
-    if (known.isEmpty() || !to.answer(size).isOfUse() || !holds(from, to, size)) {
-      return false;
+    if (from == to || known.isEmpty() || !to.answer(size).isOfUse() || !holds(from, to, size)) {
+      return Optional.empty();
     }
     Optional<List<String>> ids = to.cloth().among(known.get().ids(), size);
-    boolean barMoves = from.fold() == Fold.PARTIAL && to.fold() == Fold.SINGLE;
-    if (ids.isEmpty() || (barMoves && known.get().heldAcross())) {
-      return false;
+    if (ids.isEmpty()) {
+      return Optional.empty();
     }
     ClothLaying laying = known.get();
     if (!from.cloth().is(to.cloth())) {
@@ -63,20 +113,33 @@ final class CarryOver {
     if (from.fold() != to.fold()) {
       laying = laying.unfolded();
     }
-    Optional<ClothLaying> own = to.answer(size).laying();
-    if (own.isPresent() && own.get().length() <= laying.length()) {
-      return false;
+    return Optional.of(laying);
+  }
+
+  /**
+   * The least (mm) that a series is said to need in one size, also where its own laying is shorter:
+   * no less than what as little is asked of. That others were not handed its laying is so where
+   * they are sold and it is only asked about, and where its pieces are cut apart and theirs whole.
+   */
+  static double least(List<ClothSeries> all, ClothSeries one, int size) {
+    double least = 0;
+    for (ClothSeries other : all) {
+      if (other != one && (other.sold() || !one.sold()) && holds(one, other, size)) {
+        least = Math.max(least, length(other, size).orElse(0));
+      }
     }
-    to.improve(size, laying);
-    return true;
+    return least;
   }
 
   /** Whether a laying of the one is a laying of the other, once it is handed on. */
   private static boolean holds(ClothSeries from, ClothSeries to, int size) {
-    boolean pieces = from.cloth().is(to.cloth()) || to.cloth().isPartOf(from.cloth(), size);
     boolean nap = from.nap() == to.nap() || from.nap() == Fabric.Nap.ONE_WAY;
     boolean fold = from.fold() == to.fold() || to.fold() == Fold.SINGLE;
-    boolean width = from.onTable() <= to.onTable() && (from.sold() || !to.sold());
-    return pieces && nap && fold && width;
+    boolean barMoves = from.fold() == Fold.PARTIAL && to.fold() == Fold.SINGLE;
+    return nap
+        && fold
+        && from.onTable() <= to.onTable()
+        && (from.cloth().is(to.cloth()) || to.cloth().isPartOf(from.cloth(), size))
+        && !(barMoves && from.answer(size).laying().filter(ClothLaying::heldAcross).isPresent());
   }
 }

@@ -2,8 +2,10 @@ package org.hemwright.cloth.yardage;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.hemwright.cloth.laying.NoFitStore;
 import org.hemwright.cloth.rule.ClothLaying;
@@ -88,6 +90,13 @@ final class ClothSeries {
 
   Fold fold() {
     return fold;
+  }
+
+  /** The ids of what is cut in one size, the same on every fold. */
+  Set<String> cut(int size) {
+    Set<String> ids = new LinkedHashSet<>();
+    cloth.on(ClothSheet.flat(onTable, settings), size).forEach(piece -> ids.add(piece.id()));
+    return ids;
   }
 
   Answer answer(int size) {

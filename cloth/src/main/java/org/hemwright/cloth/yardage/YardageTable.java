@@ -210,7 +210,7 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
                   .toList();
           for (double width : shown(fabric, request)) {
             for (int size : sizes) {
-              rows.addAll(bestFirst(folds(run, request, own, view, width, size)));
+              rows.addAll(bestFirst(folds(run, request, all, own, view, width, size)));
             }
           }
         }
@@ -226,6 +226,7 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
   private static List<YardageRow> folds(
       SizeRun run,
       YardageRequest request,
+      List<ClothSeries> all,
       List<ClothSeries> own,
       View view,
       double width,
@@ -234,7 +235,7 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
     for (ClothSeries each : own) {
       ClothSeries.Answer answer = each.answer(size);
       if (each.width() == width && answer.isOfUse()) {
-        double least = leastOfWider(own, each, size);
+        double least = CarryOver.least(all, each, size);
         Optional<Need> need =
             answer.laying().map(laying -> Need.of(laying, least, request.shrinkAlong()));
         rows.add(
@@ -255,23 +256,6 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
       }
     }
     return rows;
-  }
-
-  /**
-   * What a wider cloth is said to need: a width that is only asked about may not need less, also
-   * where its own laying would be shorter, since it is not among those that the wider one had.
-   */
-  private static double leastOfWider(List<ClothSeries> own, ClothSeries one, int size) {
-    double least = 0;
-    for (ClothSeries other : own) {
-      if (other.cloth().is(one.cloth())
-          && other.fold() == one.fold()
-          && other.width() > one.width()
-          && other.answer(size).laying().isPresent()) {
-        least = Math.max(least, other.answer(size).laying().get().length());
-      }
-    }
-    return least;
   }
 
   /**
