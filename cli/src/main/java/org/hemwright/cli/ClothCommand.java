@@ -78,7 +78,7 @@ final class ClothCommand extends FolderCommand {
     OwnCloth own = questions.own(whole);
     LeftOvers left = LeftOvers.of(whole, table, own.length());
     List<Finding> findings = new ArrayList<>(questions.judged(whole));
-    findings.addAll(YardageFindings.of(whole, table));
+    findings.addAll(YardageFindings.of(whole, table, request.get()));
     Path folder = out.orElseGet(() -> defaultOut().resolve("cloth"));
     OutFolder files = new OutFolder(folder);
     files.replace(

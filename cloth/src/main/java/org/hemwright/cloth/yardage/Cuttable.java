@@ -113,6 +113,21 @@ record Cuttable(ClothPiece whole, List<InParts> waysOut) {
         .orElse(List.of(whole));
   }
 
+  /** Whether the whole finds room, or all parts of one way out. */
+  boolean findsRoomOn(ClothSheet flat) {
+    return on(flat).stream().allMatch(flat::takes);
+  }
+
+  /** How much room across the grain it needs at least, whole or in parts (mm). */
+  double leastAcross() {
+    double least = whole.shape().height();
+    for (InParts way : waysOut) {
+      double most = way.pieces.stream().mapToDouble(part -> part.shape().height()).max().orElse(0);
+      least = Math.min(least, most);
+    }
+    return least;
+  }
+
   /** What of it is among the pieces with these ids, all of the whole or of its parts. */
   Optional<List<String>> among(Set<String> ids) {
     if (ids.contains(whole.id())) {

@@ -6,9 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.hemwright.cloth.rule.ClothSheet;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.Matching;
 import org.hemwright.cloth.rule.Misfit;
+import org.hemwright.geometry.Tolerance;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.fabric.Fabric;
@@ -19,19 +22,32 @@ import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.PieceCard;
 import org.hemwright.pattern.quantity.Quantity;
 
-/** Which pieces a width cannot take, whatever the fold, with what would mend it. */
+/**
+ * Which pieces a width cannot take, whatever the fold, or in the folds that were asked for, with
+ * what would mend it.
+ */
 public final class YardageFindings {
+  /** A width that would do is told rounded up to this (mm). */
+  private static final double TOLD_STEP = 10;
+
   private final SizeRun run;
   private final YardageTable table;
+  private final YardageRequest request;
 
-  private YardageFindings(SizeRun run, YardageTable table) {
+  private YardageFindings(SizeRun run, YardageTable table, YardageRequest request) {
     this.run = run;
     this.table = table;
+    this.request = request;
   }
 
-  /** Worth a look, each piece and width once with its sizes. */
+  /** Worth a look, each piece and width once with its sizes; of a table of everything. */
   public static List<Finding> of(SizeRun run, YardageTable table) {
-    return new YardageFindings(run, table).all();
+    return of(run, table, YardageRequest.everything());
+  }
+
+  /** The same of a table that was asked for so. */
+  public static List<Finding> of(SizeRun run, YardageTable table, YardageRequest request) {
+    return new YardageFindings(run, table, request).all();
   }
 
   /** Their sentences. */
@@ -41,31 +57,52 @@ public final class YardageFindings {
 
   /** Whether a finding says that the cloth of a row is too narrow for a piece of it. */
   public static boolean isOf(Finding finding, YardageRow row) {
-    return finding.code().startsWith("cloth-too-narrow")
+    boolean ofFold =
+        finding.code().equals("cloth-fold-too-narrow")
+            && Argument.of(row.fold().word()).equals(finding.arguments().get("fold"));
+    return (ofFold || finding.code().startsWith("cloth-too-narrow"))
         && finding.sizes().contains(row.size().name())
         && Argument.of(row.fabric().name()).equals(finding.arguments().get("fabric"))
         && Argument.mm(row.width()).equals(finding.arguments().get("width"));
   }
 
-  private record Narrow(Fabric fabric, double width, String piece) {}
+  /** On no fold where it is single; the fold matters only where single cloth would do. */
+  private record Narrow(Fabric fabric, double width, Fold fold, String piece) {}
 
   private List<Finding> all() {
+    List<Finding> findings = new ArrayList<>(table.findings());
+    if (table.rows().isEmpty()) {
+      findings.add(Finding.warn("cloth-nothing-laid", run.pattern().details().title()).build());
+    }
     Map<Narrow, Map<String, Misfit>> narrow = new LinkedHashMap<>();
     for (YardageRow row : table.rows()) {
-      if (row.fold() == Fold.SINGLE) {
-        for (Misfit misfit : row.misfits()) {
-          narrow
-              .computeIfAbsent(
-                  new Narrow(row.fabric(), row.width(), misfit.piece()),
-                  unused -> new LinkedHashMap<>())
-              .put(row.size().name(), misfit);
-        }
+      for (Misfit misfit : row.misfits()) {
+        onFold(row, misfit)
+            .ifPresent(
+                fold ->
+                    narrow
+                        .computeIfAbsent(
+                            new Narrow(row.fabric(), row.width(), fold, misfit.piece()),
+                            unused -> new LinkedHashMap<>())
+                        .put(row.size().name(), misfit));
       }
     }
-    List<Finding> findings = new ArrayList<>(table.findings());
     narrow.forEach((where, sizes) -> findings.add(finding(where, sizes)));
     run.pattern().fabrics().forEach(fabric -> addClashes(fabric, findings));
     return findings;
+  }
+
+  /** Where a misfit is to be told: as on single cloth, on its fold, or not at all. */
+  private Optional<Fold> onFold(YardageRow row, Misfit misfit) {
+    if (row.fold() == Fold.SINGLE || misfit.across() > room(row.width()) + Tolerance.DRAWN_LENGTH) {
+      return Optional.of(Fold.SINGLE);
+    }
+    return request.folds().contains(Fold.SINGLE) ? Optional.empty() : Optional.of(row.fold());
+  }
+
+  /** How much there is between the selvedges of a width as sold (mm). */
+  private double room(double width) {
+    return request.settings().usable(width * (1 - request.shrinkAcross()));
   }
 
   private record Apart(String piece, String mate, String notch, boolean across) {}
@@ -134,20 +171,26 @@ public final class YardageFindings {
   private Finding finding(Narrow where, Map<String, Misfit> sizes) {
     double least = sizes.values().stream().mapToDouble(Misfit::across).min().orElseThrow();
     double most = sizes.values().stream().mapToDouble(Misfit::across).max().orElseThrow();
-    double room = sizes.values().iterator().next().room();
-    Optional<Double> takes = widthThatTakes(where, new ArrayList<>(sizes.keySet()));
+    boolean single = where.fold() == Fold.SINGLE;
+    double room = single ? room(where.width()) : sizes.values().iterator().next().room();
+    List<Cuttable> cuttables = cuttables(where, List.copyOf(sizes.keySet()));
+    boolean inParts = cuttables.stream().anyMatch(each -> !each.splits().isEmpty());
+    Optional<Double> takes = widthThatTakes(where, cuttables);
+    String code =
+        single
+            ? "cloth-too-narrow" + (inParts ? "-split" : "") + (takes.isPresent() ? "" : "-ever")
+            : "cloth-fold-too-narrow";
     Finding.Builder builder =
-        takes.isPresent()
-            ? Finding.warn("cloth-too-narrow", where.piece())
-            : Finding.warn("cloth-too-narrow-ever", where.piece());
-    builder
-        .sizes(List.copyOf(sizes.keySet()))
-        .with("piece", where.piece())
-        .with("fabric", where.fabric().name())
-        .with("width", Argument.mm(where.width()))
-        .with("room", Argument.mm(room))
-        .with("across", new Argument.Range(Quantity.length(least), Quantity.length(most)))
-        .values(most, room, "mm");
+        Finding.warn(code, where.piece())
+            .sizes(List.copyOf(sizes.keySet()))
+            .with("piece", where.piece())
+            .with("fabric", where.fabric().name())
+            .with("width", Argument.mm(where.width()))
+            .with("fold", where.fold().word())
+            .with("room", Argument.mm(room))
+            .with("across", new Argument.Range(Quantity.length(least), Quantity.length(most)))
+            .with("least", Argument.mm(leastWidth(cuttables)))
+            .values(most, room, "mm");
     takes.ifPresent(width -> builder.with("widest", Argument.mm(width)));
     run.pattern().pieces().stream()
         .filter(card -> card.name().equals(where.piece()))
@@ -157,22 +200,46 @@ public final class YardageFindings {
     return builder.build();
   }
 
-  /** The narrowest width of the table in which the piece finds room in all of these sizes. */
-  private Optional<Double> widthThatTakes(Narrow where, List<String> sizes) {
-    return table.rows().stream()
-        .filter(row -> row.fabric().equals(where.fabric()) && row.fold() == Fold.SINGLE)
-        .map(YardageRow::width)
+  /** What is cut of a fabric for one piece in some sizes. */
+  private List<Cuttable> cuttables(Narrow where, List<String> sizes) {
+    List<Cuttable> all = new ArrayList<>();
+    for (String size : sizes) {
+      run.size(size)
+          .flatMap(sized -> sized.piece(where.piece()))
+          .ifPresent(
+              piece -> {
+                for (int cut = 0; cut < piece.card().cuts().size(); cut++) {
+                  if (piece.card().cuts().get(cut).fabric().equals(where.fabric().name())) {
+                    Cuttable.of(piece, cut, "", request.settings().gap()).ifPresent(all::add);
+                  }
+                }
+              });
+    }
+    return all;
+  }
+
+  /** The narrowest width (mm) that takes all of them, whole or in parts; rounded up. */
+  private double leastWidth(List<Cuttable> cuttables) {
+    double across = cuttables.stream().mapToDouble(Cuttable::leastAcross).max().orElse(0);
+    double width = (across + 2 * request.settings().selvedge()) / (1 - request.shrinkAcross());
+    return Math.ceil((width - Tolerance.DRAWN_LENGTH) / TOLD_STEP) * TOLD_STEP;
+  }
+
+  /**
+   * The narrowest width that the fabric is sold in, or that was asked about, which has room for
+   * them, whole or in parts.
+   */
+  private Optional<Double> widthThatTakes(Narrow where, List<Cuttable> cuttables) {
+    return Stream.concat(where.fabric().widths().stream(), request.widths().stream())
         .distinct()
         .sorted()
+        .filter(width -> width > where.width())
         .filter(
-            width ->
-                width > where.width()
-                    && table.rows().stream()
-                        .filter(row -> row.width() == width && row.fold() == Fold.SINGLE)
-                        .filter(row -> row.fabric().equals(where.fabric()))
-                        .filter(row -> sizes.contains(row.size().name()))
-                        .flatMap(row -> row.misfits().stream())
-                        .noneMatch(misfit -> misfit.piece().equals(where.piece())))
+            width -> {
+              ClothSheet flat =
+                  ClothSheet.flat(width * (1 - request.shrinkAcross()), request.settings());
+              return cuttables.stream().allMatch(each -> each.findsRoomOn(flat));
+            })
         .findFirst();
   }
 }
