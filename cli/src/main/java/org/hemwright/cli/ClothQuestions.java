@@ -29,6 +29,13 @@ import picocli.CommandLine.Option;
 final class ClothQuestions {
   private static final double MOST_SHRINKAGE = 0.5;
   private static final double MOST_STRETCH = 5;
+
+  /** No loom is wider (mm); common practice, no source. */
+  private static final double WIDEST = 5_000;
+
+  /** A bolt is no longer (mm), nor is a gap or a repeat; common practice, no source. */
+  private static final double LONGEST = 50_000;
+
   private static final Pattern PRICE =
       Pattern.compile("((?<fabric>[\\p{L}\\p{N}_]+)=)?(?<amount>[0-9]+([.][0-9]+)?)/(?<unit>m|yd)");
 
@@ -238,6 +245,7 @@ final class ClothQuestions {
             sizes,
             along,
             across,
+            own(run).length(),
             work.orElse(usual.work()),
             usual.threads()));
   }
@@ -269,6 +277,9 @@ final class ClothQuestions {
       problems.add(
           "--width " + text + ": nothing is left between the selvedges; give the width as sold");
     }
+    if (problems.size() == known && width > WIDEST) {
+      problems.add("--width " + text + ": no cloth is wider than 5 m; write it as 135cm or 54in");
+    }
     return width;
   }
 
@@ -283,6 +294,14 @@ final class ClothQuestions {
   }
 
   private static double length(String option, String text, List<String> problems) {
+    double mm = anyLength(option, text, problems);
+    if (mm > LONGEST) {
+      problems.add(option + " " + text + ": that is more than 50 m; write it as 1.4m or 54in");
+    }
+    return mm;
+  }
+
+  private static double anyLength(String option, String text, List<String> problems) {
     String trimmed = text.strip();
     if (trimmed.matches("[0-9]+([.][0-9]+)? ?m")) {
       return 1000 * number(option, trimmed.replaceAll(" ?m$", ""), problems);
@@ -325,8 +344,15 @@ final class ClothQuestions {
         return share;
       }
     }
+    boolean stretch = option.startsWith("--stretch");
     problems.add(
-        option + " " + text + ": write a share below " + Math.round(100 * below) + "%, such as 5%");
+        option
+            + " "
+            + text
+            + ": write a share below "
+            + Math.round(100 * below)
+            + "%, such as "
+            + (stretch ? "40%, or how far it goes, such as \"10cm to 14cm\"" : "5%"));
     return 0;
   }
 

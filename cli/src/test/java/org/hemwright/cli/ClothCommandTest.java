@@ -197,16 +197,46 @@ class ClothCommandTest {
     assertThat(told)
         .contains("panel needs 94 cm across the grain in every size")
         .contains("main 90 cm wide leaves 87 cm")
-        .contains("take it 140 cm wide or wider, or split the piece");
-    assertThat(made("yardage.csv")).contains("panel: Take it 140 cm wide or wider");
+        .contains("take it 100 cm wide or wider, or split the piece");
+    assertThat(made("yardage.csv")).contains("panel: Take it 100 cm wide or wider");
     assertThat(made("yardage.html"))
-        .contains("Take it 140 cm wide or wider")
+        .contains("Take it 100 cm wide or wider")
         .contains("does not fit");
     assertThat(rows("--width", "90cm,140cm"))
         .filteredOn(row -> row.get("width_mm").asInt() == 900)
         .filteredOn(row -> row.get("fabric").asText().equals("main"))
         .isNotEmpty()
         .allMatch(row -> row.get("misfits").get(0).get("piece").asText().equals("panel"));
+    assertThat(text("--width", "90cm", "--shrink-across", "2%")).contains("does not fit");
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("main 90 cm wide leaves 85.2 cm")
+        .contains("take it 100 cm wide or wider");
+    assertThat(text("--fabric", "main", "--width", "90cm", "--shrink-across", "40%"))
+        .contains("does not fit");
+    // 94 cm and twice 1.5 cm of selvedge, less 40 %, is 161.7 cm
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("no width that main is sold in takes it, which would have to be 162 cm wide");
+  }
+
+  @Test
+  void whatFitsOnlySingleClothIsToldWhereAFoldWasAskedFor() throws IOException {
+    assertThat(text("--fabric", "main", "--fold", "crosswise", "--size", "S")).isNotEmpty();
+    assertThat(err.toString(StandardCharsets.UTF_8)).contains("Nothing is laid");
+    assertThat(rows("--fabric", "main", "--fold", "crosswise", "--size", "S")).isEmpty();
+    write(
+        DOCUMENT
+            .replace("cut 1 of main", "cut 2 of main, mirrored")
+            .replace("rectangle 94 cm", "rectangle 60 cm")
+            .replace("left\npiece tab", "left\n  notch left at 20 cm from start\npiece tab"));
+    assertThat(text("--fabric", "main", "--fold", "lengthwise", "--size", "S"))
+        .contains("does not fit");
+    // half of 100 cm less the selvedge
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("panel needs 60 cm across the grain in size S")
+        .contains("main 100 cm wide folded so (lengthwise) leaves 48.5 cm; lay it on single cloth");
+    assertThat(made("yardage.csv")).contains("panel: Lay it on single cloth");
+    assertThat(text("--fabric", "main", "--size", "S")).doesNotContain("does not fit");
+    assertThat(err.toString(StandardCharsets.UTF_8)).doesNotContain("folded so");
   }
 
   @Test
@@ -216,7 +246,7 @@ class ClothCommandTest {
     };
     assertThat(text(asked))
         .contains("1.6 m · 1 3/4 yd for 20.00")
-        .contains("is left over; the largest rectangle of it is")
+        .contains("1.38 m² of the exact length is left over; of what is bought, the largest")
         .contains("what is left has room, if the cloth is the same, for all of rib in every size");
     JsonNode row = best("main", "S", 1400, asked);
     assertThat(row.get("cost").asDouble()).isEqualTo(20);
@@ -232,7 +262,7 @@ class ClothCommandTest {
         .contains("1.6 m · 1¾ yd<span class=\"cost\"> for 20.00</span>")
         .contains("0.7 m²")
         .contains("all of rib")
-        .contains("the largest rectangle of it is");
+        .contains("of what is bought, the largest rectangle that is left is");
   }
 
   @Test

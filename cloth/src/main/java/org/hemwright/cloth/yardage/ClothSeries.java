@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.hemwright.cloth.laying.NoFitStore;
@@ -48,6 +49,7 @@ final class ClothSeries {
   private final long work;
   private final double onTable;
   private final double shrink;
+  private final OptionalDouble owned;
   private final List<Answer> answers;
 
   /**
@@ -63,6 +65,7 @@ final class ClothSeries {
     this.settings = request.settings();
     this.work = request.work();
     this.shrink = request.shrinkAlong();
+    this.owned = request.owned();
     this.onTable = width * (1 - request.shrinkAcross());
     answers = new ArrayList<>(Collections.nCopies(cloth.pieces().size(), Answer.NONE));
   }
@@ -135,8 +138,9 @@ final class ClothSeries {
             rules,
             store,
             () -> search.lay(plans, Optional.empty(), follower).orElseThrow());
-    String tidyKey = KeptLayouts.tidyKey(plans, KeptLayouts.layouts(found), shrink);
-    return kept(tidyKey, plans, rules, store, () -> search.tidied(found, shrink));
+    double longer = PlanSearch.roomToTidy(found.laying().length(), shrink, owned);
+    String tidyKey = KeptLayouts.tidyKey(plans, KeptLayouts.layouts(found), longer);
+    return kept(tidyKey, plans, rules, store, () -> search.tidied(found, longer));
   }
 
   private static PlanSearch.Laid kept(

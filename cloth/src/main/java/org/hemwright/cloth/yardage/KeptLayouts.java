@@ -33,10 +33,10 @@ final class KeptLayouts {
    * The key of a laying once it is tidied.
    *
    * @param layouts those that are tidied, as text
-   * @param shrink by what share the cloth shrinks along, which says what is bought
+   * @param longer by how much it may become longer (mm)
    */
-  static String tidyKey(List<ClothPlan> plans, String layouts, double shrink) {
-    return key(plans, String.join(PART, "tidied", "" + shrink, layouts));
+  static String tidyKey(List<ClothPlan> plans, String layouts, double longer) {
+    return key(plans, String.join(PART, "tidied", "" + longer, layouts));
   }
 
   private static String key(List<ClothPlan> plans, String how) {

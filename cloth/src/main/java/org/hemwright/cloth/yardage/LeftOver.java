@@ -102,18 +102,16 @@ public record LeftOver(double along, double across, Map<String, List<String>> fi
 
   /** Those of which every copy finds room, the largest first, each where the others leave it. */
   private static List<String> fitting(List<ClothPiece> pieces, Fabric.Nap nap, Remnant remnant) {
-    List<String> fitting = new ArrayList<>();
+    Map<String, Boolean> all = new LinkedHashMap<>();
     for (ClothPiece piece : pieces) {
-      boolean all = true;
-      for (int copy = 0; copy < piece.count() && all; copy++) {
+      boolean fits = all.getOrDefault(piece.name(), true);
+      for (int copy = 0; copy < piece.count() && fits; copy++) {
         Silhouette shape = copy < piece.asDrawn() ? piece.shape() : piece.shape().mirrored();
-        all =
+        fits =
             remnant.takes(shape) || (nap == Fabric.Nap.EITHER_WAY && remnant.takes(shape.turned()));
       }
-      if (all) {
-        fitting.add(piece.name());
-      }
+      all.put(piece.name(), fits);
     }
-    return fitting;
+    return all.entrySet().stream().filter(Map.Entry::getValue).map(Map.Entry::getKey).toList();
   }
 }

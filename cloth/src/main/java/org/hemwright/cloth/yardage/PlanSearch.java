@@ -3,6 +3,7 @@ package org.hemwright.cloth.yardage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.hemwright.cloth.laying.LayBudget;
 import org.hemwright.cloth.laying.LayWatcher;
@@ -135,19 +136,30 @@ record PlanSearch(long work, long seed, NoFitStore shapes) {
   }
 
   /**
-   * A laying to cut by: tidied, up to half a percent longer where that buys no more in either unit
-   * of a shop.
+   * How much longer a laying may become where that makes it tidier (mm on the table): half a
+   * percent, where that buys no more in either unit of a shop and still comes out of the length
+   * that is there, if the laying itself does.
    *
+   * @param length of the laying on the table (mm)
    * @param shrink by what share the cloth shrinks along before it is cut
+   * @param owned the length that is there (mm, before it shrinks), if one is
    */
-  Laid tidied(Laid laid, double shrink) {
-    double shortest = laid.laying.length();
-    double room = Math.min(LONGER * shortest, Math.max(0, roomToBuy(shortest, shrink)));
-    return tidiedWithin(laid, room);
+  static double roomToTidy(double length, double shrink, OptionalDouble owned) {
+    double bought = length / (1 - shrink);
+    double most = BuyingLength.of(bought).longest();
+    if (owned.isPresent() && bought <= owned.getAsDouble()) {
+      most = Math.min(most, owned.getAsDouble());
+    }
+    double room = (most - bought - ROUNDING) * (1 - shrink);
+    return Math.min(LONGER * length, Math.max(0, room));
   }
 
-  /** A laying whose pieces are moved about, where that makes it tidier; longer by so much (mm). */
-  private Laid tidiedWithin(Laid laid, double longer) {
+  /**
+   * A laying to cut by: its pieces are moved about where that makes it tidier.
+   *
+   * @param longer by how much it may become longer (mm), as {@link #roomToTidy} says
+   */
+  Laid tidied(Laid laid, double longer) {
     List<Layout> layouts = new ArrayList<>(laid.layouts);
     double room = longer;
     for (int i = 0; i < layouts.size(); i++) {
@@ -164,11 +176,5 @@ record PlanSearch(long work, long seed, NoFitStore shapes) {
       layouts.set(i, tidy);
     }
     return Laid.of(laid.plan, layouts);
-  }
-
-  /** How much longer a laying may be that buys no more (mm on the table). */
-  private static double roomToBuy(double length, double shrink) {
-    double bought = length / (1 - shrink);
-    return (BuyingLength.of(bought).longest() - bought - ROUNDING) * (1 - shrink);
   }
 }

@@ -3,6 +3,7 @@ package org.hemwright.cloth.yardage;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.hemwright.cloth.rule.ClothSettings;
 import org.hemwright.cloth.rule.Fold;
@@ -18,6 +19,8 @@ import org.hemwright.cloth.rule.Fold;
  * @param sizes only these sizes, by name; all where none is named
  * @param shrinkAlong how much the cloth shrinks along before it is cut, as a share from 0, below 1
  * @param shrinkAcross the same across
+ * @param owned a length of cloth that is there already (mm, before it shrinks), from which as many
+ *     sizes as can be are to be cut; nothing where the cloth is bought
  * @param work how many places the search looks at for one laying
  * @param threads how many layings are searched at once; changes nothing but the time
  */
@@ -30,6 +33,7 @@ public record YardageRequest(
     List<String> sizes,
     double shrinkAlong,
     double shrinkAcross,
+    OptionalDouble owned,
     long work,
     int threads) {
   private static final long USUAL_WORK = 800_000;
@@ -47,6 +51,32 @@ public record YardageRequest(
     if (threads < 1 || work < 1) {
       throw new IllegalArgumentException("a table needs work and a thread to do it");
     }
+  }
+
+  /** The same, of cloth that is bought. */
+  public YardageRequest(
+      ClothSettings settings,
+      Set<Fold> folds,
+      List<String> views,
+      List<String> fabrics,
+      List<Double> widths,
+      List<String> sizes,
+      double shrinkAlong,
+      double shrinkAcross,
+      long work,
+      int threads) {
+    this(
+        settings,
+        folds,
+        views,
+        fabrics,
+        widths,
+        sizes,
+        shrinkAlong,
+        shrinkAcross,
+        OptionalDouble.empty(),
+        work,
+        threads);
   }
 
   /** Every fabric in the widths it is sold in, every fold, every size. */
@@ -67,18 +97,64 @@ public record YardageRequest(
   /** The same for some sizes only, by name; for all where none is named. */
   public YardageRequest inSizes(List<String> names) {
     return new YardageRequest(
-        settings, folds, views, fabrics, widths, names, shrinkAlong, shrinkAcross, work, threads);
+        settings,
+        folds,
+        views,
+        fabrics,
+        widths,
+        names,
+        shrinkAlong,
+        shrinkAcross,
+        owned,
+        work,
+        threads);
   }
 
   /** The same on these widths (mm) in place of those that a fabric is sold in. */
   public YardageRequest onWidths(List<Double> others) {
     return new YardageRequest(
-        settings, folds, views, fabrics, others, sizes, shrinkAlong, shrinkAcross, work, threads);
+        settings,
+        folds,
+        views,
+        fabrics,
+        others,
+        sizes,
+        shrinkAlong,
+        shrinkAcross,
+        owned,
+        work,
+        threads);
+  }
+
+  /** The same, with a length of cloth that is there already (mm, before it shrinks). */
+  public YardageRequest from(OptionalDouble length) {
+    return new YardageRequest(
+        settings,
+        folds,
+        views,
+        fabrics,
+        widths,
+        sizes,
+        shrinkAlong,
+        shrinkAcross,
+        length,
+        work,
+        threads);
   }
 
   /** The same for some views only, by name; for all where none is named. */
   public YardageRequest ofViews(List<String> names) {
     return new YardageRequest(
-        settings, folds, names, fabrics, widths, sizes, shrinkAlong, shrinkAcross, work, threads);
+        settings,
+        folds,
+        names,
+        fabrics,
+        widths,
+        sizes,
+        shrinkAlong,
+        shrinkAcross,
+        owned,
+        work,
+        threads);
   }
 }

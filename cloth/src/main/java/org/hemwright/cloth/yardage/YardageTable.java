@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -210,7 +211,8 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
                   .toList();
           for (double width : shown(fabric, request)) {
             for (int size : sizes) {
-              rows.addAll(bestFirst(folds(run, request, all, own, view, width, size)));
+              rows.addAll(
+                  bestFirst(folds(run, request, all, own, view, width, size), request.owned()));
             }
           }
         }
@@ -263,9 +265,19 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
    * easier to cut, what does not fit last; the first is the one to be drawn.
    */
   public static List<YardageRow> bestFirst(List<YardageRow> folds) {
+    return bestFirst(folds, OptionalDouble.empty());
+  }
+
+  /**
+   * The same, what can be cut from a length of cloth first.
+   *
+   * @param owned that length (mm, before it shrinks); nothing where the cloth is bought
+   */
+  private static List<YardageRow> bestFirst(List<YardageRow> folds, OptionalDouble owned) {
     List<YardageRow> sorted = new ArrayList<>(folds);
     sorted.sort(
         Comparator.comparing((YardageRow row) -> row.fits() ? 0 : 1)
+            .thenComparing(row -> owned.isEmpty() || row.isCutFrom(owned.getAsDouble()) ? 0 : 1)
             .thenComparing(row -> row.need().map(need -> need.buy().tenths()).orElse(0))
             .thenComparing(row -> row.need().map(need -> need.buy().eighths()).orElse(0))
             .thenComparing(YardageRow::fold));

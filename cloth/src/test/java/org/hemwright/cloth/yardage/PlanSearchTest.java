@@ -1,9 +1,11 @@
 package org.hemwright.cloth.yardage;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.assertj.core.data.Offset;
 import org.hemwright.cloth.CutPiece;
@@ -223,8 +225,9 @@ class PlanSearchTest {
           ClothPlan.of(List.of(pieces), Fold.SINGLE, 1150, ClothSettings.HANDBOOK, ONE_WAY);
       PlanSearch search = new PlanSearch(16_000, 1, new NoFitStore());
       PlanSearch.Laid found = search.lay(plans).orElseThrow();
-      PlanSearch.Laid taken = search.tidied(found, shrink);
       double shortest = found.laying().length();
+      double room = PlanSearch.roomToTidy(shortest, shrink, OptionalDouble.empty());
+      PlanSearch.Laid taken = search.tidied(found, room);
       BuyingLength least = BuyingLength.of(shortest / (1 - shrink));
       assertThat(taken.laying().length()).isLessThanOrEqualTo(1.005 * shortest + 0.001);
       assertThat(BuyingLength.of(taken.laying().length() / (1 - shrink))).isEqualTo(least);
@@ -235,6 +238,17 @@ class PlanSearchTest {
       longer += taken.laying().length() > shortest + 0.001 ? 1 : 0;
     }
     assertThat(longer).as("tidier ones that are a little longer").isPositive();
+  }
+
+  @Test
+  void aLayingThatComesOutOfTheLengthThereIsDoesSoOnceItIsTidied() {
+    assertThat(PlanSearch.roomToTidy(1418, 0, OptionalDouble.empty())).isEqualTo(7.09);
+    assertThat(PlanSearch.roomToTidy(1418, 0, OptionalDouble.of(1420)))
+        .isCloseTo(1.9, within(1e-9));
+    assertThat(PlanSearch.roomToTidy(1418, 0, OptionalDouble.of(1418))).isZero();
+    assertThat(PlanSearch.roomToTidy(1418, 0, OptionalDouble.of(1417))).isEqualTo(7.09);
+    double half = PlanSearch.roomToTidy(709, 0.5, OptionalDouble.of(1420));
+    assertThat((709 + half) / 0.5).isLessThanOrEqualTo(1420).isGreaterThan(1418);
   }
 
   private static CutPiece randomPiece(String name, SplittableRandom random) {

@@ -34,6 +34,7 @@ public final class YardageCsv {
           "fold",
           "best",
           "length (mm)",
+          "before it shrinks (mm)",
           "density",
           "buy (m)",
           "buy (yd)",
@@ -76,6 +77,7 @@ public final class YardageCsv {
       cells.add(row.fold().word());
       cells.add(row.best() ? "yes" : "");
       cells.add(need.map(each -> number(each.length(), 2)).orElse(""));
+      cells.add(need.map(each -> number(each.bought(), 2)).orElse(""));
       cells.add(need.map(each -> number(each.density(), 4)).orElse(""));
       cells.add(need.map(each -> number(each.buy().metres(), 1)).orElse(""));
       cells.add(need.map(each -> number(each.buy().yards(), 3)).orElse(""));

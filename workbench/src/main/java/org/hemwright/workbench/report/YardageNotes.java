@@ -192,10 +192,10 @@ public final class YardageNotes {
       rectangle =
           (own.length().isPresent()
                   ? "; the largest rectangle that is left of your length is "
-                  : "; the largest rectangle of it is ")
+                  : "; of what is bought, the largest rectangle that is left is ")
               + (small.equals(large) ? large : small + ", up to " + large);
     }
-    notes.add(all + " is left over" + rectangle);
+    notes.add(all + " of the exact length is left over" + rectangle);
   }
 
   /** "30 cm by 1.1 m", along the cloth and across it. */
@@ -252,8 +252,9 @@ public final class YardageNotes {
                 + words.length(row.width())
                 + " wide";
         List<String> sizes = enough.computeIfAbsent(heading, unused -> new ArrayList<>());
-        if (row.best() && row.isCutFrom(own.length().getAsDouble())) {
-          sizes.add(row.size().name());
+        String size = row.size().name();
+        if (row.isCutFrom(own.length().getAsDouble()) && !sizes.contains(size)) {
+          sizes.add(size);
         }
       }
     }
