@@ -3,6 +3,7 @@ package org.hemwright.booklet.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.PathPlace;
@@ -58,6 +59,19 @@ record LaidLayer(List<Flat> flats, List<Path> seam) {
     return turned.then(Motion.move(before.end().minus(path.start())));
   }
 
+  /** The name of its first piece. */
+  String piece() {
+    return flats.get(0).piece();
+  }
+
+  Box bounds() {
+    Box all = flats.get(0).outline().bounds();
+    for (Flat flat : flats) {
+      all = all.union(flat.outline().bounds());
+    }
+    return all;
+  }
+
   Point start() {
     return seam.get(0).start();
   }
@@ -81,6 +95,19 @@ record LaidLayer(List<Flat> flats, List<Path> seam) {
     }
     Path last = seam.get(seam.size() - 1);
     return last.at(last.length());
+  }
+
+  /** From its start to its end, or along its middle where they meet. */
+  Vector chord() {
+    Vector chord = end().minus(start());
+    return chord.length() > 1 ? chord : at(length() / 2).tangent();
+  }
+
+  /** Turned so that its seam runs level, the pieces below it. */
+  LaidLayer levelled() {
+    LaidLayer turned = then(Motion.turn(start(), -chord().angle()));
+    double inside = turned.flats().get(0).outline().bounds().centre().y() - turned.start().y();
+    return inside > 0 ? turned.then(Motion.turn(turned.start(), Math.PI)) : turned;
   }
 
   LaidLayer then(Motion motion) {
