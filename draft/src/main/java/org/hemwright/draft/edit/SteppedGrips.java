@@ -8,6 +8,7 @@ import org.hemwright.draft.syntax.Document;
 import org.hemwright.draft.syntax.DocumentReader;
 import org.hemwright.draft.syntax.Expression;
 import org.hemwright.draft.syntax.NumberRule;
+import org.hemwright.draft.syntax.Quoted;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Span;
 import org.hemwright.draft.syntax.Statement;
@@ -79,7 +80,7 @@ final class SteppedGrips {
             ", then "
                 + source.text(stairs.get(last).value().span())
                 + " from size "
-                + spelled(name));
+                + Quoted.size(name));
         at.add(end(last));
       }
     }
@@ -94,11 +95,6 @@ final class SteppedGrips {
     return stair == 0
         ? stepped.first().span().end()
         : stepped.steps().get(stair - 1).from().span().end();
-  }
-
-  private static String spelled(String size) {
-    boolean plain = size.matches("\\d+|\\p{L}[\\p{L}\\p{N}_]*");
-    return plain ? size : "\"" + size + "\"";
   }
 
   private Optional<Grip> grip(Grip.Reach reach, String text) {

@@ -15,8 +15,11 @@ import org.hemwright.pattern.finding.Argument;
  */
 public record OutlineRequest(
     String line, Start start, boolean clockwise, double sharpest, List<EdgeRequest> edges) {
-  /** What counts as a corner where nothing else is said (radians). */
-  public static final double USUAL_CORNER = StrictMath.toRadians(12);
+  /** What counts as a corner where nothing else is said, as a person reads it (degrees). */
+  public static final double USUAL_CORNER_DEGREES = 12;
+
+  /** The same (radians). */
+  public static final double USUAL_CORNER = StrictMath.toRadians(USUAL_CORNER_DEGREES);
 
   public OutlineRequest {
     edges = List.copyOf(edges);

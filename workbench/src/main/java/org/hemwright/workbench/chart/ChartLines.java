@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.draft.syntax.Document;
+import org.hemwright.draft.syntax.Quoted;
 import org.hemwright.draft.syntax.Span;
 import org.hemwright.draft.syntax.Statement;
 
@@ -38,7 +39,8 @@ public final class ChartLines {
     for (Statement each : document.statements()) {
       if (each instanceof Statement.SizesFrom line) {
         named = true;
-        changes.add(new Change(line.span(), "sizes from \"" + file + "\" base " + said(base)));
+        changes.add(
+            new Change(line.span(), "sizes from \"" + file + "\" base " + Quoted.size(base)));
       } else if (each instanceof Statement.PaperSection paper) {
         for (Statement inside : paper.body()) {
           if (inside instanceof Statement.Groups groups && lacking(groups, sizes)) {
@@ -74,13 +76,8 @@ public final class ChartLines {
     for (int i = 0; i < groups; i++) {
       int from = i == 0 ? 0 : (count - SHARED) * i / groups;
       int to = i + 1 == groups ? count - 1 : (count - SHARED) * (i + 1) / groups + SHARED - 1;
-      said.add(said(sizes.get(from)) + " to " + said(sizes.get(to)));
+      said.add(Quoted.size(sizes.get(from)) + " to " + Quoted.size(sizes.get(to)));
     }
     return "groups " + String.join(", ", said);
-  }
-
-  /** A size as a document names it. */
-  private static String said(String size) {
-    return size.matches("[0-9]+|\\p{L}[\\p{L}\\p{N}_]*") ? size : '"' + size + '"';
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hemwright.draft.syntax.Quoted;
 
 /**
  * How one corner of a traced outline moves from each size to the next larger one.
@@ -33,7 +34,7 @@ public record CornerRule(String edge, String across, String up) {
    * @param dot what the drawing calls it
    */
   String atDot(String dot) {
-    return line('"' + dot.replace("\"", "\"\"") + '"');
+    return line(Quoted.words(dot));
   }
 
   private String line(String place) {

@@ -3,6 +3,7 @@ package org.hemwright.workbench.traced;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import org.hemwright.draft.syntax.Quoted;
 
 /** Steps between sizes as a document says them. */
 final class StepWords {
@@ -32,7 +33,7 @@ final class StepWords {
         text.append(step.toPlainString()).append(" mm");
       } else if (StrictMath.abs(steps.get(i) - last) >= ALIKE) {
         text.append(", then ").append(step.toPlainString()).append(" mm from size ");
-        text.append(word(sizes.get(i + 1)));
+        text.append(Quoted.size(sizes.get(i + 1)));
       }
       last = i == 0 || StrictMath.abs(steps.get(i) - last) >= ALIKE ? steps.get(i) : last;
     }
@@ -42,10 +43,5 @@ final class StepWords {
   private static BigDecimal rounded(double step) {
     BigDecimal rounded = BigDecimal.valueOf(step).setScale(2, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
-  }
-
-  /** A size as a document names it. */
-  static String word(String size) {
-    return size.matches("[0-9]+|\\p{L}[\\p{L}\\p{N}_]*") ? size : '"' + size + '"';
   }
 }

@@ -1,5 +1,6 @@
 package org.hemwright.workbench.traced;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,5 +95,17 @@ public record TracingAnswers(
   /** Whether the outline has its allowance. */
   public boolean withAllowance() {
     return part(PartRole.STITCH_LINE).isEmpty() && part(PartRole.CUT_LINE).isPresent();
+  }
+
+  /** Her names for the edges, and names of their own where she has none. */
+  List<String> edgeNames(int count) {
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      Optional<EdgeAnswer> said = i < edges.size() ? Optional.of(edges.get(i)) : Optional.empty();
+      boolean leftOut = withAllowance() && said.isPresent() && said.get().leftOut();
+      String name = said.map(EdgeAnswer::name).map(String::strip).orElse("");
+      names.add(leftOut ? "" : name.isEmpty() ? "edge_" + (i + 1) : name.replaceAll("\\s+", "_"));
+    }
+    return names;
   }
 }

@@ -24,6 +24,7 @@ import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.piece.PieceCard;
+import org.hemwright.pattern.traced.OutlineRequest;
 import org.hemwright.pattern.traced.TracedDrawing;
 import org.hemwright.pattern.traced.TracedLine;
 import org.hemwright.pattern.traced.TracingProblem;
@@ -370,7 +371,7 @@ public final class TraceView implements View {
               edge.path("less").asText(""),
               edge.path("leftOut").asBoolean()));
     }
-    double corners = body.path("corners").asDouble(TracedPiece.USUAL_CORNER);
+    double corners = body.path("corners").asDouble(OutlineRequest.USUAL_CORNER_DEGREES);
     if (!(corners > 0 && corners < 180)) {
       throw new Question.Unclear("corner-turns-by-more");
     }

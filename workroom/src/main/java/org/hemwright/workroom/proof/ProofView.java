@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hemwright.draft.syntax.Document;
+import org.hemwright.draft.syntax.Quoted;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.pattern.SizeRun;
@@ -141,7 +142,7 @@ public final class ProofView implements View {
    * finding, after the others that do or at the end of the document.
    */
   private static Frame accept(Room room, Window window, Question question) throws Question.Unclear {
-    String because = question.text("because").strip().replace('\n', ' ').replace("\"", "\"\"");
+    String because = question.text("because").strip().replace('\n', ' ');
     if (because.isEmpty()) {
       throw new Question.Unclear("reason-first");
     }
@@ -150,9 +151,8 @@ public final class ProofView implements View {
             + question.text("check").strip()
             + " on "
             + question.text("subject").strip()
-            + " because \""
-            + because
-            + "\"";
+            + " because "
+            + Quoted.words(because);
     if (line.indexOf('\n') >= 0) {
       throw new Question.Unclear("acceptance-line");
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hemwright.draft.plan.PlannedThing;
 import org.hemwright.draft.syntax.Completion;
+import org.hemwright.draft.syntax.Quoted;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.workbench.folder.PatternFolder;
@@ -74,12 +75,8 @@ public final class Proposals implements View {
         numbers(options, told, owner);
       }
       if (terms.contains("size") || terms.contains("sizes")) {
-        room.draft().sizes().forEach(name -> add(options, told, spelled(name), "size"));
+        room.draft().sizes().forEach(name -> add(options, told, Quoted.size(name), "size"));
       }
-    }
-
-    private static String spelled(String size) {
-      return size.matches("\\d+|\\p{L}[\\p{L}\\p{N}_]*") ? size : "\"" + size + "\"";
     }
 
     private void members(ArrayNode options, Set<String> told) {
