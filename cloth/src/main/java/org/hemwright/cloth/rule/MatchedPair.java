@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
+import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.piece.Copy;
 import org.hemwright.pattern.piece.Edge;
@@ -178,6 +179,25 @@ public record MatchedPair(String notch, End one, End other) {
                     .isPresent());
   }
 
+  /** From the drawn half of a piece to its other half, where its fold runs along the grain. */
+  private static Optional<Motion> otherHalf(Piece whole) {
+    Vector grain = whole.grain().map(own -> own.direction()).orElse(new Vector(0, 1));
+    Point from = whole.stackPoint();
+    return OpenedPiece.of(whole)
+        .mirror()
+        .filter(
+            mirror ->
+                mirror.apply(from.plus(grain)).minus(mirror.apply(from)).minus(grain).length()
+                    <= Tolerance.SAME_DIRECTION);
+  }
+
+  /** A place of a part on the half beyond the fold: on itself, or on its mirrored copy. */
+  private static End onOtherHalf(Piece part, Point at, Motion mirror) {
+    return part.foldEdge().isPresent()
+        ? new End(part.name(), false, mirror.apply(at))
+        : new End(part.name(), true, at);
+  }
+
   private static void addJoins(PieceParts split, List<MatchedPair> into) {
     for (PieceParts.Join join : split.joins()) {
       Piece first = split.parts().get(join.first());
@@ -189,6 +209,16 @@ public record MatchedPair(String notch, End one, End other) {
               join.seam(),
               new End(first.name(), false, at),
               new End(second.name(), acrossFold, at)));
+      if (!acrossFold) {
+        otherHalf(split.whole())
+            .ifPresent(
+                mirror ->
+                    into.add(
+                        new MatchedPair(
+                            join.seam(),
+                            onOtherHalf(first, at, mirror),
+                            onOtherHalf(second, at, mirror))));
+      }
     }
     for (Piece part : split.parts()) {
       Point at = part.edges().get(0).path().start();
