@@ -100,7 +100,7 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
       if (request.fabrics().isEmpty() || request.fabrics().contains(fabric.name())) {
         for (Fabric.Nap nap : naps(fabric)) {
           for (double width : widths(fabric, request)) {
-            for (Fold fold : folds(request)) {
+            for (Fold fold : folds(fabric, request)) {
               all.add(new ClothSeries(cloth, nap, width, fold, request));
             }
           }
@@ -123,9 +123,9 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
     return widths.stream().sorted().distinct().toList();
   }
 
-  private static List<Fold> folds(YardageRequest request) {
-    List<Fold> folds = new ArrayList<>(request.folds());
-    return folds;
+  /** The folds that are asked for; single cloth for one that cannot be folded. */
+  private static List<Fold> folds(Fabric fabric, YardageRequest request) {
+    return fabric.liesFolded() ? new ArrayList<>(request.folds()) : List.of(Fold.SINGLE);
   }
 
   /** Lays every series, a size at a time, since its shapes are the same on every width and fold. */

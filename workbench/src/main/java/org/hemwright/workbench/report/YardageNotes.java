@@ -152,10 +152,12 @@ public final class YardageNotes {
 
   /** Where the layouts have a bar, and how far beside it that of a real cloth may run. */
   private String aside(Fabric.Repeat repeat, double aside) {
-    String taken = "the layouts have a bar in the fold, or down the middle of single cloth";
+    String taken =
+        "the layouts have a bar in the fold, or down the middle of single " + words.cloth();
     if (!repeat.liesFolded()) {
-      return "the layouts have a bar down the middle of the cloth; where it runs beside that, all"
-                 + " bars lie elsewhere on the pieces, and meet as before";
+      return "the layouts have a bar down the middle of the "
+          + words.cloth()
+          + "; where it runs beside that, all bars lie elsewhere on the pieces, and meet as before";
     }
     if (aside >= repeat.across().orElseThrow() / 2) {
       return taken + ", and hold wherever the bars run";
