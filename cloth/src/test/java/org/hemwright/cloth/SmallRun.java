@@ -29,6 +29,23 @@ public final class SmallRun {
     return wider(nap, 0, widths);
   }
 
+  /** The same on stripes or checks, of which body and sleeve have the notch {@code hem}. */
+  public static SizeRun striped(Fabric.Repeat repeat, Double... widths) {
+    SizeRun plain = of(Fabric.Nap.EITHER_WAY, widths);
+    Pattern pattern = plain.pattern();
+    return new SizeRun(
+        new Pattern(
+            pattern.details(),
+            pattern.chart(),
+            pattern.base(),
+            pattern.fabrics().stream().map(fabric -> fabric.with(repeat)).toList(),
+            pattern.dials(),
+            pattern.views(),
+            pattern.pieces(),
+            pattern.paper()),
+        plain.sizes());
+  }
+
   /** The same with the body of the fourth size so much wider (mm). */
   public static SizeRun wider(Fabric.Nap nap, double more, Double... widths) {
     List<Size> sizes = new ArrayList<>();
@@ -79,9 +96,11 @@ public final class SmallRun {
                 "body", 0, high, 0, 0, wide, 0, wide, high * 0.7, wide * 0.6, high, 60, high)
             .onFold()
             .times(2)
+            .notch("hem", 1, 120)
             .draw(),
         CutPiece.polygon("sleeve", 0, 0, arm, 0, arm + 30, 250, arm * 0.55, 420, -20, 260)
             .pairs(2)
+            .notch("hem", 0, 90)
             .draw(),
         CutPiece.polygon("band", 0, 0, wide * 2.2, 0, wide * 2.2, 70, 20, 70).draw());
   }

@@ -125,6 +125,23 @@ public final class SandlingSkirt {
     return new SizeRun(pattern, skirt.sizes());
   }
 
+  /** The skirt in a cloth with stripes. */
+  public static SizeRun striped(Fabric.Repeat repeat) {
+    SizeRun skirt = run(2, new PaperChoices(List.of(), false, false, false));
+    Pattern whole = skirt.pattern();
+    Pattern pattern =
+        new Pattern(
+            whole.details(),
+            whole.chart(),
+            whole.base(),
+            whole.fabrics().stream().map(fabric -> fabric.with(repeat)).toList(),
+            whole.dials(),
+            whole.views(),
+            whole.pieces(),
+            whole.paper());
+    return new SizeRun(pattern, skirt.sizes());
+  }
+
   /** The skirt under another title. */
   public static SizeRun titled(String title) {
     SizeRun skirt = run(2, new PaperChoices(List.of(), false, false, false));

@@ -103,4 +103,15 @@ public record Pattern(
   public Optional<Fabric> fabric(String name) {
     return fabrics.stream().filter(fabric -> fabric.name().equals(name)).findFirst();
   }
+
+  /**
+   * Whether a piece that is drawn as a half is cut whole, since a cloth that it is cut from is
+   * never folded.
+   */
+  public boolean isCutWhole(PieceCard card) {
+    return card.cuts().stream()
+        .filter(cut -> cut.onFold())
+        .flatMap(cut -> fabric(cut.fabric()).stream())
+        .anyMatch(fabric -> !fabric.liesFolded());
+  }
 }

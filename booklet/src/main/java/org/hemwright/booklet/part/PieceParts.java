@@ -88,7 +88,8 @@ final class PieceParts {
         Slots slots =
             Slots.of("count", new Inline.Value(Integer.toString(cut.count()), from))
                 .and("mirrored", cut.mirrored() ? given.say("pieces.mirrored") : List.of());
-        all.add(given.say(cut.onFold() ? "pieces.cut-on-fold" : "pieces.cut-of", slots));
+        boolean onFold = cut.onFold() && fabric.liesFolded();
+        all.add(given.say(onFold ? "pieces.cut-on-fold" : "pieces.cut-of", slots));
       }
     }
     return all.isEmpty() ? given.say("table.none") : telling.words().listed(all);

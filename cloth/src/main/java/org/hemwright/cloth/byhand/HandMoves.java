@@ -17,7 +17,9 @@ import org.hemwright.pattern.fabric.Fabric;
 
 /**
  * Moves one piece of a laying at a time. Where it cannot lie where it is put, it comes to lie
- * touching, as near as it can; where it can lie nowhere near, all stays as it was.
+ * touching, as near as it can; where it can lie nowhere near, all stays as it was. A piece that is
+ * held to the bars of a striped cloth moves by whole repeats: to the place nearest to where it is
+ * put at which it still meets its mates.
  *
  * @param row whose cloth and pieces
  */
@@ -85,7 +87,11 @@ public record HandMoves(YardageRow row) {
   public Moved move(List<OwnPlace> places, int at, double along, double across) {
     OwnPlace was = places.get(at);
     boolean onFold = item(was).layers() == ClothItem.Layers.ON_FOLD;
-    OwnPlace meant = was.at(along, onFold ? was.across() : across);
+    BarSteps steps = BarSteps.of(item(was).piece());
+    OwnPlace meant =
+        was.at(
+            steps.along(was.along(), along),
+            onFold ? was.across() : steps.across(was.across(), across));
     return settle(places, at, was, meant);
   }
 
@@ -162,11 +168,16 @@ public record HandMoves(YardageRow row) {
   /** Places where it may lie: on the way back to where it was, and straight from the one meant. */
   private List<OwnPlace> candidates(OwnPlace was, OwnPlace meant, Predicate<OwnPlace> clear) {
     List<OwnPlace> found = new ArrayList<>();
+    boolean onFold = item(was).layers() == ClothItem.Layers.ON_FOLD;
+    BarSteps steps = BarSteps.of(item(was).piece());
+    if (steps.areHeld()) {
+      double far = Math.max(NEAR, steps.most());
+      return steps.near(meant, far, onFold ? 0 : far).stream().filter(clear).toList();
+    }
     Vector back = new Vector(was.along() - meant.along(), was.across() - meant.across());
     if (was.turned() == meant.turned() && back.length() > 0) {
       first(meant, back.times(1 / back.length()), back.length(), clear).ifPresent(found::add);
     }
-    boolean onFold = item(was).layers() == ClothItem.Layers.ON_FOLD;
     for (double[] way : WAYS) {
       if (!onFold || way[1] == 0) {
         first(meant, new Vector(way[0], way[1]), NEAR, clear).ifPresent(found::add);

@@ -100,13 +100,16 @@ public final class Matching {
     return joined;
   }
 
-  /** The ties in the order in which the document names the notches; those of parts come last. */
+  /**
+   * The ties in the order in which the document names the notches; before them those of parts with
+   * each other and with the whole, whose cloth must go on.
+   */
   private void addTies(List<MatchedPair> pairs) {
+    pairs.stream().filter(pair -> !repeat.matched().contains(pair.notch())).forEach(this::addTie);
     for (String name : repeat.matched()) {
       pairs.stream().filter(pair -> pair.notch().equals(name)).forEach(this::addTie);
       addUnsewn(name);
     }
-    pairs.stream().filter(pair -> !repeat.matched().contains(pair.notch())).forEach(this::addTie);
   }
 
   private void addTie(MatchedPair pair) {

@@ -93,12 +93,20 @@ record GarmentCloth(Fabric fabric, List<View> views, List<List<Cuttable>> pieces
         MatchedPair.withParts(pairs, splits));
   }
 
-  /** Matched notches of a fabric that cannot lie on like bars in one size. */
+  /**
+   * Matched notches of a fabric that cannot lie on like bars in one size; those of parts are the
+   * same as of the whole.
+   */
   static List<Matching.Clash> clashes(SizedPattern sized, Fabric fabric) {
     return fabric
         .repeat()
         .map(repeat -> matching(sized, pieces(sized, fabric, 0), repeat).clashes())
-        .orElse(List.of());
+        .orElse(List.of())
+        .stream()
+        .filter(
+            clash ->
+                sized.piece(clash.piece()).isPresent() && sized.piece(clash.mate()).isPresent())
+        .toList();
   }
 
   /** What is cut in one size of a cloth; pieces that it is too narrow for in parts. */

@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.hemwright.cloth.SmallRun;
 import org.hemwright.cloth.rule.ClothItem;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothSettings;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.yardage.FurtherSearch;
 import org.hemwright.cloth.yardage.LayingFollower;
 import org.hemwright.cloth.yardage.LayingStore;
@@ -26,22 +28,25 @@ import org.junit.jupiter.api.Test;
 /** Layings by hand, held against the rules that every laying is held against. */
 class OwnLayingsTest {
   private static final SizeRun RUN = SmallRun.of(Fabric.Nap.EITHER_WAY, 1400.0);
-  private static final YardageTable TABLE =
-      YardageTable.of(
-          RUN,
-          new YardageRequest(
-              ClothSettings.HANDBOOK,
-              EnumSet.allOf(Fold.class),
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(RUN.sizes().get(2).size().name()),
-              0,
-              0,
-              3_000,
-              2),
-          LayingStore.NONE,
-          YardageTable.Watcher.SILENT);
+  private static final YardageTable TABLE = table(RUN);
+
+  private static YardageTable table(SizeRun run) {
+    return YardageTable.of(
+        run,
+        new YardageRequest(
+            ClothSettings.HANDBOOK,
+            EnumSet.allOf(Fold.class),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(run.sizes().get(2).size().name()),
+            0,
+            0,
+            3_000,
+            2),
+        LayingStore.NONE,
+        YardageTable.Watcher.SILENT);
+  }
 
   private static List<YardageRow> fitting() {
     return TABLE.rows().stream().filter(YardageRow::fits).toList();
@@ -71,6 +76,51 @@ class OwnLayingsTest {
                   assertThat(laying(row).length())
                       .isCloseTo(laying(was).length(), org.assertj.core.data.Offset.offset(0.02)));
     }
+  }
+
+  /** On stripes a piece that is put beside its bar goes to the nearest place on one. */
+  @Test
+  void onStripesAPieceMovesByWholeRepeats() {
+    Fabric.Repeat checks =
+        new Fabric.Repeat(OptionalDouble.of(60), OptionalDouble.of(50), List.of("cap", "hem"));
+    YardageTable table = table(SmallRun.striped(checks, 1400.0));
+    SplittableRandom random = new SplittableRandom(11);
+    int elsewhere = 0;
+    for (YardageRow row : table.rows().stream().filter(YardageRow::fits).toList()) {
+      HandMoves moves = new HandMoves(row);
+      List<OwnPlace> places = OwnLaying.places(laying(row));
+      for (int round = 0; round < 12; round++) {
+        int at = random.nextInt(places.size());
+        OwnPlace was = places.get(at);
+        HandMoves.Moved moved =
+            moves.move(
+                places,
+                at,
+                was.along() + random.nextInt(400) - 100,
+                was.across() + random.nextInt(300) - 150);
+        places = moved.places();
+        assertThat(OwnLayings.objections(row, moves.laying(places).orElseThrow())).isEmpty();
+        OwnPlace now = places.get(at);
+        if (item(row, was).piece().striped().isPresent() && !now.equals(was)) {
+          elsewhere++;
+          assertThat(beside(now.along() - was.along(), 60)).isLessThan(0.02);
+          assertThat(beside(now.across() - was.across(), 50)).isLessThan(0.02);
+        }
+      }
+    }
+    assertThat(elsewhere).isGreaterThan(5);
+  }
+
+  private static ClothItem item(YardageRow row, OwnPlace place) {
+    return laying(row).pieces().stream()
+        .map(LaidPiece::item)
+        .filter(item -> item.id().equals(place.item()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double beside(double apart, double repeat) {
+    return Math.abs(apart / repeat - Math.rint(apart / repeat)) * repeat;
   }
 
   @Test

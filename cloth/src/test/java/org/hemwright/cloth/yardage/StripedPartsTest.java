@@ -183,6 +183,33 @@ class StripedPartsTest {
     assertAlike(cut(laying, part, false, seam), cut(laying, other, false, seam));
   }
 
+  /** The sides of a panel that is cut twice meet where twice its width is so many repeats. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void theirOwnSeamComesBeforeNotchesThatCannotMatch(boolean uneven) {
+    Piece panel =
+        split(CutPiece.rectangle("panel", 613, 400).onFold().times(2).notch("side", 2, 111));
+    Cuttable cuttable = Cuttable.of(panel, 0, "", 0).orElseThrow();
+    Point side = new Point(613, 111);
+    List<MatchedPair> pairs =
+        MatchedPair.withParts(
+            List.of(
+                new MatchedPair(
+                    "side",
+                    new MatchedPair.End("panel", false, side),
+                    new MatchedPair.End("panel", false, new Point(-613, 111)))),
+            cuttable.splits());
+    Matching matching = new Matching(cuttable.all(), checks(uneven), pairs);
+    // 2 x 613 is 17 repeats and 36 mm
+    assertThat(matching.clashes()).isNotEmpty();
+    assertThat(matching.clashes().get(0).apart()).isCloseTo(34, Offset.offset(0.01));
+    assertThat(matching.clashes()).allMatch(clash -> clash.notch().equals("side"));
+    List<ClothPiece> parts = cuttable.matched(matching).waysOut().get(0).pieces();
+    ClothLaying laying = lay(Fold.SINGLE, 1500, parts);
+    Point middle = new Point(0, 200);
+    assertAlike(cut(laying, "panel_1", false, middle), cut(laying, "panel_1", true, middle));
+  }
+
   /** What is matched on the whole piece on wide cloth is so on narrow cloth, in parts. */
   @Test
   void partsAndWholeBeginOnTheSamePlaceOfTheRepeat() {

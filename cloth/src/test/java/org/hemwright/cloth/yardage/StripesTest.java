@@ -330,6 +330,29 @@ class StripesTest {
     }
   }
 
+  /** The colour of an even check, of its own at each place between two bars. */
+  private static double colour(Point at) {
+    double along = Math.abs(at.x() / 90 - Math.rint(at.x() / 90));
+    double across = Math.abs((at.y() - 750) / 70 - Math.rint((at.y() - 750) / 70));
+    return along + 2 * across;
+  }
+
+  /** On the bias two mirrored copies meet in points, all along the seam between them. */
+  @Test
+  void aBiasPieceMeetsItsMirroredCopyAllAlong() {
+    ClothPiece front =
+        CutPiece.rectangle("front", 300, 400).pairs(2).grainTo(1, 1).notch("hem", 2, 171).onCloth();
+    List<MatchedPair> pairs =
+        List.of(new MatchedPair("hem", end(front, "hem", false), end(front, "hem", true)));
+    ClothLaying laying = lay(Fold.SINGLE, 1500, sewn(pairs, front)).orElseThrow();
+    for (double y = 0; y <= 400; y += 12.5) {
+      Point at = new Point(300, y);
+      double drawn = colour(cut(laying, new MatchedPair.End("front", false, at)));
+      double mirrored = colour(cut(laying, new MatchedPair.End("front", true, at)));
+      assertThat(mirrored).isCloseTo(drawn, Offset.offset(1e-4));
+    }
+  }
+
   @Test
   void piecesInSeveralMatchesAndInNoneOfThemShareOneSetOfBars() {
     ClothPiece one = CutPiece.rectangle("one", 200, 300).notch("side", 2, 40).onCloth();

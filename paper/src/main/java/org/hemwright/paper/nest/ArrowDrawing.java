@@ -57,7 +57,7 @@ final class ArrowDrawing {
   private void grain(Path laid) {
     Vector along = laid.end().minus(laid.start()).unit();
     Vector way = Canvas.upright(along);
-    boolean oneWay = fabrics().stream().anyMatch(fabric -> fabric.nap() == Fabric.Nap.ONE_WAY);
+    boolean oneWay = fabrics().stream().anyMatch(fabric -> fabric.laidWith() == Fabric.Nap.ONE_WAY);
     SetLine word = Face.REGULAR.set("Grain", Canvas.POINTS);
     Point near = laid.at(laid.length() / 2).point();
     double longest = Math.min(LONGEST_GRAIN, reach(along) * 0.6);

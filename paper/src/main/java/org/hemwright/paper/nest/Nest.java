@@ -38,7 +38,7 @@ public record Nest(PieceCard card, List<PieceShape> shapes, SizeStyles styles, b
    * line cannot be drawn is left out; {@link AddedAllowance} says why.
    *
    * @param sizes of the group, in the chart's order
-   * @param whole whether fold pieces are opened
+   * @param whole whether fold pieces are opened; those of a cloth that is never folded always are
    * @param inColour whether sizes have inks of their own
    */
   public static List<Nest> of(SizeRun run, List<Size> sizes, boolean whole, boolean inColour) {
@@ -58,7 +58,13 @@ public record Nest(PieceCard card, List<PieceShape> shapes, SizeStyles styles, b
               line ->
                   stacked
                       .computeIfAbsent(key(piece.card()), k -> new ArrayList<>())
-                      .add(ShapeMaker.of(sized.size(), piece, line, whole, 0)));
+                      .add(
+                          ShapeMaker.of(
+                              sized.size(),
+                              piece,
+                              line,
+                              whole || isCutWhole(run, piece.card()),
+                              0)));
         }
       }
     }
@@ -67,10 +73,14 @@ public record Nest(PieceCard card, List<PieceShape> shapes, SizeStyles styles, b
         (key, shapes) -> {
           PieceCard card = cards.get(key);
           if (card != null && !shapes.isEmpty()) {
-            nests.add(new Nest(card, shapes, styles, whole));
+            nests.add(new Nest(card, shapes, styles, whole || isCutWhole(run, card)));
           }
         });
     return List.copyOf(nests);
+  }
+
+  private static boolean isCutWhole(SizeRun run, PieceCard card) {
+    return run.pattern().isCutWhole(card);
   }
 
   /** What must be alike for two drafts to lie in one nest. */

@@ -145,7 +145,7 @@ public final class PiecePicture {
     for (Cut cut : nest.card().cuts()) {
       if (run.pattern()
           .fabric(cut.fabric())
-          .filter(fabric -> fabric.nap() == Fabric.Nap.ONE_WAY)
+          .filter(fabric -> fabric.laidWith() == Fabric.Nap.ONE_WAY)
           .isPresent()) {
         return true;
       }

@@ -151,7 +151,8 @@ public record WordsFitCheck(double most, int titleFrom) implements Check {
       return Optional.empty();
     }
     List<String> allowances = AllowanceWords.of(Speech.of(run), Map.of(size.get(0), piece));
-    PieceWords words = PieceWords.of(run, piece.card(), size, allowances, false);
+    PieceWords words =
+        PieceWords.of(run, piece.card(), size, allowances, run.pattern().isCutWhole(piece.card()));
     PieceWords brief =
         new PieceWords(
             words.number(),

@@ -121,7 +121,7 @@ record KeyFacts(
     for (GroupDrawing group : groups) {
       nested |= group.sizes().size() > 1;
       for (Nest nest : group.nests()) {
-        oneWay |= fabrics(group, nest).stream().anyMatch(f -> f.nap() == Fabric.Nap.ONE_WAY);
+        oneWay |= fabrics(group, nest).stream().anyMatch(f -> f.laidWith() == Fabric.Nap.ONE_WAY);
         if (fabrics(group, nest).stream().anyMatch(f -> f.kind() == Fabric.Kind.KNIT)) {
           signs.add(Sign.STRETCH);
         }
