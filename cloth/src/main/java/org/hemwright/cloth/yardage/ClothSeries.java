@@ -151,7 +151,7 @@ final class ClothSeries {
       Supplier<PlanSearch.Laid> otherwise) {
     return store
         .get(key)
-        .flatMap(line -> KeptLayouts.read(plans, line))
+        .flatMap(line -> KeptLayouts.read(key, plans, line))
         .filter(kept -> rules.objections(kept.laying()).isEmpty())
         .orElseGet(
             () -> {
@@ -160,7 +160,7 @@ final class ClothSeries {
               if (!objections.isEmpty()) {
                 throw new IllegalStateException("a laying breaks the rules: " + objections);
               }
-              store.put(key, KeptLayouts.text(plans, anew));
+              store.put(key, KeptLayouts.text(key, plans, anew));
               return anew;
             });
   }

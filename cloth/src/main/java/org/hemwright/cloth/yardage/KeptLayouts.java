@@ -22,6 +22,9 @@ final class KeptLayouts {
 
   private static final String PART = "\t";
 
+  /** So many hexadecimal digits of a hash stand before a line. */
+  private static final int SUM = 16;
+
   private KeptLayouts() {}
 
   /** The key of what these plans ask for. */
@@ -69,9 +72,17 @@ final class KeptLayouts {
     }
   }
 
-  /** A laying as one line: which plan, then each section's length, count and placements. */
-  static String text(List<ClothPlan> plans, PlanSearch.Laid laid) {
-    return plans.indexOf(laid.plan()) + PART + layouts(laid);
+  /**
+   * A laying as one line: a sum over key and line by which damage is known, which plan, then each
+   * section's length, count and placements.
+   */
+  static String text(String key, List<ClothPlan> plans, PlanSearch.Laid laid) {
+    String line = plans.indexOf(laid.plan()) + PART + layouts(laid);
+    return sum(key, line) + PART + line;
+  }
+
+  private static String sum(String key, String line) {
+    return sha256(key + PART + line).substring(0, SUM);
   }
 
   /** The layouts of a laying as one line. */
@@ -91,8 +102,12 @@ final class KeptLayouts {
     return String.join(PART, parts);
   }
 
-  /** The laying that a line tells of; absent where it cannot be read. */
-  static Optional<PlanSearch.Laid> read(List<ClothPlan> plans, String line) {
+  /** The laying that a line tells of; absent where it is not as it was kept under that key. */
+  static Optional<PlanSearch.Laid> read(String key, List<ClothPlan> plans, String kept) {
+    String line = kept.substring(Math.min(kept.length(), SUM + PART.length()));
+    if (!kept.equals(sum(key, line) + PART + line)) {
+      return Optional.empty();
+    }
     try {
       String[] parts = line.split(PART, -1);
       ClothPlan plan = plans.get(Integer.parseInt(parts[0]));

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.UnaryOperator;
 import org.assertj.core.data.Offset;
 import org.hemwright.cloth.SmallRun;
 import org.hemwright.cloth.rule.ClothPiece;
@@ -203,6 +204,7 @@ class YardageTableTest {
           }
         };
     YardageTable first = YardageTable.of(RUN, request(2), store, YardageTable.Watcher.SILENT);
+    Map<String, String> whole = Map.copyOf(kept);
     int all = laid.getAndSet(0);
     assertThat(all).isGreaterThan(50);
     YardageTable again = YardageTable.of(RUN, request(2), store, YardageTable.Watcher.SILENT);
@@ -213,8 +215,20 @@ class YardageTableTest {
     YardageTable.of(changed, request(2), store, YardageTable.Watcher.SILENT);
     assertThat(laid.get()).as("of one changed size").isPositive().isLessThan(all / 4);
 
-    kept.replaceAll((key, line) -> line.substring(0, line.length() / 2));
-    YardageTable broken = YardageTable.of(RUN, request(2), store, YardageTable.Watcher.SILENT);
-    assertThat(told(broken)).isEqualTo(told(first));
+    List<UnaryOperator<String>> damages =
+        List.of(
+            line -> line.substring(0, line.length() / 2),
+            line -> line.replaceFirst("[.]0\\t", ".5\t"),
+            line -> line.replaceFirst("\t(\\d+[.]\\d+)\t", "\t9$1\t"),
+            line -> line.replaceFirst("[.]\\d+\t\\d+\t", ".0\t-1\t"),
+            line -> line + "\tmore",
+            line -> "",
+            line -> whole.values().iterator().next());
+    for (UnaryOperator<String> damage : damages) {
+      kept.replaceAll((key, line) -> damage.apply(line));
+      YardageTable broken = YardageTable.of(RUN, request(2), store, YardageTable.Watcher.SILENT);
+      assertThat(told(broken)).isEqualTo(told(first));
+      assertThat(kept.entrySet().containsAll(whole.entrySet())).as("mended").isTrue();
+    }
   }
 }

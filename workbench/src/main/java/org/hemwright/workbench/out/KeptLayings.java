@@ -65,11 +65,12 @@ public final class KeptLayings implements LayingStore {
 
   /** Writes the file, in the order of the keys, if there is anything new in it. */
   public void keep() {
-    Map<String, String> all = new TreeMap<>(used);
+    Map<String, String> all = new TreeMap<>();
     if (before.size() + used.size() <= MOST) {
       all.putAll(before);
     }
-    if (before.keySet().containsAll(all.keySet())) {
+    all.putAll(used);
+    if (before.entrySet().containsAll(all.entrySet())) {
       return;
     }
     StringBuilder text = new StringBuilder();
