@@ -20,7 +20,6 @@ import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.GivenFile;
-import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.report.FeedbackReport;
 import org.hemwright.workbench.report.PrintReport;
@@ -84,16 +83,20 @@ final class BookletCommand extends FolderCommand {
         sizesChosen()
             ? job.run().sizes().stream().map(sized -> sized.size().name()).toList()
             : List.of();
-    KeptLayings kept = KeptLayings.in(keptFolder());
     YardageRequest request = YardageRequest.everything().inSizes(sizes);
-    YardageTable table =
-        ProgressLine.during(
-            "Laying",
-            json(),
-            progress -> Workbench.yardage(job.evaluated(), whole, request, kept, progress));
-    kept.keep();
+    Optional<YardageTable> table;
+    try (LayingKeeper kept = new LayingKeeper(keptFolder())) {
+      table =
+          Optional.of(
+              ProgressLine.during(
+                  "Laying",
+                  json(),
+                  progress ->
+                      Workbench.yardage(
+                          job.evaluated(), whole, request, kept.layings(), progress)));
+    }
     BookletMaking making =
-        Workbench.booklet(job.evaluated(), job.run(), Optional.of(table), List.of(), language);
+        Workbench.booklet(job.evaluated(), job.run(), table, List.of(), language);
     if (!feedback.isEmpty()) {
       return tell(making, job);
     }

@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.hemwright.cloth.yardage.LeftOvers;
 import org.hemwright.cloth.yardage.OwnCloth;
 import org.hemwright.cloth.yardage.YardageFindings;
@@ -18,7 +20,6 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Workbench;
-import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.page.YardagePage;
 import org.hemwright.workbench.report.YardageCsv;
@@ -68,32 +69,34 @@ final class ClothCommand extends FolderCommand {
       return ExitCode.INPUT_WRONG;
     }
     SizeRun whole = job.evaluated().run().orElseThrow();
-    KeptLayings kept = KeptLayings.in(keptFolder());
-    YardageTable table =
-        ProgressLine.during(
-            "Laying",
-            json(),
-            progress -> Workbench.yardage(job.evaluated(), whole, request.get(), kept, progress));
-    kept.keep();
+    YardageTable table;
+    try (LayingKeeper kept = new LayingKeeper(keptFolder())) {
+      table =
+          ProgressLine.during(
+              "Laying",
+              json(),
+              progress ->
+                  Workbench.yardage(
+                      job.evaluated(), whole, request.get(), kept.layings(), progress));
+    }
     OwnCloth own = questions.own(whole);
     LeftOvers left = LeftOvers.of(whole, table, own.length());
     List<Finding> findings = new ArrayList<>(questions.judged(whole));
     findings.addAll(YardageFindings.of(whole, table, request.get()));
-    Path folder = out.orElseGet(() -> defaultOut().resolve("cloth"));
-    OutFolder files = new OutFolder(folder);
-    files.replace(
-        "yardage.csv", utf8(YardageCsv.of(table, own, left, findings, job.tell().wording())));
-    files.replace(
+    Map<String, byte[]> files = new TreeMap<>();
+    files.put("yardage.csv", utf8(YardageCsv.of(table, own, left, findings, job.tell().wording())));
+    files.put(
         "yardage.html",
         utf8(
             YardagePage.html(
                 whole, table, own, left, findings, job.tell().wording(), Optional.empty())));
     for (PrintedFile file : CuttingLayouts.pages(whole, table)) {
-      files.replace(file.name(), file.bytes());
+      files.put(file.name(), file.bytes());
     }
     for (PrintedFile file : CuttingLayouts.pictures(whole, table, kind)) {
-      files.replace(file.name(), file.bytes());
+      files.put(file.name(), file.bytes());
     }
+    Path folder = write(files);
     if (json()) {
       answer(YardageReport.json(table, findings, own, left, job.tell().wording()));
     } else {
@@ -104,6 +107,20 @@ final class ClothCommand extends FolderCommand {
       answer(YardageText.of(whole, table, own, left) + "\nWritten to " + folder + "\n");
     }
     return ExitCode.ALL_WELL;
+  }
+
+  /**
+   * Our own folder holds what was asked last and nothing else; in another only ours is replaced.
+   */
+  private Path write(Map<String, byte[]> files) throws IOException {
+    if (out.isEmpty()) {
+      return new OutFolder(defaultOut()).whole("cloth", files);
+    }
+    OutFolder folder = new OutFolder(out.get());
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      folder.replace(file.getKey(), file.getValue());
+    }
+    return out.get();
   }
 
   private static byte[] utf8(String text) {

@@ -18,7 +18,6 @@ import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Publication;
 import org.hemwright.workbench.PublishOrder;
 import org.hemwright.workbench.Workbench;
-import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.report.PrintReport;
 import picocli.CommandLine.Command;
@@ -89,23 +88,26 @@ final class PublishCommand extends FolderCommand {
             ? job.run().sizes().stream().map(sized -> sized.size().name()).toList()
             : List.of();
     YardageRequest request = YardageRequest.everything().inSizes(sizes).ofViews(options.views());
-    KeptLayings kept = KeptLayings.in(keptFolder());
-    Publication publication =
-        ProgressLine.during(
-            "Publishing",
-            json(),
-            progress ->
-                Publication.of(
-                    job.evaluated(),
-                    job.run(),
-                    new PublishOrder(
-                        options,
-                        laid -> Workbench.yardage(job.evaluated(), whole, request, kept, laid),
-                        folder,
-                        shelf(),
-                        release),
-                    progress));
-    kept.keep();
+    Publication publication;
+    try (LayingKeeper kept = new LayingKeeper(keptFolder())) {
+      publication =
+          ProgressLine.during(
+              "Publishing",
+              json(),
+              progress ->
+                  Publication.of(
+                      job.evaluated(),
+                      job.run(),
+                      new PublishOrder(
+                          options,
+                          laid ->
+                              Workbench.yardage(
+                                  job.evaluated(), whole, request, kept.layings(), laid),
+                          folder,
+                          shelf(),
+                          release),
+                      progress));
+    }
     List<PrintedFile> files = publication.printed().map(PrintedPattern::files).orElse(List.of());
     if (json()) {
       Map<String, Optional<String>> also = new LinkedHashMap<>();

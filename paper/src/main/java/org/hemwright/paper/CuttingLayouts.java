@@ -1,11 +1,13 @@
 package org.hemwright.paper;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.paper.cutting.LayingSheets;
@@ -42,17 +44,21 @@ public final class CuttingLayouts {
    */
   public static List<PrintedFile> pages(
       SizeRun run, YardageTable table, Optional<String> proof, HouseType type) {
-    Map<String, List<YardageRow>> byFabric = new LinkedHashMap<>();
+    Map<List<Object>, List<YardageRow>> byFabric = new LinkedHashMap<>();
     for (YardageRow row : drawn(table)) {
-      byFabric.computeIfAbsent(fabric(row), unused -> new ArrayList<>()).add(row);
+      byFabric
+          .computeIfAbsent(List.of(row.fabric(), row.nap()), unused -> new ArrayList<>())
+          .add(row);
     }
     FileNames names = new FileNames(run);
     List<PrintedFile> files = new ArrayList<>();
+    Set<String> taken = new HashSet<>();
     byFabric.forEach(
         (fabric, rows) -> {
           List<Sheet> sheets = LayingSheets.pages(run, rows, proof, type);
           byte[] bytes = PdfWriter.write(facts(run, "cutting layouts"), sheets);
-          String name = names.file(Optional.empty(), "layouts-" + fabric, "pdf");
+          String own = free(fabric(rows.get(0)), taken);
+          String name = names.file(Optional.empty(), "layouts-" + own, "pdf");
           files.add(new PrintedFile(name, "A4 or Letter", bytes, sheets.size(), List.of()));
         });
     return files;
@@ -63,6 +69,7 @@ public final class CuttingLayouts {
       SizeRun run, YardageTable table, Paper.PictureKind kind) {
     FileNames names = new FileNames(run);
     List<PrintedFile> files = new ArrayList<>();
+    Set<String> taken = new HashSet<>();
     for (YardageRow row : drawn(table)) {
       Sheet sheet = LayingSheets.single(run, row);
       String title = title(run, row);
@@ -72,9 +79,22 @@ public final class CuttingLayouts {
               : SvgWriter.write(facts(run, title), sheet);
       files.add(
           new PrintedFile(
-              "layouts/" + name(run, names, row) + "." + kind.ending(), "", bytes, 1, List.of()));
+              "layouts/" + free(name(run, names, row), taken) + "." + kind.ending(),
+              "",
+              bytes,
+              1,
+              List.of()));
     }
     return files;
+  }
+
+  /** A name that no other file has: two widths may read alike, two fabrics differ by case only. */
+  private static String free(String name, Set<String> taken) {
+    String free = name;
+    for (int i = 2; !taken.add(free); i++) {
+      free = name + "-" + i;
+    }
+    return free;
   }
 
   private static List<YardageRow> drawn(YardageTable table) {

@@ -66,6 +66,27 @@ public record OutFolder(Path path) {
     return alone(() -> keep(name, files));
   }
 
+  /**
+   * The same, of a folder that holds these files and no others, so that what was made before does
+   * not lie among what is made now.
+   */
+  public Path whole(String name, Map<String, byte[]> files) throws IOException {
+    return alone(
+        () -> {
+          Path goal = within(path, name);
+          if (!holds(goal, files) || count(goal) > files.size()) {
+            writeAside(goal, files);
+          }
+          return goal;
+        });
+  }
+
+  private static long count(Path folder) throws IOException {
+    try (Stream<Path> all = Files.walk(folder)) {
+      return all.filter(each -> !Files.isDirectory(each, LinkOption.NOFOLLOW_LINKS)).count();
+    }
+  }
+
   /** The publication that the pointer names, if there is one. */
   public Optional<Path> current() throws IOException {
     Path pointer = path.resolve(POINTER);

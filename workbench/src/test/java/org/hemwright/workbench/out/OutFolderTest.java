@@ -99,6 +99,25 @@ class OutFolderTest {
   }
 
   @Test
+  void aWholeFolderHoldsWhatItIsGivenAndNothingOfBefore() throws IOException {
+    OutFolder out = new OutFolder(folder);
+    out.whole("cloth", Map.of("a.txt", bytes("a"), "layouts/b.svg", bytes("b")));
+    Path whole = out.whole("cloth", Map.of("a.txt", bytes("a"), "layouts/c.svg", bytes("c")));
+    assertThat(names(whole)).containsExactly("a.txt", "layouts");
+    assertThat(names(whole.resolve("layouts"))).containsExactly("c.svg");
+    out.whole("cloth", Map.of("a.txt", bytes("a")));
+    assertThat(names(whole)).containsExactly("a.txt");
+    Object before = Files.readAttributes(whole, "*").get("fileKey");
+    out.whole("cloth", Map.of("a.txt", bytes("a")));
+    assertThat(Files.readAttributes(whole, "*").get("fileKey")).as("let be").isEqualTo(before);
+    assertThat(names(folder)).containsExactly("cloth");
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  @Test
   void neitherAVersionNorAFilesNameLeadsOutOfTheFolder() throws IOException {
     Path out = folder.resolve("deep/out");
     Path published = new OutFolder(out).publish(manifest("../../../1 ö/x", "abc"));
