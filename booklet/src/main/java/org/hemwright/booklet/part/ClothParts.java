@@ -290,11 +290,13 @@ public final class ClothParts {
   /** Of each view, fabric and width the laying of the drawn size. */
   Optional<Section> layings() {
     List<Figure> figures = new ArrayList<>();
+    List<YardageRow> shown = new ArrayList<>();
     for (YardageRow row : given.yardage().map(YardageTable::rows).orElse(List.of())) {
       if (row.best()
           && row.fits()
           && row.nap() == row.fabric().laidWith()
           && row.size().equals(telling.drawn().size())) {
+        shown.add(row);
         figures.add(laying(row));
       }
     }
@@ -310,13 +312,19 @@ public final class ClothParts {
               given.say(
                   "layings.size", Slots.of("size", Telling.size(telling.drawn().size().name())))));
     }
+    if (shown.stream().anyMatch(row -> telling.fused().contains(row.fabric().name()))) {
+      blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("layings.fused")));
+    }
     blocks.addAll(given.prose().part("layings"));
+    Sheet key = LayingSheets.key(shown, new LayingTelling(telling));
+    String alt = Inline.plain(given.say("layings.key"));
+    figures.add(0, new Figure("layings-key", key, alt, List.of()));
     blocks.add(new Block.Gallery(figures));
     return Optional.of(new Section("layings", given.say("part.layings"), false, blocks));
   }
 
   private Figure laying(YardageRow row) {
-    Sheet sheet = LayingSheets.single(telling.run(), row, new LayingTelling(telling));
+    Sheet sheet = LayingSheets.withoutKey(telling.run(), row, new LayingTelling(telling));
     Slots slots =
         Slots.of("view", telling.views(List.of(row.view().name())))
             .and("fabric", telling.fabric(row.fabric().name()))
@@ -330,10 +338,6 @@ public final class ClothParts {
                 row.nap() == Fabric.Nap.ONE_WAY ? "nap" : "plain",
                 Math.round(row.width()));
     String views = telling.severalViews() ? ".view" : "";
-    return new Figure(
-        id,
-        sheet,
-        Inline.plain(given.say("layings.alt" + views, slots)),
-        given.say("layings.caption" + views, slots));
+    return new Figure(id, sheet, Inline.plain(given.say("layings.alt" + views, slots)), List.of());
   }
 }

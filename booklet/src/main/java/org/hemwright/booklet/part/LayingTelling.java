@@ -1,13 +1,16 @@
 package org.hemwright.booklet.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Provenance;
 import org.hemwright.booklet.leaf.Provenance.Source;
 import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
+import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.paper.cutting.LayingWords;
@@ -58,7 +61,7 @@ record LayingTelling(Telling telling) implements LayingWords {
     Slots slots =
         Slots.of("fabric", telling.fabric(row.fabric().name()))
             .and("nap", plain ? List.of() : telling.say(oneWay ? "laying.nap" : "laying.no-nap"))
-            .and("fold", telling.say("laying.fold." + key(row.fold())))
+            .and("fold", fold(row))
             .and("length", length(need.length()))
             .and("buy", buy);
     return plain(
@@ -74,6 +77,22 @@ record LayingTelling(Telling telling) implements LayingWords {
                 plain(telling.words().capital(ClothParts.repeat(telling, row.fabric(), repeat)))
                     + ". "
                     + plain(telling.say("laying.stripes." + key(StripeCaution.of(row)))));
+  }
+
+  private List<Inline> fold(YardageRow row) {
+    OptionalDouble deep = LayingWords.foldedDeep(row.need().orElseThrow().laying());
+    String key = "laying.fold." + key(row.fold());
+    List<Inline> said = new ArrayList<>();
+    said.addAll(
+        deep.isPresent()
+            ? telling.say(key + ".deep", Slots.of("depth", length(deep.getAsDouble())))
+            : telling.say(key));
+    String side =
+        row.fold() == Fold.SINGLE
+            ? "right-up"
+            : LayingWords.isRightOut(row.fabric()) ? "right-out" : "right-in";
+    said.addAll(telling.say("laying.side." + side));
+    return said;
   }
 
   private Inline length(double mm) {

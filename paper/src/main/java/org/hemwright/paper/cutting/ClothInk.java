@@ -21,6 +21,7 @@ final class ClothInk {
   static final Pen SELVEDGE = Pen.solid(0.25, Inks.BLACK);
   static final Pen END = Pen.solid(0.25, Inks.QUIET);
   static final Pen OPENED = new Pen(0.3, List.of(1.6, 1.2), Inks.BLACK);
+  static final Pen AXIS = new Pen(0.25, List.of(2.0, 0.6, 0.6, 0.6), Inks.BLACK);
   static final Pen BAR = Pen.solid(0.15, new Ink(0xa4, 0xa4, 0xa4));
   static final Pen BESIDE_BAR = new Pen(0.15, List.of(0.9, 0.7), new Ink(0xa4, 0xa4, 0xa4));
   static final Ink NOTCH = Inks.BLACK;
@@ -40,12 +41,17 @@ final class ClothInk {
   /** An upright box of cloth. */
   static List<Inked> cloth(double left, double low, double right, double high, boolean rightSide) {
     Outline area = box(left, low, right, high);
-    Fill fill = new Fill(area, rightSide ? CLOTH_RIGHT : CLOTH_WRONG, Layer.COMMON, Subject.NONE);
+    Fill fill = new Fill(area, colour(rightSide), Layer.COMMON, Subject.NONE);
     return rightSide
         ? List.of(fill)
         : List.of(
             fill,
             new Hatch(area, Math.PI / 4, CLOTH_SPACING, CLOTH_HATCH, Layer.COMMON, Subject.NONE));
+  }
+
+  /** The colour of one side of the cloth. */
+  static Ink colour(boolean rightSide) {
+    return rightSide ? CLOTH_RIGHT : CLOTH_WRONG;
   }
 
   /** What a piece covers, without its edge. */

@@ -2,6 +2,8 @@ package org.hemwright.paper.cutting;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.paper.words.ClothWords;
@@ -24,12 +26,13 @@ final class EnglishLayingWords implements LayingWords {
     return switch (sign) {
       case RIGHT_SIDE -> "right side of the " + words.cloth();
       case WRONG_SIDE -> "wrong side of the " + words.cloth();
-      case PRINTED_UP -> "printed side up";
-      case PRINTED_DOWN -> "printed side down";
+      case PRINTED_UP -> "piece, printed side up";
+      case PRINTED_DOWN -> "piece, printed side down";
       case FOLD -> "fold";
       case SELVEDGE -> words.selvedge();
       case GRAIN -> "grain, either way up";
       case GRAIN_ONE_WAY -> "grain, all one way";
+      case TURNED_OVER -> "fold edge of the pattern: turn it over here for the other half";
       case BAR -> "bars of the " + words.cloth() + ", and notches that match";
       case BAR_UNEVEN ->
           "uneven bars of the "
@@ -52,7 +55,7 @@ final class EnglishLayingWords implements LayingWords {
   @Override
   public String facts(YardageRow row, boolean named) {
     Need need = row.need().orElseThrow();
-    String fold = ClothWords.fold(row.fold());
+    String fold = fold(row);
     return (named ? LayingPicture.fabric(row) + ", " + fold : capital(fold))
         + ": "
         + words.lengthInBoth(need.length()).replace(' ', NO_BREAK)
@@ -75,6 +78,22 @@ final class EnglishLayingWords implements LayingWords {
       case SINGLE -> "Lay it right side up, and place every piece by the bars.";
       case UNEVEN -> "Never fold it: lay it right side up, all pieces one way, each by the bars.";
     };
+  }
+
+  /** How the cloth lies, how deep it is folded where that is open, and which side is up. */
+  private String fold(YardageRow row) {
+    String how = ClothWords.fold(row.fold()).replace("selvedge", words.selvedge());
+    String deep =
+        LayingWords.foldedDeep(row.need().orElseThrow().laying()).stream()
+            .mapToObj(mm -> ", " + words.lengthInBoth(mm).replace(' ', NO_BREAK) + " deep")
+            .collect(Collectors.joining());
+    String side =
+        row.fold() == Fold.SINGLE
+            ? " layer, right side up"
+            : LayingWords.isRightOut(row.fabric())
+                ? ", wrong sides together"
+                : ", right sides together";
+    return how + deep + side;
   }
 
   private static String capital(String text) {

@@ -16,10 +16,9 @@ import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
-import org.hemwright.paper.label.Room;
-import org.hemwright.paper.label.TurnedBox;
 import org.hemwright.paper.nest.Signs;
 import org.hemwright.paper.sheet.Fill;
+import org.hemwright.paper.sheet.Ink;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Layer;
@@ -33,17 +32,20 @@ import org.hemwright.pattern.fabric.Fabric;
 
 /** One laying, drawn small: cloth, folds, selvedges, pieces with their numbers and grain. */
 final class LayingFigure {
-  private static final double NUMBER = 11;
-  private static final double LEAST_NUMBER = 9;
   private static final double TEXT = 9;
-  private static final double MARGIN = 0.7;
-  private static final double ARROW = 16;
-  private static final double SHORTEST_ARROW = 6;
-  private static final double ARROW_HIGH = 1.8;
+
+  /** For words above and below the cloth, and to its left where the fold is there (mm). */
   private static final double BESIDE = 4.6;
+
+  /** So far may numbers reach out to the left of the cloth, into what the page leaves free. */
+  private static final double ASIDE = 2;
+
+  private static final double OFF_EDGE = 1.2;
   private static final double NEAR_FOLD = 0.01;
-  private static final double TIGHT = 0.3;
-  private static final double[] ALONG = {0.5, 0.25, 0.75, 0.1, 0.9, 0.38, 0.62};
+  private static final double LARGE_DOT = 1;
+  private static final double SMALL_DOT = 0.6;
+  private static final double SLIM = 2;
+  private static final int PLACES = 20;
 
   private final ClothLaying laying;
   private final double length;
@@ -51,16 +53,25 @@ final class LayingFigure {
   private final boolean oneWay;
   private final boolean rightOut;
   private final double scale;
+  private final List<Outline> outlines = new ArrayList<>();
+  private final FigureRoom room;
   private final List<Item> items = new ArrayList<>();
-  private final List<Inked> outside = new ArrayList<>();
 
-  private LayingFigure(YardageRow row, LayingWords words, double scale) {
+  private LayingFigure(YardageRow row, LayingWords words, double scale, double widest) {
     laying = row.need().orElseThrow().laying();
     length = row.need().orElseThrow().length();
     oneWay = row.nap() == Fabric.Nap.ONE_WAY;
-    rightOut = isRightOut(row.fabric());
+    rightOut = LayingWords.isRightOut(row.fabric());
     this.words = words;
     this.scale = scale;
+    laying.pieces().forEach(laid -> outlines.add(onPaper(laid)));
+    Box frame =
+        new Box(
+            -left(laying) - ASIDE,
+            foot(laying) * scale - BESIDE,
+            Math.max(end(), widest - left(laying)),
+            top(laying) * scale + BESIDE);
+    room = new FigureRoom(frame, outlines.stream().map(PieceShape::of).toList(), borders());
   }
 
   /**
@@ -68,7 +79,7 @@ final class LayingFigure {
    * no higher than this.
    */
   static double scale(ClothLaying laying, double length, double widest, double highest) {
-    double room = widest - BESIDE;
+    double room = widest - left(laying);
     double high = highest - 2 * BESIDE;
     return Math.min(room / tableEnd(laying, length), high / (top(laying) - foot(laying)));
   }
@@ -78,6 +89,11 @@ final class LayingFigure {
     return laying.sheet().fold() == Fold.CROSSWISE
         ? length - laying.openFrom()
         : Math.max(length, laying.tableLength());
+  }
+
+  /** What words take to the left of the cloth (mm on paper). */
+  private static double left(ClothLaying laying) {
+    return laying.sheet().fold() == Fold.CROSSWISE ? BESIDE : 0;
   }
 
   private static double foot(ClothLaying laying) {
@@ -97,23 +113,19 @@ final class LayingFigure {
         && laying.pieces().stream().anyMatch(LaidPiece::open);
   }
 
-  /** Whether folded cloth lies right side out: stripes must be seen (handbook section 5, Folds). */
-  private static boolean isRightOut(Fabric fabric) {
-    return fabric.repeat().isPresent();
-  }
-
   /**
    * The figure's ink; its lower left corner, words included, is near the origin.
    *
    * @param row that fits
+   * @param widest how wide it may be (mm on paper)
    */
-  static List<Item> of(YardageRow row, LayingWords words, double scale) {
-    LayingFigure figure = new LayingFigure(row, words, scale);
+  static List<Item> of(YardageRow row, LayingWords words, double scale, double widest) {
+    LayingFigure figure = new LayingFigure(row, words, scale, widest);
     figure.cloth();
     figure.pieces();
     figure.edges();
-    figure.items.addAll(figure.outside);
-    Vector up = new Vector(BESIDE, BESIDE - foot(figure.laying) * scale);
+    figure.numbers();
+    Vector up = new Vector(left(figure.laying), BESIDE - foot(figure.laying) * scale);
     return figure.items.stream().map(item -> item.moved(up)).toList();
   }
 
@@ -124,7 +136,7 @@ final class LayingFigure {
 
   /** How wide it is on paper (mm), words included. */
   static double width(ClothLaying laying, double length, double scale) {
-    return tableEnd(laying, length) * scale + BESIDE;
+    return tableEnd(laying, length) * scale + left(laying);
   }
 
   private double end() {
@@ -179,6 +191,7 @@ final class LayingFigure {
         items.addAll(ClothInk.selvedge(0, end, wide, -1));
         below(words.sign(LayingWords.Sign.FOLD_HERE), 0, end, 0);
         above(selvedge, 0, end, wide);
+        within(selvedge, end, depth);
       }
       case DOUBLE -> {
         items.add(ClothInk.line(0, 0, end, 0, ClothInk.FOLD));
@@ -187,6 +200,7 @@ final class LayingFigure {
         items.addAll(ClothInk.selvedge(0, end, depth, 1));
         below(words.sign(LayingWords.Sign.FOLD_HERE), 0, end, 0);
         above(words.sign(LayingWords.Sign.FOLD_HERE), 0, end, wide);
+        within(words.sign(LayingWords.Sign.SELVEDGES_HERE), end, depth);
       }
       case CROSSWISE -> {
         items.add(ClothInk.line(0, 0, 0, wide, ClothInk.FOLD));
@@ -219,26 +233,85 @@ final class LayingFigure {
     below(words.sign(LayingWords.Sign.OPENED_HERE), end, end(), low);
   }
 
+  /** Folds, selvedges and ends of the cloth, which words keep off. */
+  private List<StraightLine> borders() {
+    ClothSheet sheet = laying.sheet();
+    double wide = sheet.tableWidth() * scale;
+    List<Double> along = new ArrayList<>(List.of(0.0, wide));
+    if (sheet.fold() == Fold.PARTIAL || sheet.fold() == Fold.DOUBLE) {
+      double depth = sheet.depth() * scale;
+      along.addAll(
+          List.of(depth - ClothInk.SELVEDGE_APART, depth, depth + ClothInk.SELVEDGE_APART));
+    }
+    List<StraightLine> borders = new ArrayList<>();
+    along.forEach(y -> borders.add(line(0, y, opens(), y)));
+    List<Double> across = new ArrayList<>(List.of(0.0, opens()));
+    across.forEach(x -> borders.add(line(x, 0, x, wide)));
+    if (isOpened(laying)) {
+      double low = -sheet.depth() * scale;
+      double high = low + sheet.width() * scale;
+      borders.add(line(opens(), low, end(), low));
+      borders.add(line(opens(), high, end(), high));
+      borders.add(line(opens(), low, opens(), high));
+      borders.add(line(end(), low, end(), high));
+    }
+    return borders;
+  }
+
+  private static StraightLine line(double x1, double y1, double x2, double y2) {
+    return new StraightLine(new Point(x1, y1), new Point(x2, y2));
+  }
+
   private void pieces() {
-    List<Outline> outlines = new ArrayList<>();
-    for (LaidPiece laid : laying.pieces()) {
-      Outline outline = onPaper(laid);
-      outlines.add(outline);
-      items.addAll(ClothInk.area(outline, laid.faceDown(), subject(laid)));
+    for (int i = 0; i < outlines.size(); i++) {
+      LaidPiece laid = laying.pieces().get(i);
+      items.addAll(ClothInk.area(outlines.get(i), laid.faceDown(), subject(laid)));
     }
     bars();
     for (int i = 0; i < outlines.size(); i++) {
       LaidPiece laid = laying.pieces().get(i);
+      axis(laid)
+          .ifPresent(
+              axis ->
+                  items.add(
+                      new Stroke(
+                          Path.straight(axis.from(), axis.to()),
+                          ClothInk.AXIS,
+                          Layer.COMMON,
+                          subject(laid))));
       cutEdge(laid, outlines.get(i));
       items.addAll(BarInk.notches(laid, down(laid), scale));
     }
-    List<Integer> small = new ArrayList<>();
-    for (int i = 0; i < outlines.size(); i++) {
-      if (!label(laying.pieces().get(i), outlines.get(i))) {
-        small.add(i);
+  }
+
+  /** Where a half is turned over to be cut as a whole. */
+  private Optional<StraightLine> axis(LaidPiece laid) {
+    if (!isTurnedOver(laid)) {
+      return Optional.empty();
+    }
+    double left = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    for (Spot corner : laid.piece().half().corners()) {
+      if (Math.abs(corner.y()) < NEAR_FOLD) {
+        left = Math.min(left, corner.x());
+        right = Math.max(right, corner.x());
       }
     }
-    small.forEach(i -> beside(laying.pieces().get(i), outlines.get(i)));
+    if (!(left < right)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new StraightLine(onPaper(laid, new Point(left, 0)), onPaper(laid, new Point(right, 0))));
+  }
+
+  private Point onPaper(LaidPiece laid, Point own) {
+    Point there = laid.motion().apply(own);
+    return new Point(there.x() * scale, (there.y() - down(laid)) * scale);
+  }
+
+  /** Whether a piece that is printed as a half is cut as a whole. */
+  private static boolean isTurnedOver(LaidPiece laid) {
+    return laid.piece().onFold() && laid.item().layers() != ClothItem.Layers.ON_FOLD;
   }
 
   private void bars() {
@@ -300,153 +373,165 @@ final class LayingFigure {
     return Outline.of(Path.polyline(round));
   }
 
-  /**
-   * The number inside the piece, and beside it the grain arrow where there is room for both;
-   * whether there is room for the number.
-   */
-  private boolean label(LaidPiece laid, Outline outline) {
-    SetLine large = Face.SEMIBOLD.set(number(laid), NUMBER);
-    SetLine small = Face.SEMIBOLD.set(number(laid), LEAST_NUMBER);
-    for (double angle : new double[] {0, Math.PI / 2}) {
-      if (label(laid, outline, large, angle, MARGIN)
-          || label(laid, outline, small, angle, MARGIN)
-          || label(laid, outline, small, angle, TIGHT)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   private static String number(LaidPiece laid) {
     return laid.piece().piece().card().mark();
   }
 
-  private boolean label(
-      LaidPiece laid, Outline outline, SetLine line, double angle, double margin) {
-    Room room = new Room(List.of(outline.path()));
-    room.takeLine(outline.path(), margin);
-    Point middle = outline.bounds().centre();
-    Optional<TurnedBox> box =
-        room.find(angle, line.width() + margin, line.capitalHeight() + margin, middle);
-    box.ifPresent(
-        found -> {
-          if (laid.faceDown()) {
-            items.add(underlay(found));
-          }
-          Point foot = found.at(margin / 2, margin / 2);
-          items.add(new Words(line, foot, angle, Inks.BLACK, Layer.COMMON, subject(laid)));
-          room.take(found, MARGIN);
-          arrow(laid, room, middle);
-        });
-    return box.isPresent();
-  }
-
-  /** White beneath words on a hatch. */
-  private static Fill underlay(TurnedBox box) {
-    List<Point> corners = new ArrayList<>(box.corners());
-    corners.add(corners.get(0));
-    return new Fill(Outline.of(Path.polyline(corners)), Inks.PAPER, Layer.COMMON, Subject.NONE);
-  }
-
-  private void arrow(LaidPiece laid, Room room, Point near) {
-    for (double reach = ARROW; reach >= SHORTEST_ARROW; reach *= 0.8) {
-      Optional<TurnedBox> box = room.find(0, reach, ARROW_HIGH, near);
-      if (box.isPresent()) {
-        Point left = box.get().at(0, ARROW_HIGH / 2);
-        Point right = box.get().at(reach, ARROW_HIGH / 2);
-        Signs signs = new Signs(Layer.COMMON, subject(laid), Inks.BLACK, 0.6);
-        List<Inked> arrow =
-            laid.turned() ? signs.grain(right, left, oneWay) : signs.grain(left, right, oneWay);
-        if (laid.faceDown()) {
-          items.add(underlay(box.get()));
-        }
-        items.addAll(arrow);
-        return;
+  /** The numbers: inside the pieces where there is room, else beside them. */
+  private void numbers() {
+    List<Integer> small = new ArrayList<>();
+    for (int i = 0; i < outlines.size(); i++) {
+      LaidPiece laid = laying.pieces().get(i);
+      List<Box> kept = BarInk.notches(laid, down(laid), scale).stream().map(Inked::bounds).toList();
+      Optional<PieceMarks> marks =
+          PieceMarks.of(number(laid), room.pieces().get(i), kept, axis(laid).stream().toList());
+      marks.ifPresent(found -> mark(laid, found));
+      if (marks.isEmpty()) {
+        small.add(i);
       }
     }
+    small.forEach(this::beside);
   }
 
-  /** The number of a piece too small for it, above or below the cloth, with a line to the piece. */
-  private void beside(LaidPiece laid, Outline outline) {
-    if (!beside(laid, outline, true)) {
-      beside(laid, outline, false);
+  private void mark(LaidPiece laid, PieceMarks marks) {
+    if (laid.faceDown() || isTurnedOver(laid)) {
+      items.add(underlay(marks.number(), Inks.PAPER));
+      marks.arrow().ifPresent(box -> items.add(underlay(box, Inks.PAPER)));
     }
+    items.add(
+        new Words(
+            marks.line(), marks.foot(), marks.angle(), Inks.BLACK, Layer.COMMON, subject(laid)));
+    room.mark(marks.number());
+    marks
+        .arrow()
+        .ifPresent(
+            box -> {
+              Point left = new Point(box.minX(), box.centre().y());
+              Point right = new Point(box.maxX(), box.centre().y());
+              Signs signs = new Signs(Layer.COMMON, subject(laid), Inks.BLACK, 0.6);
+              items.addAll(
+                  laid.turned()
+                      ? signs.grain(right, left, oneWay)
+                      : signs.grain(left, right, oneWay));
+              room.mark(box);
+            });
   }
 
-  /**
-   * The same where its words are free.
-   *
-   * @param clear whether the line may cross no words either
-   */
-  private boolean beside(LaidPiece laid, Outline outline, boolean clear) {
-    SetLine line = Face.SEMIBOLD.set(number(laid), LEAST_NUMBER);
-    Box box = outline.bounds();
-    double wide = top(laying) * scale;
-    boolean up = box.centre().y() > wide / 2;
-    double y = up ? wide + 1.2 : foot(laying) * scale - 1.2 - line.capitalHeight();
-    for (double share : ALONG) {
-      double x = box.minX() + box.width() * share;
-      Point at = new Point(x - line.width() / 2, y);
-      Words words = new Words(line, at, 0, Inks.BLACK, Layer.COMMON, subject(laid));
-      Point end = new Point(x, up ? wide + 0.8 : foot(laying) * scale - 0.8);
-      Point start = new Point(x, box.centre().y());
-      if (isFree(words) && !(clear && crossesWords(start, end))) {
-        Signs signs = new Signs(Layer.COMMON, subject(laid), Inks.BLACK, 1);
-        outside.addAll(signs.leader(start, end));
-        outside.add(words);
-        return true;
-      }
+  /** One colour beneath words, so that no hatch runs through them. */
+  private static Fill underlay(Box box, Ink ink) {
+    return new Fill(
+        ClothInk.box(box.minX(), box.minY(), box.maxX(), box.maxY()),
+        ink,
+        Layer.COMMON,
+        Subject.NONE);
+  }
+
+  /** Takes the hatch and the bars of the cloth from beneath words that stand on it. */
+  private void clear(Box box) {
+    clothAt(box.centre()).ifPresent(ink -> items.add(underlay(box, ink)));
+  }
+
+  /** The colour of the cloth at a place on the figure; absent beside it. */
+  private Optional<Ink> clothAt(Point at) {
+    ClothSheet sheet = laying.sheet();
+    double low = -sheet.depth() * scale;
+    double wide = sheet.tableWidth() * scale;
+    boolean flat = sheet.fold() == Fold.SINGLE || sheet.fold() == Fold.PARTIAL;
+    double opens = flat ? end() : opens();
+    if (new Box(0, 0, opens, wide).contains(at)) {
+      boolean rightSide =
+          rightOut
+              || sheet.fold() == Fold.SINGLE
+              || (sheet.fold() == Fold.PARTIAL && at.y() > sheet.depth() * scale);
+      return Optional.of(ClothInk.colour(rightSide));
     }
-    return false;
+    return isOpened(laying)
+            && new Box(opens(), low, end(), low + sheet.width() * scale).contains(at)
+        ? Optional.of(ClothInk.colour(true))
+        : Optional.empty();
   }
 
-  /** Whether a line up or down crosses the number of another piece. */
-  private boolean crossesWords(Point start, Point end) {
-    Box way = Box.of(start, end).grown(MARGIN / 2);
-    return items.stream().anyMatch(item -> item instanceof Words && item.bounds().overlaps(way));
+  /** The number of a piece too small for it; over the piece where there is no room anywhere. */
+  private void beside(int piece) {
+    LaidPiece laid = laying.pieces().get(piece);
+    SetLine line = Face.SEMIBOLD.set(number(laid), PieceMarks.SMALL);
+    double wide = line.width() + 2 * PieceMarks.ROUND;
+    double high = line.capitalHeight() + 2 * PieceMarks.ROUND;
+    Optional<Callout> found = Callout.of(wide, high, piece, room);
+    if (found.isEmpty()) {
+      Box box = PieceMarks.about(outlines.get(piece).bounds().centre(), wide, high);
+      items.add(underlay(box, Inks.PAPER));
+      number(laid, line, box);
+      return;
+    }
+    Callout callout = found.get();
+    Box box = callout.box();
+    clear(box);
+    Box piecesBox = outlines.get(piece).bounds();
+    boolean slim = Math.min(piecesBox.width(), piecesBox.height()) < SLIM;
+    Signs signs = new Signs(Layer.COMMON, subject(laid), Inks.BLACK, slim ? SMALL_DOT : LARGE_DOT);
+    items.addAll(signs.leader(callout.leader().from(), callout.leader().to()));
+    number(laid, line, box);
+    room.lead(callout.leader());
+  }
+
+  private void number(LaidPiece laid, SetLine line, Box box) {
+    Point foot = new Point(box.minX() + PieceMarks.ROUND, box.minY() + PieceMarks.ROUND);
+    items.add(new Words(line, foot, 0, Inks.BLACK, Layer.COMMON, subject(laid)));
+    room.mark(box);
   }
 
   private void below(String text, double left, double right, double y) {
     SetLine line = Face.REGULAR.set(text, TEXT);
-    edge(line, left, right, y - 1.2 - line.capitalHeight());
+    edge(line, left, right, y - OFF_EDGE - line.capitalHeight());
   }
 
   private void above(String text, double left, double right, double y) {
-    edge(Face.REGULAR.set(text, TEXT), left, right, y + 1.2);
+    edge(Face.REGULAR.set(text, TEXT), left, right, y + OFF_EDGE);
   }
 
-  /** Words along an edge, in its middle or where else they lie on no others. */
+  /** Words along an edge of the cloth, in its middle. */
   private void edge(SetLine line, double left, double right, double y) {
-    double room = right - left - line.width();
-    for (double share : ALONG) {
-      Point at = new Point(left + room * share, y);
-      Words words = new Words(line, at, 0, Inks.BLACK, Layer.COMMON, Subject.NONE);
-      if (room > 0 && isFree(words)) {
-        outside.add(words);
-        return;
+    double from = left + Math.max(0, (right - left - line.width()) / 2);
+    put(line, new Point(from, y), 0);
+  }
+
+  /** Words on the cloth beside a line that runs along it, where no piece lies. */
+  private void within(String text, double end, double y) {
+    SetLine line = Face.REGULAR.set(text, TEXT);
+    double off = ClothInk.SELVEDGE_APART + OFF_EDGE;
+    double high = line.capitalHeight() + line.descent();
+    double wide = line.width();
+    for (int place = 0; place <= PLACES; place++) {
+      int steps = (place + 1) / 2;
+      double aside = (place % 2 == 0 ? steps : -steps) * end / PLACES;
+      double x = (end - wide) / 2 + aside;
+      for (double low : new double[] {y + off, y - off - high}) {
+        Box box = new Box(x, low, x + wide, low + high);
+        if (x > 0 && x + wide < end && room.isClear(box)) {
+          clear(box);
+          put(line, new Point(x, low + line.descent()), 0);
+          return;
+        }
       }
     }
   }
 
-  private boolean isFree(Words words) {
-    Box own = words.bounds().grown(MARGIN);
-    return outside.stream()
-        .noneMatch(other -> other instanceof Words && other.bounds().overlaps(own));
-  }
-
   private void aside(String text, double low, double high) {
     SetLine line = Face.REGULAR.set(text, TEXT);
-    put(line, new Point(-1.2, (low + high - line.width()) / 2), Math.PI / 2);
+    put(line, new Point(-OFF_EDGE, (low + high - line.width()) / 2), Math.PI / 2);
   }
 
   private void put(SetLine line, Point at, double angle) {
-    outside.add(new Words(line, at, angle, Inks.BLACK, Layer.COMMON, Subject.NONE));
+    Words set = new Words(line, at, angle, Inks.BLACK, Layer.COMMON, Subject.NONE);
+    items.add(set);
+    room.mark(set.bounds());
   }
 
   /** Which kinds of things the figure shows, for its key. */
   static List<LayingKey.Entry> shown(YardageRow row) {
     ClothLaying laying = row.need().orElseThrow().laying();
-    boolean rightOut = isRightOut(row.fabric());
+    boolean rightOut = LayingWords.isRightOut(row.fabric());
     Fold fold = laying.sheet().fold();
     List<LayingKey.Entry> entries = new ArrayList<>();
     boolean open = fold == Fold.SINGLE || fold == Fold.PARTIAL || isOpened(laying);
@@ -466,6 +551,9 @@ final class LayingFigure {
     entries.add(LayingKey.Entry.SELVEDGE);
     boolean oneWay = row.nap() == Fabric.Nap.ONE_WAY;
     entries.add(oneWay ? LayingKey.Entry.GRAIN_ONE_WAY : LayingKey.Entry.GRAIN);
+    if (laying.pieces().stream().anyMatch(LayingFigure::isTurnedOver)) {
+      entries.add(LayingKey.Entry.TURNED_OVER);
+    }
     BarInk.repeat(laying)
         .map(repeat -> repeat.isUneven() ? LayingKey.Entry.BAR_UNEVEN : LayingKey.Entry.BAR)
         .ifPresent(entries::add);

@@ -44,6 +44,7 @@ final class LayingKey {
     SELVEDGE,
     GRAIN,
     GRAIN_ONE_WAY,
+    TURNED_OVER,
     BAR,
     BAR_UNEVEN
   }
@@ -80,6 +81,7 @@ final class LayingKey {
           case SELVEDGE -> LayingWords.Sign.SELVEDGE;
           case GRAIN -> LayingWords.Sign.GRAIN;
           case GRAIN_ONE_WAY -> LayingWords.Sign.GRAIN_ONE_WAY;
+          case TURNED_OVER -> LayingWords.Sign.TURNED_OVER;
           case BAR -> LayingWords.Sign.BAR;
           case BAR_UNEVEN -> LayingWords.Sign.BAR_UNEVEN;
         });
@@ -116,6 +118,7 @@ final class LayingKey {
         items.addAll(ClothInk.area(box, entry == Entry.PIECE_DOWN, Subject.NONE));
         items.add(new Stroke(box.path(), ClothInk.PIECE, Layer.COMMON, Subject.NONE));
       }
+      case TURNED_OVER -> items.add(ClothInk.line(x, middle, right, middle, ClothInk.AXIS));
       case FOLD -> items.add(ClothInk.line(x, middle, right, middle, ClothInk.FOLD));
       case SELVEDGE -> items.addAll(ClothInk.selvedge(x, right, middle, -1));
       case BAR, BAR_UNEVEN -> {

@@ -76,7 +76,7 @@ record LayingPicture(
       }
     }
     double down = high - y + 1;
-    for (Item item : LayingFigure.of(row, words, scale)) {
+    for (Item item : LayingFigure.of(row, words, scale, widest)) {
       items.add(item.moved(new Vector(0, -down)));
     }
     List<PieceCard> cards =

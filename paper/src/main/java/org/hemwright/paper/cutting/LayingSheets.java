@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Vector;
-import org.hemwright.paper.label.TextBlock;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Sheet;
@@ -20,10 +19,12 @@ import org.hemwright.pattern.piece.PieceCard;
 
 /** Cutting layouts as sheets: each by itself, or many on pages, with a list of pieces and a key. */
 public final class LayingSheets {
-  /** A figure as wide as a column of A5 with its margins, or half of A4's. */
-  private static final double FIGURE_WIDTH = 128;
+  /** As wide as the words on a page of A4 or Letter. */
+  private static final double FIGURE_WIDTH = 160;
 
-  private static final double FIGURE_HEIGHT = 88;
+  /** Two of them, with what is said above and below, stand on a page of Letter. */
+  private static final double FIGURE_HEIGHT = 86;
+
   private static final double EDGE = 3;
 
   private static final double PAGE_WIDTH = 190;
@@ -37,6 +38,8 @@ public final class LayingSheets {
   private static final double TEXT = 9;
   private static final double PROOF_ABOVE = 1.5;
   private static final double LINE = 4.4;
+  private static final double AFTER_NUMBER = 1;
+  private static final double BETWEEN_PIECES = 4;
 
   private final SizeRun run;
   private final LayingWords words;
@@ -73,16 +76,44 @@ public final class LayingSheets {
     return new LayingSheets(run, LayingWords.english(run), proof, type).pages(rows);
   }
 
+  /** One layout without a key, for a page that has one. */
+  public static Sheet withoutKey(SizeRun run, YardageRow row, LayingWords words) {
+    LayingSheets sheets = new LayingSheets(run, words, Optional.empty(), HouseType.OURS);
+    List<Item> items = new ArrayList<>();
+    return framed(items, sheets.single(row, items));
+  }
+
+  /**
+   * The key to several layouts.
+   *
+   * @param rows that fit, at least one
+   */
+  public static Sheet key(List<YardageRow> rows, LayingWords words) {
+    TreeSet<LayingKey.Entry> entries = new TreeSet<>();
+    for (YardageRow row : rows) {
+      entries.addAll(LayingFigure.shown(row));
+    }
+    LayingKey.Drawn key = LayingKey.of(List.copyOf(entries), words, FIGURE_WIDTH);
+    return framed(moved(key.items(), 0, 0), -key.height());
+  }
+
   private Sheet single(YardageRow row) {
-    LayingPicture picture = LayingPicture.of(words, row, FIGURE_WIDTH, FIGURE_HEIGHT, true);
-    double width = Math.max(FIGURE_WIDTH, picture.width());
-    List<Item> items = new ArrayList<>(picture.items());
-    double foot = -picture.height() - 1;
-    foot = list(picture.pieces(), width, foot, items);
-    LayingKey.Drawn key = LayingKey.of(picture.entries(), words, width);
+    List<Item> items = new ArrayList<>();
+    double foot = single(row, items);
+    LayingKey.Drawn key = LayingKey.of(LayingFigure.shown(row), words, FIGURE_WIDTH);
     items.addAll(moved(key.items(), 0, foot));
-    foot -= key.height();
-    return new Sheet(new Box(-EDGE, foot - EDGE, width + EDGE, EDGE), items);
+    return framed(items, foot - key.height());
+  }
+
+  /** Adds a layout and the list of its pieces; answers where that ends. */
+  private double single(YardageRow row, List<Item> items) {
+    LayingPicture picture = LayingPicture.of(words, row, FIGURE_WIDTH, FIGURE_HEIGHT, true);
+    items.addAll(picture.items());
+    return list(picture.pieces(), FIGURE_WIDTH, -picture.height() - 1, items);
+  }
+
+  private static Sheet framed(List<Item> items, double foot) {
+    return new Sheet(new Box(-EDGE, foot - EDGE, FIGURE_WIDTH + EDGE, EDGE), items);
   }
 
   private List<Sheet> pages(List<YardageRow> rows) {
@@ -153,19 +184,23 @@ public final class LayingSheets {
     return new Sheet(new Box(-aside, -PAGE_HEIGHT - above, PAGE_WIDTH + aside, above), page);
   }
 
-  /** Which number is which piece, in running text; answers where it ends. */
-  private double list(Map<String, PieceCard> pieces, double width, double top, List<Item> items) {
-    StringBuilder text = new StringBuilder();
-    pieces.forEach(
-        (number, card) ->
-            text.append(text.isEmpty() ? "" : "   ")
-                .append(number)
-                .append('\u00a0')
-                .append(card.title().replace(' ', '\u00a0')));
-    double y = top;
-    for (SetLine line : TextBlock.broken(text.toString().strip(), Face.REGULAR, TEXT, width)) {
-      y -= LINE;
-      items.add(LayingPicture.words(line, 0, y + LINE - line.capitalHeight()));
+  /** Which number is which piece, one beside the other; answers where they end. */
+  private static double list(
+      Map<String, PieceCard> pieces, double width, double top, List<Item> items) {
+    double x = 0;
+    double y = top - LINE;
+    for (Map.Entry<String, PieceCard> piece : pieces.entrySet()) {
+      SetLine number = Face.SEMIBOLD.set(piece.getKey(), TEXT);
+      SetLine title = Face.REGULAR.set(piece.getValue().title(), TEXT);
+      double wide = number.width() + AFTER_NUMBER + title.width();
+      if (x > 0 && x + wide > width) {
+        x = 0;
+        y -= LINE;
+      }
+      double line = y + LINE - number.capitalHeight();
+      items.add(LayingPicture.words(number, x, line));
+      items.add(LayingPicture.words(title, x + number.width() + AFTER_NUMBER, line));
+      x += wide + BETWEEN_PIECES;
     }
     return y;
   }

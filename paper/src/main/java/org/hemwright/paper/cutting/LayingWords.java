@@ -1,8 +1,12 @@
 package org.hemwright.paper.cutting;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hemwright.cloth.rule.ClothLaying;
+import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.fabric.Fabric;
 
 /** What a cutting layout says, in the language and the units of whoever reads it. */
 public interface LayingWords {
@@ -24,6 +28,8 @@ public interface LayingWords {
     GRAIN,
     /** Grain that lies one way in all pieces. */
     GRAIN_ONE_WAY,
+    /** Where a half is turned over to be cut as a whole. */
+    TURNED_OVER,
     /** Bars of a patterned cloth. */
     BAR,
     /** Bars of a cloth whose stripes are uneven. */
@@ -59,6 +65,26 @@ public interface LayingWords {
    * @param row that fits
    */
   Optional<String> stripes(YardageRow row);
+
+  /**
+   * How deep the cloth is folded (mm), where the width does not say it: partly, or across when some
+   * of it is left single.
+   */
+  static OptionalDouble foldedDeep(ClothLaying laying) {
+    return switch (laying.sheet().fold()) {
+      case PARTIAL -> OptionalDouble.of(laying.sheet().depth());
+      case CROSSWISE ->
+          laying.pieces().stream().anyMatch(LaidPiece::open)
+              ? OptionalDouble.of(laying.openFrom())
+              : OptionalDouble.empty();
+      case LENGTHWISE, DOUBLE, SINGLE -> OptionalDouble.empty();
+    };
+  }
+
+  /** Whether folded cloth lies right side out: stripes must be seen (handbook section 5, Folds). */
+  static boolean isRightOut(Fabric fabric) {
+    return fabric.repeat().isPresent();
+  }
 
   /** In English, as the document spells it. */
   static LayingWords english(SizeRun run) {

@@ -5,8 +5,11 @@
  * below. The convention (handbook section 5, Drawing convention; common practice): the cloth's
  * wrong side is tinted and hatched, a piece with its printed side up is white, with its printed
  * side down shaded and hatched, a fold is a line of long and short dashes, a selvedge a double
- * line. All of it is told apart in black and white, and a key says what is what. Open {@link
- * org.hemwright.paper.cutting.LayingPictures} first.
+ * line. A half that is cut as a whole shows, in thin dashes, where it is turned over. A number
+ * keeps off every cut line; where a piece is too small for it, it stands beside the piece with a
+ * line to a dot on it. All of it is told apart in black and white, and a key says what is what.
+ * Nothing is refused: rows that do not fit are not asked for. Open {@link
+ * org.hemwright.paper.cutting.LayingSheets} first.
  */
 @NullMarked
 package org.hemwright.paper.cutting;
