@@ -14,6 +14,7 @@ import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.piece.Allowance;
+import org.hemwright.pattern.piece.CornerFinish;
 import org.hemwright.pattern.piece.CutLine;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
@@ -23,6 +24,9 @@ import org.hemwright.pattern.seam.Seam;
  * lay corner on corner (handbook section 3, "Corner types").
  */
 record AllowanceEndsCheck(CutLines cutLines, CheckSettings settings) implements CutLineCheck {
+  /** A hem that meets a seam at a smaller sine than this has no end to speak of. */
+  private static final double STEEP = 0.1;
+
   @Override
   public String id() {
     return "allowance-ends";
@@ -56,8 +60,9 @@ record AllowanceEndsCheck(CutLines cutLines, CheckSettings settings) implements 
     if (first.isAt(second) || isFold(first.beside()) || isFold(second.beside())) {
       return;
     }
-    OptionalDouble here = beyond(first, drawn);
-    OptionalDouble there = beyond(second, drawn);
+    boolean folded = isFoldedFlat(first) && isFoldedFlat(second);
+    OptionalDouble here = folded ? alongSeam(first) : beyond(first, drawn);
+    OptionalDouble there = folded ? alongSeam(second) : beyond(second, drawn);
     if (here.isEmpty() || there.isEmpty()) {
       return;
     }
@@ -85,6 +90,27 @@ record AllowanceEndsCheck(CutLines cutLines, CheckSettings settings) implements 
   /** Whether the edge beside is turned back; where one is and one is not, it is folded before. */
   private static boolean isTurnedBack(EdgeTip tip) {
     return tip.beside().drawn().allowance() instanceof Allowance.TurnedBack;
+  }
+
+  /** Whether the cut line is mirrored over the hem beside, as it is folded. */
+  private static boolean isFoldedFlat(EdgeTip tip) {
+    String hem = tip.beside().drawn().name();
+    return isTurnedBack(tip)
+        && tip.piece().corners().stream()
+            .filter(corner -> corner.point().isAt(tip.point()))
+            .anyMatch(corner -> corner.finish().equals(new CornerFinish.TurnedBack(hem)));
+  }
+
+  /**
+   * How far the seam is sewn on through the hem beside (mm): there it is the mirror image of
+   * itself, and two layers that meet it at angles of 180° together match on the seam, not at the
+   * corner.
+   */
+  private static OptionalDouble alongSeam(EdgeTip tip) {
+    double slant = StrictMath.sin(tip.interior());
+    return slant > STEEP
+        ? OptionalDouble.of(tip.beside().drawn().allowance().width() / slant)
+        : OptionalDouble.empty();
   }
 
   private static boolean isFold(EdgeTip tip) {

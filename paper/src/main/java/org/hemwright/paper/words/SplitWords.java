@@ -49,11 +49,14 @@ final class SplitWords {
               if (sizes.isEmpty()) {
                 continue;
               }
-              where.add(
+              String width =
                   speech.firstUnit(each.width())
                       + " ("
                       + new SizeWords(speech.chart()).of(sizes)
-                      + ")");
+                      + ")";
+              if (!where.contains(width)) {
+                where.add(width);
+              }
             }
           }
           if (!where.isEmpty()) {

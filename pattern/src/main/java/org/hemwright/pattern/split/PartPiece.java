@@ -102,9 +102,19 @@ final class PartPiece {
     return corners;
   }
 
-  /** As the whole piece finishes it, where this is one of its corners. */
+  /**
+   * As the whole piece finishes it, where this is one of its corners. A new seam is sewn before its
+   * neighbours, and its allowance ends square to it, so that the two parts line up however it runs.
+   */
   private CornerFinish finish(PartEdge before, PartEdge after) {
     CornerFinish usual = CornerFinish.between(before.edge(), after.edge());
+    boolean cutBefore = before.source().isEmpty();
+    if (cutBefore != after.source().isEmpty() && usual.equals(CornerFinish.USUAL)) {
+      PartEdge beside = cutBefore ? after : before;
+      return beside.edge().onFold()
+          ? usual
+          : new CornerFinish.Square((cutBefore ? before : after).edge().name());
+    }
     if (before.source().isEmpty() || after.source().isEmpty() || after.source().get().from() > 0) {
       return usual;
     }
