@@ -1,6 +1,7 @@
 package org.hemwright.workroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
@@ -127,6 +128,73 @@ class ClothByHandTest {
     }
     event.add("touchPoints", points);
     session.send("Input.dispatchTouchEvent", event);
+  }
+
+  /** On checks the board shows the bars, and a piece that is matched goes from bar to bar. */
+  @Test
+  void onChecksAPieceMovesFromBarToBar() throws Exception {
+    Files.writeString(
+        folder.resolve("pattern.hem"),
+        """
+        language 1
+        pattern "Check top"
+        version 1.0
+        dated 2026-11-27
+        by "Tern Cove Patterns"
+        sizes from "sizes.csv" base S
+        units centimetres
+
+        fabric plaid woven "Cotton check"
+          widths 150 cm
+          repeat along 9 cm
+          repeat across 7 cm, uneven
+          match side_match
+
+        piece front "Front" number 1
+          cut 1 of plaid
+          rectangle wide by 40 cm, edges hem, side, top, centre
+          allowance 1 cm
+          notch side at 12 cm from start as side_match
+          grain along centre
+
+        piece back "Back" number 2
+          cut 1 of plaid
+          rectangle wide by 42 cm, edges hem, side, top, centre
+          allowance 1 cm
+          notch side at 12 cm from start as side_match
+          grain along centre
+        """);
+    Files.writeString(folder.resolve("sizes.csv"), "size,wide (cm)\nS,24\n");
+    try (OpenFolder open = OpenFolder.at(folder);
+        Chromium chromium = Chromium.start()) {
+      Page page = chromium.window(open.address()).page();
+      new Hands(page).job("Cloth");
+      page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(120_000));
+      press(page, "Arrange by hand");
+      page.waitForSelector(".board-piece");
+      assertThat(page.locator(".board-bars line").count()).isGreaterThan(10);
+      Locator front =
+          page.locator(".board-piece", new Page.LocatorOptions().setHasText("1")).first();
+      front.focus();
+      double before = along(front);
+      page.keyboard().press("ArrowRight");
+      page.waitForFunction(
+          "before => !document.activeElement.style.transform.includes(`(${before}px`)", before);
+      assertThat(along(front) - before).isCloseTo(90, within(0.02));
+      // dragged far to the right it comes to lie on a bar again
+      BoundingBox end = page.locator(".board-end").boundingBox();
+      BoundingBox box = front.boundingBox();
+      drag(page, front, end.x + 40, box.y + box.height / 2);
+      page.waitForFunction(LET_GO);
+      double repeats = (along(front) - before) / 90;
+      assertThat(repeats).isCloseTo(Math.rint(repeats), within(0.001));
+      assertThat(chromium.complaints()).isEmpty();
+    }
+  }
+
+  private static double along(Locator piece) {
+    String style = piece.getAttribute("style");
+    return Double.parseDouble(style.replaceAll(".*translate\\(([-0-9.]+)px.*", "$1"));
   }
 
   /** Each piece is reached by Tab, pushed by the arrow keys, turned by R. */

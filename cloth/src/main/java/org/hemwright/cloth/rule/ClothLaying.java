@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.hemwright.cloth.laying.Layout;
@@ -13,6 +14,7 @@ import org.hemwright.cloth.laying.Turn;
 import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
+import org.hemwright.pattern.fabric.Fabric;
 
 /**
  * Every piece in its place on the table.
@@ -252,6 +254,30 @@ public record ClothLaying(
       moved.add(far ? laid.moved(farSide) : byMiddle ? laid.moved(toMiddle) : laid);
     }
     return new ClothLaying(wider, length, openFrom, moved);
+  }
+
+  /** The stripes or checks that pieces are held to, if they are. */
+  public Optional<Fabric.Repeat> repeat() {
+    return firstHeld().flatMap(laid -> laid.piece().striped()).map(Striped::repeat);
+  }
+
+  /**
+   * Where along the table a bar lies that runs across the cloth (mm); of no account where none
+   * does.
+   */
+  public double barAlong() {
+    return firstHeld()
+        .map(laid -> laid.origin().x() - laid.piece().striped().orElseThrow().along())
+        .orElse(0.0);
+  }
+
+  /** Where across the table of folded cloth, or of single cloth, a bar runs along it (mm). */
+  public double barAcross() {
+    return sheet.foldsAlong() ? 0 : sheet.width() / 2;
+  }
+
+  private Optional<LaidPiece> firstHeld() {
+    return pieces.stream().filter(laid -> laid.piece().striped().isPresent()).findFirst();
   }
 
   /** Whether pieces are held to bars that run along the cloth. */

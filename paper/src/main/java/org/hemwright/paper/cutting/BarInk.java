@@ -3,7 +3,6 @@ package org.hemwright.paper.cutting;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.hemwright.cloth.rule.ClothItem;
@@ -31,15 +30,6 @@ final class BarInk {
 
   private BarInk() {}
 
-  /** The bars that pieces of a laying are held to, if they are. */
-  static Optional<Fabric.Repeat> repeat(ClothLaying laying) {
-    return first(laying).flatMap(laid -> laid.piece().striped()).map(Striped::repeat);
-  }
-
-  private static Optional<LaidPiece> first(ClothLaying laying) {
-    return laying.pieces().stream().filter(laid -> laid.piece().striped().isPresent()).findFirst();
-  }
-
   /**
    * The bars of a part of the table.
    *
@@ -59,13 +49,11 @@ final class BarInk {
       double fold,
       double scale) {
     List<Inked> bars = new ArrayList<>();
-    Optional<LaidPiece> first = first(laying);
-    if (first.isEmpty()) {
+    if (laying.repeat().isEmpty()) {
       return bars;
     }
-    Striped striped = first.get().piece().striped().orElseThrow();
-    Fabric.Repeat repeat = striped.repeat();
-    double bar = (first.get().origin().x() - striped.along()) * scale;
+    Fabric.Repeat repeat = laying.repeat().get();
+    double bar = laying.barAlong() * scale;
     for (double x : every(bar, repeat.along(), scale, left, right)) {
       bars.add(ClothInk.line(x, low, x, high, ClothInk.BAR));
     }

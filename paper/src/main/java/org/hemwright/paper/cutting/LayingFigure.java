@@ -318,7 +318,7 @@ final class LayingFigure {
     ClothSheet sheet = laying.sheet();
     double wide = sheet.tableWidth() * scale;
     double end = sheet.fold() == Fold.SINGLE || sheet.fold() == Fold.PARTIAL ? end() : opens();
-    double middle = sheet.fold() == Fold.SINGLE ? wide / 2 : 0;
+    double middle = laying.barAcross() * scale;
     items.addAll(BarInk.bars(laying, 0, end, 0, wide, middle, scale));
     if (isOpened(laying)) {
       double low = -sheet.depth() * scale;
@@ -554,7 +554,8 @@ final class LayingFigure {
     if (laying.pieces().stream().anyMatch(LayingFigure::isTurnedOver)) {
       entries.add(LayingKey.Entry.TURNED_OVER);
     }
-    BarInk.repeat(laying)
+    laying
+        .repeat()
         .map(repeat -> repeat.isUneven() ? LayingKey.Entry.BAR_UNEVEN : LayingKey.Entry.BAR)
         .ifPresent(entries::add);
     return entries;

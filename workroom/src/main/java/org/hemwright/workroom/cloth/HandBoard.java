@@ -88,6 +88,17 @@ final class HandBoard {
     head.put("across", laying.sheet().tableWidth());
     head.put("folded", laying.sheet().fold().name().toLowerCase(java.util.Locale.ROOT));
     head.put("selvedge", laying.sheet().settings().selvedge());
+    laying.repeat().ifPresent(repeat -> bars(laying, repeat, head.putObject("bars")));
+  }
+
+  /** From bar to bar each way, and a place of one; what does not repeat is left out. */
+  private static void bars(ClothLaying laying, Fabric.Repeat repeat, ObjectNode bars) {
+    repeat
+        .along()
+        .ifPresent(every -> bars.put("along", every).put("along_from", laying.barAlong()));
+    repeat
+        .across()
+        .ifPresent(every -> bars.put("across", every).put("across_from", laying.barAcross()));
   }
 
   /** How long a laying is, and all its pieces. */
@@ -118,6 +129,7 @@ final class HandBoard {
       one.put("turned", place.turned()).put("mirrored", place.mirrored());
       one.put("along", place.along()).put("across", place.across());
       one.put("one_way", nap == Fabric.Nap.ONE_WAY);
+      one.put("held", laid.piece().striped().isPresent());
       one.put("name", laid.piece().piece().card().title());
       one.put("mark", laid.piece().piece().card().mark());
       one.put("layers", laid.item().layers().name().toLowerCase(java.util.Locale.ROOT));

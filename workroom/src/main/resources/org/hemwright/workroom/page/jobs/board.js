@@ -3,7 +3,7 @@
 import { draw, fill, make, set } from '../dom.js';
 import { ask, hear } from '../line.js';
 import { CLOTH } from '../words/cloth.js';
-import { clothOf, pieceOf, placed, pointsOf } from './laid.js';
+import { barsOf, clothOf, pieceOf, placed, pointsOf } from './laid.js';
 
 const STEP = 10;
 
@@ -101,11 +101,12 @@ function say(words) {
 
 function paint() {
   const held = document.activeElement?.closest?.('.board-piece') !== null && place.contains(document.activeElement);
-  const svg = clothOf(told, Math.max(60, 0.12 * told.long), CLOTH.board);
+  const room = Math.max(60, 0.12 * told.long);
+  const svg = clothOf(told, room, CLOTH.board);
   shapes = told.pieces.map((piece, at) => shapeOf(piece, at, svg));
-  svg.append(...shapes);
+  svg.append(...shapes, barsOf(told, room));
   const piece = told.pieces[chosen];
-  fill(place, make('p', { class: 'soft' }, CLOTH.hint2), svg, make('p', { class: 'board-takes' }),
+  fill(place, make('p', { class: 'soft' }, CLOTH.hint2, told.bars ? ` ${CLOTH.byBars}` : ''), svg, make('p', { class: 'board-takes' }),
       make('p', { role: 'status', class: 'board-said' }),
       make('div', { class: 'board-acts' },
           make('button', { type: 'button', class: 'chief', onclick: keep }, CLOTH.keep),
@@ -143,7 +144,9 @@ const turned = (at) => ({ at, turns: true, fields: () => ({ turn: true }) });
 
 function keys(event, at) {
   const by = event.shiftKey ? 1 : STEP;
-  const way = { ArrowLeft: [-by, 0], ArrowRight: [by, 0], ArrowUp: [0, by], ArrowDown: [0, -by] }[event.key];
+  const bars = told.pieces[at].held ? told.bars ?? {} : {};
+  const [x, y] = [bars.along ?? by, bars.across ?? by];
+  const way = { ArrowLeft: [-x, 0], ArrowRight: [x, 0], ArrowUp: [0, y], ArrowDown: [0, -y] }[event.key];
   if (!way && event.key.toLowerCase() !== 'r') return;
   event.preventDefault();
   if (drag) return;

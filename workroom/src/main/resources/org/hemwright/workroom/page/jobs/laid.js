@@ -55,6 +55,23 @@ export function clothOf(told, room, label) {
   return svg;
 }
 
+/** The bars of a striped cloth, faint, over cloth and pieces; those along it end where it is opened out. */
+export function barsOf(told, room) {
+  const group = draw('g', { class: 'board-bars' });
+  const { along, along_from, across, across_from } = told.bars ?? {};
+  const long = told.long + room;
+  const end = folds(told).length ? Math.min(long, told.open_from) : long;
+  for (const x of every(along, along_from, long)) group.append(draw('line', { x1: x, x2: x, y1: 0, y2: told.across }));
+  for (const y of every(across, across_from, told.across)) group.append(draw('line', { x1: 0, x2: end, y1: told.across - y, y2: told.across - y }));
+  return group;
+}
+
+function every(step, from, most) {
+  const places = [];
+  if (step) for (let at = from - Math.floor(from / step) * step; at <= most; at += step) places.push(at);
+  return places;
+}
+
 function folds(told) {
   if (told.folded === 'single' || told.folded === 'crosswise') return [];
   return told.folded === 'double' ? [told.across, 0] : [told.across];

@@ -32,6 +32,7 @@ export const CLOTH = {
   refused: 'This laying does not hold, and was not kept.',
   board: 'The cloth, with every piece on it',
   hint2: 'Drag a piece, or choose it and press the arrow keys; Shift makes the step a millimetre, R turns it where the cloth allows.',
+  byBars: 'A piece that is matched on the stripes moves from bar to bar.',
   piece: (piece) => `${piece.name}, ${Math.round(piece.along / 10)} cm along, ${Math.round(piece.across / 10)} cm across`,
   takes: (length, density) => `Takes ${length}; ${density}% of the cloth is used.`,
   saves: (mm) => (Math.abs(mm) < 1 ? '' : mm < 0 ? `${Math.round(-mm) / 10} cm less than it was laid with.` : `${Math.round(mm) / 10} cm more than it was laid with.`),
