@@ -3,7 +3,7 @@
  * with the text it took away, so that any of them can be undone and followed by others.
  *
  * <p>Offsets are UTF-16 units. Nothing here touches a file or knows of windows. Open {@link
- * org.hemwright.workroom.history.Splice} first, then {@code Revision} and {@code UndoOrder}.
+ * org.hemwright.workroom.history.Splice} first, then {@code Revision} and {@code Texts}.
  */
 @NullMarked
 package org.hemwright.workroom.history;

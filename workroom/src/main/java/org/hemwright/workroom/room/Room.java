@@ -3,7 +3,6 @@ package org.hemwright.workroom.room;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,10 +16,9 @@ import org.hemwright.workbench.folder.DiskFolder;
 import org.hemwright.workbench.folder.EditedFolder;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.folder.WithFile;
-import org.hemwright.workroom.history.Merge;
 import org.hemwright.workroom.history.Revision;
 import org.hemwright.workroom.history.Splice;
-import org.hemwright.workroom.history.UndoOrder;
+import org.hemwright.workroom.history.Texts;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.talk.Frame;
 import org.hemwright.workroom.talk.Host;
@@ -43,13 +41,10 @@ public final class Room implements Host, AutoCloseable {
   private final List<View> views;
   private final Map<String, View.Answering> answers = new HashMap<>();
   private final Consumer<String> log;
-  private final SortedMap<String, String> texts;
-  private final List<Revision> history;
-  private final UndoOrder order = new UndoOrder();
+  private final Texts texts;
   private final List<Window> windows = new ArrayList<>();
-  private final List<Revision> unkept = new ArrayList<>();
   private final Workers workers;
-  private final DiskTrouble trouble;
+  private final Keeping keeping;
   private LiveDraft draft;
   private Optional<Window> asking = Optional.empty();
   private int windowsEver;
@@ -68,26 +63,20 @@ public final class Room implements Host, AutoCloseable {
     this.views = List.copyOf(views);
     this.log = log;
     this.workers = new Workers(log);
-    this.trouble = new DiskTrouble(keeper, folder.name());
-    this.texts = new TreeMap<>(keeper.texts());
-    this.history = new ArrayList<>(keeper.history());
-    history.forEach(order::add);
+    this.texts = new Texts(keeper.texts(), keeper.history());
+    this.keeping = new Keeping(this, texts, keeper, folder.name(), log);
     for (View view : views) {
       view.answers().forEach(this::register);
     }
-    register("undo", (room, window, question) -> back(Revision.Cause.UNDO, order.toUndo()));
-    register("redo", (room, window, question) -> back(Revision.Cause.REDO, order.toRedo()));
+    register("undo", (room, window, question) -> back(Revision.Cause.UNDO, texts.toUndo()));
+    register("redo", (room, window, question) -> back(Revision.Cause.REDO, texts.toRedo()));
     register("moment", (room, window, question) -> moment(question.text("name")));
-    register("outside", (room, window, question) -> decide(question));
-    register("put back", (room, window, question) -> putBack(question.text("file")));
+    register("outside", (room, window, question) -> keeping.decide(question));
+    register("put back", (room, window, question) -> keeping.putBack(question.text("file")));
     this.draft = Workbench.draft(edited());
-    for (Revision found : keeper.found()) {
-      history.add(found);
-      order.add(found);
-      unkept.add(found);
-    }
-    workers.again(this::keep, KEEP_AFTER);
-    workers.again(this::look, LOOK_EVERY);
+    keeper.found().forEach(texts::note);
+    workers.again(keeping::keep, KEEP_AFTER);
+    workers.again(keeping::look, LOOK_EVERY);
   }
 
   private void register(String word, View.Answering answering) {
@@ -157,7 +146,7 @@ public final class Room implements Host, AutoCloseable {
 
   @Override
   public void close() {
-    if (!workers.close(this::keep)) {
+    if (!workers.close(keeping::keep)) {
       log.accept("the last change may not have reached the disk");
     }
     try {
@@ -201,12 +190,12 @@ public final class Room implements Host, AutoCloseable {
 
   /** The number of the revision that the texts stand at. */
   public int revision() {
-    return history.isEmpty() ? 0 : history.get(history.size() - 1).number();
+    return texts.revision();
   }
 
   /** All that happened, oldest first. */
   public List<Revision> history() {
-    return Collections.unmodifiableList(history);
+    return texts.history();
   }
 
   /** What the texts come to. */
@@ -216,29 +205,29 @@ public final class Room implements Host, AutoCloseable {
 
   /** A text as it stands; empty where there is none. */
   public String text(String file) {
-    return texts.getOrDefault(file, "");
+    return texts.text(file);
   }
 
   /** The texts that can be edited here, by file name. */
   public SortedMap<String, String> texts() {
-    return Collections.unmodifiableSortedMap(texts);
+    return texts.all();
   }
 
   /** The folder as it stands here, changes that are not yet on the disk and all. */
   public EditedFolder edited() {
-    return new EditedFolder(folder, texts);
+    return new EditedFolder(folder, texts.all());
   }
 
   /** What the texts would come to with another text in the place of one; nothing is changed. */
   public LiveDraft tried(String file, String text) {
-    SortedMap<String, String> others = new TreeMap<>(texts);
+    SortedMap<String, String> others = new TreeMap<>(texts.all());
     others.put(file, text);
     return Workbench.draft(new EditedFolder(folder, others));
   }
 
   /** The same, with one file more in the folder; nothing is written. */
   public LiveDraft tried(String file, String text, String added, byte[] content) {
-    SortedMap<String, String> others = new TreeMap<>(texts);
+    SortedMap<String, String> others = new TreeMap<>(texts.all());
     others.put(file, text);
     return Workbench.draft(WithFile.of(new EditedFolder(folder, others), added, content));
   }
@@ -288,40 +277,36 @@ public final class Room implements Host, AutoCloseable {
     return change(Revision.Cause.EDIT, splices, joined, name);
   }
 
-  private Optional<Revision> change(
+  /** Changes the texts, whatever brings it about. */
+  Optional<Revision> change(
       Revision.Cause cause, List<Splice> splices, boolean joined, String name) {
-    Map<String, String> after = new TreeMap<>();
-    for (Splice splice : splices) {
-      String text = after.getOrDefault(splice.file(), texts.getOrDefault(splice.file(), ""));
-      if (!splice.fits(text)) {
-        return Optional.empty();
-      }
-      after.put(splice.file(), splice.applyTo(text));
-    }
-    texts.putAll(after);
-    Revision revision = new Revision(revision() + 1, cause, joined, name, splices);
-    history.add(revision);
-    order.add(revision);
-    unkept.add(revision);
-    if (revision.drafts()) {
-      draft = Workbench.draft(edited());
-    }
-    views.forEach(view -> view.revised(this, revision));
+    Optional<Revision> changed = texts.change(cause, splices, joined, name);
+    changed.ifPresent(
+        revision -> {
+          if (revision.drafts()) {
+            draft = Workbench.draft(edited());
+          }
+          views.forEach(view -> view.revised(this, revision));
+          tellState();
+        });
+    return changed;
+  }
+
+  /** Tells every window how things stand. */
+  void tellState() {
     tell(new Frame(state(Frame.tell("state"))));
-    return Optional.of(revision);
   }
 
   private ObjectNode state(ObjectNode head) {
     head.put("revision", revision());
-    head.put("undo", order.toUndo().isPresent());
-    head.put("redo", order.toRedo().isPresent());
+    head.put("undo", texts.toUndo().isPresent());
+    head.put("redo", texts.toRedo().isPresent());
     head.put("folder", folder.name());
     head.put(
         "title", draft.evaluated().run().map(run -> run.pattern().details().title()).orElse(""));
-    head.put("kept", unkept.isEmpty());
-    trouble.tell(head);
+    keeping.tell(head);
     ArrayNode files = head.putArray("files");
-    texts.keySet().forEach(files::add);
+    texts.all().keySet().forEach(files::add);
     return head;
   }
 
@@ -335,91 +320,5 @@ public final class Room implements Host, AutoCloseable {
   private Frame moment(String name) {
     change(Revision.Cause.MOMENT, List.of(), false, name);
     return new Frame(Frame.answer().put("done", true));
-  }
-
-  // --- the disk ---------------------------------------------------------------------------------
-
-  private void keep() {
-    if (unkept.isEmpty() && !trouble.isFault() && !keeper.isBehind(texts)) {
-      return;
-    }
-    List<Revision> now = List.copyOf(unkept);
-    boolean toTell = !now.isEmpty() || trouble.isAny();
-    try {
-      Keeper.Kept done = keeper.keep(now, texts);
-      unkept.clear();
-      trouble.kept(done.withheld());
-      done.outside().forEach(this::merge);
-    } catch (java.io.IOException full) {
-      trouble.met(full);
-      log.accept("changes are not on the disk: " + full.getMessage());
-    } catch (RuntimeException fault) {
-      trouble.met(fault);
-      log.accept("changes are not on the disk: " + fault);
-    }
-    if (toTell || trouble.isAny()) {
-      tell(new Frame(state(Frame.tell("state"))));
-    }
-  }
-
-  private void look() {
-    try {
-      if (unkept.isEmpty()) {
-        keeper.outside().forEach(this::merge);
-        if (trouble.look()) {
-          tell(new Frame(state(Frame.tell("state"))));
-        }
-      }
-    } catch (RuntimeException fault) {
-      log.accept("the folder could not be looked at: " + fault);
-    }
-  }
-
-  private void merge(String file, String theirs) {
-    String base = keeper.base(file).orElse("");
-    Optional<List<Splice>> merged = Merge.of(file, base, text(file), theirs);
-    if (merged.isEmpty()) {
-      ObjectNode both = Frame.tell("outside").put("file", file);
-      tell(new Frame(both.put("here", text(file)).put("there", theirs)));
-      return;
-    }
-    taken(file, theirs, merged.get());
-  }
-
-  private void taken(String file, String theirs, List<Splice> splices) {
-    try {
-      keeper.seen(file, theirs);
-      if (!splices.isEmpty()) {
-        change(Revision.Cause.OUTSIDE, splices, false, "");
-      }
-    } catch (java.io.IOException full) {
-      log.accept("a change by another program could not be noted: " + full.getMessage());
-    }
-  }
-
-  /** She says which of two texts is to be kept; the other can be had back by undoing. */
-  private Frame decide(Question question) throws Question.Unclear {
-    String file = question.text("file");
-    String theirs = keeper.outside().get(file);
-    if (theirs != null) {
-      boolean there = question.text("take").equals("there");
-      taken(file, theirs, there ? List.of(Splice.between(file, text(file), theirs)) : List.of());
-      tell(new Frame(Frame.tell("settled").put("file", file)));
-    }
-    return new Frame(Frame.answer().put("done", theirs != null));
-  }
-
-  /** {@code {"ask": "put back", "file"}}: puts a file back that is not there any more. */
-  private Frame putBack(String file) {
-    try {
-      if (texts.containsKey(file)) {
-        keeper.putBack(file, text(file));
-      }
-      look();
-    } catch (java.io.IOException full) {
-      trouble.met(full);
-      log.accept("a file could not be put back: " + full.getMessage());
-    }
-    return new Frame(Frame.answer().put("done", keeper.missing().isEmpty()));
   }
 }
