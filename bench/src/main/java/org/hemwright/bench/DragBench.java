@@ -46,7 +46,7 @@ public final class DragBench {
         const { looked } = await import('./table/table.js');
         const { put, select } = await import('./state.js');
         const { drawing } = await import('./table/pieces.js');
-        const { onScreen } = await import('./table/paint.js');
+        const { onScreen } = await import('./table/canvas.js');
         select({ kind: 'piece', piece, name: piece });
         put({ from: 0, to: sizes - 1 });
         const view = looked();

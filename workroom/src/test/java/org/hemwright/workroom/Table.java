@@ -15,7 +15,7 @@ record Table(Page page) {
             async ({ kind, piece, name }) => {
               const { looked } = await import('./table/table.js');
               const { drawing } = await import('./table/pieces.js');
-              const { onScreen } = await import('./table/paint.js');
+              const { onScreen } = await import('./table/canvas.js');
               const view = looked();
               const drawn = drawing(piece, view.size);
               const part = drawn.part(kind, name);

@@ -1,7 +1,7 @@
 // What is pointed at, as brass pins in their order, and the chalk cross of the keyboard.
 import { looked } from '../table/table.js';
 import { drawing } from '../table/pieces.js';
-import { onScreen } from '../table/paint.js';
+import { onScreen } from '../table/canvas.js';
 
 /** Paints the picks of what is being added. */
 export function paintPicks(adding, context, view, ink) {

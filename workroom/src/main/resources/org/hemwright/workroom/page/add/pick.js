@@ -2,7 +2,7 @@
 import { get } from '../state.js';
 import { looked, thingUnder } from '../table/table.js';
 import { drawing } from '../table/pieces.js';
-import { onScreen } from '../table/paint.js';
+import { onScreen } from '../table/canvas.js';
 import { snapped } from '../table/snap.js';
 
 const LINES = ['edge', 'path', 'inner', 'placement'];

@@ -1,6 +1,6 @@
 // What lies under a place of the table.
 import { drawing, names, nearestDrawing } from './pieces.js';
-import { enter, onScreen } from './paint.js';
+import { enter, onScreen } from './canvas.js';
 
 const NEAR = 9;
 

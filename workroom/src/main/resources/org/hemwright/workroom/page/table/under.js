@@ -3,7 +3,7 @@ import { fill, make } from '../dom.js';
 import { ask } from '../line.js';
 import { get, watch } from '../state.js';
 import { UNDER } from '../words/table.js';
-import { enter } from './paint.js';
+import { enter } from './canvas.js';
 import { drawing, drawingsOf, names } from './pieces.js';
 import { paintOver, repaint } from './table.js';
 

@@ -4,7 +4,7 @@ import { ask } from '../line.js';
 import { get, watch } from '../state.js';
 import { looked, paintOver, repaint } from '../table/table.js';
 import { drawing } from '../table/pieces.js';
-import { enter } from '../table/paint.js';
+import { enter } from '../table/canvas.js';
 import { WALK } from '../words/walk.js';
 
 const LASTS = 4500;
