@@ -27,6 +27,8 @@ export function show(holder) {
 }
 
 function list() {
+  const held = document.activeElement;
+  const typing = held?.dataset?.reason;
   const findings = told?.findings ?? [];
   const open = findings.filter((each) => each.status !== 'accepted');
   const late = told && told.revision < get('revision');
@@ -35,6 +37,10 @@ function list() {
       make('ol', { class: 'findings' }, ...findings.map(item)));
   const current = page.querySelector('.finding.current');
   if (current) current.scrollIntoView({ block: 'nearest' });
+  // Checks may come in while she writes a reason: the caret stays where it was.
+  const again = [...page.querySelectorAll('[data-reason]')].find((each) => each.dataset.reason === typing);
+  again?.focus();
+  again?.setSelectionRange(held.selectionStart, held.selectionEnd);
 }
 
 function item(finding) {
@@ -56,7 +62,7 @@ function item(finding) {
 function acts(finding) {
   const id = `because-${finding.number}`;
   const key = `${finding.check} ${finding.subject}`;
-  const reason = make('input', { type: 'text', id, value: reasons.get(key) ?? '', oninput: () => reasons.set(key, reason.value) });
+  const reason = make('input', { type: 'text', id, 'data-reason': key, value: reasons.get(key) ?? '', oninput: () => reasons.set(key, reason.value) });
   const accept = () => {
     if (!reason.value.trim()) {
       reason.focus();
