@@ -35,21 +35,9 @@ record AllowanceEndsCheck(CutLines cutLines, CheckSettings settings) implements 
   @Override
   public List<Finding> check(SizedPattern sized, Pattern pattern, Drawn drawn) {
     List<Finding> findings = new ArrayList<>();
-    TurnedOut turnedOut = TurnedOut.in(sized);
-    for (Seam seam : sized.seams()) {
-      for (Seam.Join join : seam.joins()) {
-        for (Seam.Layer layer : join.layers().subList(1, join.layers().size())) {
-          for (boolean start : new boolean[] {true, false}) {
-            Optional<EdgeTip> first = EdgeTip.of(join.layers().get(0), start, sized);
-            Optional<EdgeTip> second = EdgeTip.of(layer, start, sized);
-            if (first.isPresent()
-                && second.isPresent()
-                && !turnedOut.at(join, first.get(), second.get())
-                && isTurnedBack(first.get()) == isTurnedBack(second.get())) {
-              judge(seam, first.get(), second.get(), drawn, findings);
-            }
-          }
-        }
+    for (SeamEnd end : SeamEnd.in(sized, TurnedOut.in(sized))) {
+      if (isTurnedBack(end.first()) == isTurnedBack(end.second())) {
+        judge(end.seam(), end.first(), end.second(), drawn, findings);
       }
     }
     return findings;

@@ -72,21 +72,7 @@ record JunctionCheck(CheckSettings settings) implements EachSizeCheck {
     }
 
     List<Finding> findings() {
-      for (Seam seam : sized.seams()) {
-        for (Seam.Join join : seam.joins()) {
-          for (Seam.Layer layer : join.layers().subList(1, join.layers().size())) {
-            for (boolean start : new boolean[] {true, false}) {
-              Optional<EdgeTip> first = EdgeTip.of(join.layers().get(0), start, sized);
-              Optional<EdgeTip> second = EdgeTip.of(layer, start, sized);
-              if (first.isPresent()
-                  && second.isPresent()
-                  && !turnedOut.at(join, first.get(), second.get())) {
-                judge(seam, first.get(), second.get());
-              }
-            }
-          }
-        }
-      }
+      SeamEnd.in(sized, turnedOut).forEach(end -> judge(end.seam(), end.first(), end.second()));
       return findings;
     }
 

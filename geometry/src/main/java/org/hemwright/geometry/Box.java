@@ -85,4 +85,17 @@ public record Box(double minX, double minY, double maxX, double maxY) {
   public Point centre() {
     return new Point((minX + maxX) / 2, (minY + maxY) / 2);
   }
+
+  /** Its edge, from the lower left corner round counter-clockwise. */
+  public Outline outline() {
+    Point start = new Point(minX, minY);
+    return Outline.of(
+        Path.polyline(
+            List.of(
+                start,
+                new Point(maxX, minY),
+                new Point(maxX, maxY),
+                new Point(minX, maxY),
+                start)));
+  }
 }

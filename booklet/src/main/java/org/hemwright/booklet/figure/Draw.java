@@ -59,18 +59,11 @@ final class Draw {
   }
 
   static Outline box(double left, double low, double right, double high) {
-    return Outline.of(
-        Path.polyline(
-            List.of(
-                new Point(left, low),
-                new Point(right, low),
-                new Point(right, high),
-                new Point(left, high),
-                new Point(left, low))));
+    return Box.of(new Point(left, low), new Point(right, high)).outline();
   }
 
   static Outline box(Box box) {
-    return box(box.minX(), box.minY(), box.maxX(), box.maxY());
+    return box.outline();
   }
 
   /** A pin: a shaft across the seam with a head. */

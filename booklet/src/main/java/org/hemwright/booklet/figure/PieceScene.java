@@ -133,14 +133,8 @@ final class PieceScene {
   }
 
   private Optional<String> owner(Work work) {
-    if (work instanceof Work.OfEdge edge) {
-      return Optional.of(edge.piece());
-    } else if (work instanceof Work.OfPiece piece) {
-      return Optional.of(piece.piece());
-    } else if (work instanceof Work.OfMark mark) {
-      return Optional.of(mark.piece());
-    } else if (work instanceof Work.OfIntake intake) {
-      return Optional.of(intake.piece());
+    if (work instanceof Work.OnPiece on) {
+      return Optional.of(on.piece());
     } else if (work instanceof Work.OfElastic elastic) {
       return table.telling().drawn().elastics().stream()
           .filter(each -> each.name().equals(elastic.elastic()))

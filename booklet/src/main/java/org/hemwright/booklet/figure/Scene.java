@@ -3,6 +3,7 @@ package org.hemwright.booklet.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Cubic;
 import org.hemwright.geometry.Curve;
@@ -13,7 +14,6 @@ import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
 import org.hemwright.paper.sheet.Fill;
 import org.hemwright.paper.sheet.Ink;
-import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Layer;
 import org.hemwright.paper.sheet.Pen;
@@ -33,11 +33,16 @@ final class Scene {
   private final List<Thing> things = new ArrayList<>();
   private Optional<Box> focus = Optional.empty();
 
-  /** Something on the table, drawn when the scale is known. */
-  private interface Thing {
-    Box bounds();
-
-    void draw(Scale scale, List<Item> into);
+  /**
+   * Something on the table, drawn when the scale is known.
+   *
+   * @param bounds what of the table it takes
+   */
+  private record Thing(Box bounds, Function<Scale, List<? extends Item>> drawn) {
+    /** Something that has its size on paper, at a place. */
+    static Thing small(Point at, Function<Point, List<? extends Item>> drawn) {
+      return new Thing(Box.of(at, at), scale -> drawn.apply(scale.at(at)));
+    }
   }
 
   /**
@@ -169,19 +174,12 @@ final class Scene {
         Vector inward = flat.motion().apply(tick.inward());
         if (side.isEmpty() || side.get().depth(at) >= 0) {
           things.add(
-              new Thing() {
-                @Override
-                public Box bounds() {
-                  return Box.of(at, at);
-                }
-
-                @Override
-                public void draw(Scale scale, List<Item> into) {
-                  Point here = scale.at(at);
-                  into.add(
-                      Draw.line(here, here.plus(inward.times(NOTCH)), Pen.solid(0.4, Inks.BLACK)));
-                }
-              });
+              Thing.small(
+                  at,
+                  here ->
+                      List.of(
+                          Draw.line(
+                              here, here.plus(inward.times(NOTCH)), Pen.solid(0.4, Inks.BLACK)))));
         }
       }
     }
@@ -196,34 +194,19 @@ final class Scene {
   /** An area of cloth without an edge. */
   Scene area(Path closed, boolean wrongSide, Subject subject) {
     things.add(
-        new Thing() {
-          @Override
-          public Box bounds() {
-            return closed.bounds();
-          }
-
-          @Override
-          public void draw(Scale scale, List<Item> into) {
-            into.addAll(Draw.cloth(Outline.of(scale.at(closed)), wrongSide, subject));
-          }
-        });
+        new Thing(
+            closed.bounds(),
+            scale -> Draw.cloth(Outline.of(scale.at(closed)), wrongSide, subject)));
     return this;
   }
 
   /** An area of one tint. */
   Scene tint(Path closed, Ink ink) {
     things.add(
-        new Thing() {
-          @Override
-          public Box bounds() {
-            return closed.bounds();
-          }
-
-          @Override
-          public void draw(Scale scale, List<Item> into) {
-            into.add(new Fill(Outline.of(scale.at(closed)), ink, Layer.COMMON, Subject.NONE));
-          }
-        });
+        new Thing(
+            closed.bounds(),
+            scale ->
+                List.of(new Fill(Outline.of(scale.at(closed)), ink, Layer.COMMON, Subject.NONE))));
     return this;
   }
 
@@ -231,18 +214,7 @@ final class Scene {
     if (path.length() < 1e-6) {
       return this;
     }
-    things.add(
-        new Thing() {
-          @Override
-          public Box bounds() {
-            return path.bounds();
-          }
-
-          @Override
-          public void draw(Scale scale, List<Item> into) {
-            into.add(Draw.line(scale.at(path), pen));
-          }
-        });
+    things.add(new Thing(path.bounds(), scale -> List.of(Draw.line(scale.at(path), pen))));
     return this;
   }
 
@@ -257,56 +229,25 @@ final class Scene {
   }
 
   Scene pin(Point at, Vector across) {
-    things.add(small(at, (here, into) -> into.addAll(Draw.pin(here, across))));
+    things.add(Thing.small(at, here -> Draw.pin(here, across)));
     return this;
-  }
-
-  /** What is drawn at a place in its size on paper. */
-  private interface Small {
-    void draw(Point here, List<Item> into);
-  }
-
-  private static Thing small(Point at, Small what) {
-    return new Thing() {
-      @Override
-      public Box bounds() {
-        return Box.of(at, at);
-      }
-
-      @Override
-      public void draw(Scale scale, List<Item> into) {
-        what.draw(scale.at(at), into);
-      }
-    };
   }
 
   /** Words at a place. */
   Scene words(String text, Point at) {
-    things.add(small(at, (here, into) -> into.addAll(Draw.words(text, here))));
+    things.add(Thing.small(at, here -> Draw.words(text, here)));
     return this;
   }
 
   /** An arrow from place to place. */
   Scene arrow(Path path) {
-    things.add(
-        new Thing() {
-          @Override
-          public Box bounds() {
-            return path.bounds();
-          }
-
-          @Override
-          public void draw(Scale scale, List<Item> into) {
-            List<Inked> arrow = Draw.arrow(scale.at(path));
-            into.addAll(arrow);
-          }
-        });
+    things.add(new Thing(path.bounds(), scale -> Draw.arrow(scale.at(path))));
     return this;
   }
 
   /** A dot where a close-up is taken. */
   Scene dot(Point at) {
-    things.add(small(at, (here, into) -> into.add(Draw.disc(here, 0.9, Inks.CHALK))));
+    things.add(Thing.small(at, here -> List.of(Draw.disc(here, 0.9, Inks.CHALK))));
     return this;
   }
 
@@ -356,7 +297,7 @@ final class Scene {
             paper.centre().x() - centre.x() * factor, paper.centre().y() - centre.y() * factor);
     Scale scale = new Scale(factor, shift);
     List<Item> items = new ArrayList<>();
-    things.forEach(thing -> thing.draw(scale, items));
+    things.forEach(thing -> items.addAll(thing.drawn().apply(scale)));
     return items;
   }
 }

@@ -88,7 +88,7 @@ public final class StepFigures {
       List<Item> moved =
           each.items().stream().map(item -> item.moved(new Vector(window.minX(), 0))).toList();
       items.add(new Clip(window, moved));
-      items.add(Draw.line(Draw.box(window).path(), WINDOW));
+      items.add(Draw.line(window.outline().path(), WINDOW));
       left = window.maxX() + BETWEEN;
     }
     return Optional.of(

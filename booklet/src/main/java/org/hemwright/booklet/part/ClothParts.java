@@ -36,6 +36,17 @@ public final class ClothParts {
     this.telling = given.telling();
   }
 
+  /** What each cloth is to be like, and how much of it to buy. */
+  public static List<Block> cloths(Given given) {
+    Telling telling = given.telling();
+    List<Block> blocks = new ArrayList<>();
+    for (Fabric fabric : telling.run().pattern().fabrics()) {
+      blocks.add(new Block.Paragraph(Block.Tone.PLAIN, describe(telling, fabric)));
+    }
+    given.yardage().ifPresent(table -> blocks.addAll(tables(telling, table)));
+    return blocks;
+  }
+
   /** The tables of what cloth to buy, one for each view, fabric and nap. */
   public static List<Block.Table> tables(Telling telling, YardageTable yardage) {
     List<Block.Table> tables = new ArrayList<>();

@@ -36,15 +36,7 @@ record Listing(Given given) {
     Parts.part(Parts.booklet(given), "supplies")
         .ifPresent(section -> blocks.addAll(section.blocks()));
     heading(blocks, "part.cloth");
-    telling
-        .run()
-        .pattern()
-        .fabrics()
-        .forEach(
-            fabric ->
-                blocks.add(
-                    new Block.Paragraph(Block.Tone.PLAIN, ClothParts.describe(telling, fabric))));
-    given.yardage().ifPresent(table -> blocks.addAll(ClothParts.tables(telling, table)));
+    blocks.addAll(ClothParts.cloths(given));
     ClothParts.elasticTable(telling).ifPresent(blocks::add);
     heading(blocks, "listing.files");
     List<List<Inline>> items = new ArrayList<>();

@@ -47,15 +47,7 @@ record Testers(Given given) {
     }
     blocks.add(new Block.Listing(false, items));
     blocks.add(SizeParts.bodyTable(telling));
-    telling
-        .run()
-        .pattern()
-        .fabrics()
-        .forEach(
-            fabric ->
-                blocks.add(
-                    new Block.Paragraph(Block.Tone.PLAIN, ClothParts.describe(telling, fabric))));
-    given.yardage().ifPresent(table -> blocks.addAll(ClothParts.tables(telling, table)));
+    blocks.addAll(ClothParts.cloths(given));
     for (String key : telling.words().keys("testers.terms.")) {
       blocks.add(new Block.Paragraph(Block.Tone.PLAIN, telling.say(key)));
     }

@@ -14,19 +14,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Calendar;
-import java.util.GregorianCalendar;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TimeZone;
 import java.util.zip.CRC32;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.hemwright.booklet.leaf.Block;
@@ -37,6 +31,7 @@ import org.hemwright.booklet.leaf.Picture;
 import org.hemwright.booklet.leaf.Section;
 import org.hemwright.geometry.Box;
 import org.hemwright.paper.markup.Markup;
+import org.hemwright.paper.pdf.PdfFacts;
 import org.hemwright.paper.png.SheetPainter;
 import org.hemwright.paper.sheet.DocumentFacts;
 import org.hemwright.paper.sheet.Sheet;
@@ -48,7 +43,6 @@ import org.w3c.dom.Element;
 
 /** The booklet as a tagged PDF file (PDF/UA-1, ISO 14289-1). */
 public final class BookletPdf {
-  private static final String PRODUCER = "Hemwright";
   private static final String OURS = "House";
   private static final String FIGURE = "hemwright/figure";
   private static final String STYLE = Styles.file("print.css");
@@ -123,7 +117,7 @@ public final class BookletPdf {
       builder.usePDDocument(document);
       builder.usePdfUaAccessibility(true);
       builder.usePdfVersion(1.7f);
-      builder.withProducer(PRODUCER);
+      builder.withProducer(PdfFacts.PRODUCER);
       fonts(builder, document);
       builder.useUriResolver(
           (base, uri) -> uri.startsWith("data:") || uri.startsWith("#") ? uri : null);
@@ -133,7 +127,9 @@ public final class BookletPdf {
       builder.withHtmlContent(markup(), "");
       try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
         renderer.createPDFWithoutClosing();
-        describe(document, booklet.facts());
+        PdfFacts facts = new PdfFacts(booklet.facts(), true);
+        facts.inform(document);
+        facts.packet(document);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         document.save(bytes);
         return new Printed(bytes.toByteArray(), document.getNumberOfPages());
@@ -401,61 +397,5 @@ public final class BookletPdf {
         out.open("img", "class", kind, "alt", alt, "src", BookletHtml.data(picture));
       }
     }
-  }
-
-  // --- what the file says of itself -----------------------------------------------------------
-
-  private static void describe(PDDocument document, DocumentFacts facts) throws IOException {
-    Calendar dated = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
-    dated.clear();
-    dated.set(
-        facts.dated().getYear(), facts.dated().getMonthValue() - 1, facts.dated().getDayOfMonth());
-    PDDocumentInformation information = new PDDocumentInformation();
-    information.setTitle(facts.title());
-    information.setAuthor(facts.author());
-    information.setSubject(facts.about());
-    information.setCreator(PRODUCER);
-    information.setProducer(PRODUCER);
-    information.setCreationDate(dated);
-    information.setModificationDate(dated);
-    document.setDocumentInformation(information);
-    document.getDocumentCatalog().setLanguage(facts.language());
-    PDMetadata metadata = new PDMetadata(document);
-    metadata.importXMPMetadata(xmp(facts).getBytes(StandardCharsets.UTF_8));
-    document.getDocumentCatalog().setMetadata(metadata);
-  }
-
-  /** The same facts as an XMP packet (ISO 16684-1), with the claim of ISO 14289-1. */
-  private static String xmp(DocumentFacts facts) {
-    return """
-    <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
-    <x:xmpmeta xmlns:x="adobe:ns:meta/">
-     <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-      <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
-        xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"
-        xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
-       <pdfuaid:part>1</pdfuaid:part>
-       <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
-       <dc:creator><rdf:Seq><rdf:li>%s</rdf:li></rdf:Seq></dc:creator>
-       <dc:description><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:description>
-       <dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
-       <xmp:CreateDate>%s</xmp:CreateDate>
-       <xmp:ModifyDate>%s</xmp:ModifyDate>
-       <xmp:CreatorTool>%s</xmp:CreatorTool>
-       <pdf:Producer>%s</pdf:Producer>
-      </rdf:Description>
-     </rdf:RDF>
-    </x:xmpmeta>
-    <?xpacket end="w"?>
-    """
-        .formatted(
-            Markup.escaped(facts.title()),
-            Markup.escaped(facts.author()),
-            Markup.escaped(facts.about()),
-            Markup.escaped(facts.language()),
-            facts.dated() + "T00:00:00Z",
-            facts.dated() + "T00:00:00Z",
-            PRODUCER,
-            PRODUCER);
   }
 }

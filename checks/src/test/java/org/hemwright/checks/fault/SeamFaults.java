@@ -223,16 +223,7 @@ final class SeamFaults {
     if (first.run().size() > 1) {
       return Optional.empty();
     }
-    EdgePlace place = first.run().get(0);
-    EdgePlace back =
-        new EdgePlace(
-            place.piece(),
-            place.copy(),
-            place.half(),
-            place.edge(),
-            place.from(),
-            place.to(),
-            !place.reversed());
+    EdgePlace back = first.run().get(0).turned();
     List<Seam.Layer> layers = new ArrayList<>(join.layers());
     layers.set(0, new Seam.Layer(List.of(back)));
     List<Seam.Join> joins = new ArrayList<>(seam.joins());

@@ -1,6 +1,7 @@
 package org.hemwright.paper.cutting;
 
 import java.util.List;
+import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
@@ -77,13 +78,6 @@ final class ClothInk {
   }
 
   static Outline box(double left, double low, double right, double high) {
-    return Outline.of(
-        Path.polyline(
-            List.of(
-                new Point(left, low),
-                new Point(right, low),
-                new Point(right, high),
-                new Point(left, high),
-                new Point(left, low))));
+    return Box.of(new Point(left, low), new Point(right, high)).outline();
   }
 }

@@ -4,20 +4,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Calendar;
-import java.util.GregorianCalendar;
 import java.util.List;
-import java.util.Locale;
-import java.util.TimeZone;
 import java.util.zip.CRC32;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PageLayout;
 import org.apache.pdfbox.pdmodel.PageMode;
-import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.hemwright.geometry.Box;
@@ -29,8 +23,6 @@ import org.hemwright.paper.type.Face;
 public final class PdfWriter {
   /** The longest side of a page that readers honour (mm): 14 400 units of 1/72 in. */
   public static final double LONGEST_SIDE = 14_400 * 25.4 / 72;
-
-  private static final String PRODUCER = "Hemwright";
 
   private PdfWriter() {}
 
@@ -77,23 +69,12 @@ public final class PdfWriter {
 
   private static void describe(PDDocument document, DocumentFacts facts, PdfLayers layers)
       throws IOException {
-    Calendar dated = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
-    dated.clear();
-    dated.set(
-        facts.dated().getYear(), facts.dated().getMonthValue() - 1, facts.dated().getDayOfMonth());
-    PDDocumentInformation information = document.getDocumentInformation();
-    information.setTitle(facts.title());
-    information.setAuthor(facts.author());
-    information.setSubject(facts.about());
-    information.setCreator(PRODUCER);
-    information.setProducer(PRODUCER);
-    information.setCreationDate(dated);
-    information.setModificationDate(dated);
+    PdfFacts own = new PdfFacts(facts, false);
+    own.inform(document);
     CRC32 id = new CRC32();
     id.update(facts.toString().getBytes(StandardCharsets.UTF_8));
     document.setDocumentId(id.getValue());
     PDDocumentCatalog catalog = document.getDocumentCatalog();
-    catalog.setLanguage(facts.language());
     catalog.setPageLayout(PageLayout.SINGLE_PAGE);
     catalog.setPageMode(PageMode.USE_OPTIONAL_CONTENT);
     catalog.setOCProperties(layers.properties());
@@ -102,44 +83,6 @@ public final class PdfWriter {
     preferences.setDuplex(PDViewerPreferences.DUPLEX.Simplex);
     preferences.setDisplayDocTitle(true);
     catalog.setViewerPreferences(preferences);
-    PDMetadata metadata = new PDMetadata(document);
-    metadata.importXMPMetadata(xmp(facts).getBytes(StandardCharsets.UTF_8));
-    catalog.setMetadata(metadata);
-  }
-
-  /** The same facts as an XMP packet (ISO 16684-1). */
-  private static String xmp(DocumentFacts facts) {
-    return """
-    <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
-    <x:xmpmeta xmlns:x="adobe:ns:meta/">
-     <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-      <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
-        xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/">
-       <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
-       <dc:creator><rdf:Seq><rdf:li>%s</rdf:li></rdf:Seq></dc:creator>
-       <dc:description><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:description>
-       <dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
-       <xmp:CreateDate>%s</xmp:CreateDate>
-       <xmp:ModifyDate>%s</xmp:ModifyDate>
-       <xmp:CreatorTool>%s</xmp:CreatorTool>
-       <pdf:Producer>%s</pdf:Producer>
-      </rdf:Description>
-     </rdf:RDF>
-    </x:xmpmeta>
-    <?xpacket end="w"?>
-    """
-        .formatted(
-            escaped(facts.title()),
-            escaped(facts.author()),
-            escaped(facts.about()),
-            escaped(facts.language()),
-            facts.dated() + "T00:00:00Z",
-            facts.dated() + "T00:00:00Z",
-            PRODUCER,
-            PRODUCER);
-  }
-
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    own.packet(document);
   }
 }

@@ -75,12 +75,8 @@ final class Follower {
         return !table.cloth.passes(seam.seam()).isEmpty();
       } else if (each instanceof Work.OfEdge edge) {
         return !table.cloth.strips(edge).isEmpty();
-      } else if (each instanceof Work.OfPiece piece) {
-        return table.cloth.piece(piece.piece()).isPresent();
-      } else if (each instanceof Work.OfMark mark) {
-        return table.cloth.piece(mark.piece()).isPresent();
-      } else if (each instanceof Work.OfIntake intake) {
-        return table.cloth.piece(intake.piece()).isPresent();
+      } else if (each instanceof Work.OnPiece on) {
+        return table.cloth.piece(on.piece()).isPresent();
       }
       return true;
     }

@@ -184,16 +184,15 @@ final class HeldWork {
         .findFirst();
   }
 
+  private void tellClosed(String name, Step step, Step before) {
+    table.tell(
+        Trouble.about(Kind.CASING_CLOSED, word(name), name).in(step).after(before).with(name));
+  }
+
   void layIn(String name, Step step) {
     Table.Held held = table.held(name);
     Optional<Step> closing = Optional.ofNullable(held.casing).or(() -> closed(name));
-    closing.ifPresent(
-        before ->
-            table.tell(
-                Trouble.about(Kind.CASING_CLOSED, word(name), name)
-                    .in(step)
-                    .after(before)
-                    .with(name)));
+    closing.ifPresent(before -> tellClosed(name, step, before));
     once(name, held.in, step);
     in(held, step);
     held.laid = true;
@@ -267,13 +266,7 @@ final class HeldWork {
         held.laid
             ? Optional.ofNullable(held.casing).or(() -> closed(name))
             : opening.flatMap(each -> Optional.ofNullable(each.closed));
-    shut.ifPresent(
-        before ->
-            table.tell(
-                Trouble.about(Kind.CASING_CLOSED, word(name), name)
-                    .in(step)
-                    .after(before)
-                    .with(name)));
+    shut.ifPresent(before -> tellClosed(name, step, before));
     once(name, held.joined, step);
     held.joined = step;
   }

@@ -7,6 +7,12 @@ public sealed interface Work {
   /** As the document writes it. */
   String text();
 
+  /** What lies on one piece. */
+  sealed interface OnPiece extends Work {
+    /** The piece's name. */
+    String piece();
+  }
+
   /** All that a seam brings together. */
   record OfSeam(String seam) implements Work {
     @Override
@@ -20,7 +26,7 @@ public sealed interface Work {
    *
    * @param copy the one cut copy that is meant; every copy when absent
    */
-  record OfEdge(String piece, Optional<String> copy, String edge) implements Work {
+  record OfEdge(String piece, Optional<String> copy, String edge) implements OnPiece {
     @Override
     public String text() {
       return piece + copy.map(name -> "." + name).orElse("") + "." + edge;
@@ -32,7 +38,7 @@ public sealed interface Work {
    *
    * @param copy the one cut copy that is meant; every copy when absent
    */
-  record OfPiece(String piece, Optional<String> copy) implements Work {
+  record OfPiece(String piece, Optional<String> copy) implements OnPiece {
     @Override
     public String text() {
       return piece + copy.map(name -> "." + name).orElse("");
@@ -40,7 +46,7 @@ public sealed interface Work {
   }
 
   /** Something drawn on a piece: a placement line, an inner line, a drill mark. */
-  record OfMark(String piece, String mark) implements Work {
+  record OfMark(String piece, String mark) implements OnPiece {
     @Override
     public String text() {
       return piece + "." + mark;
@@ -48,7 +54,7 @@ public sealed interface Work {
   }
 
   /** A dart, a pleat or gathers on a piece. */
-  record OfIntake(String piece, String intake) implements Work {
+  record OfIntake(String piece, String intake) implements OnPiece {
     @Override
     public String text() {
       return piece + "." + intake;

@@ -21,6 +21,11 @@ public record EdgePlace(
     Optional<String> from,
     Optional<String> to,
     boolean reversed) {
+  /** The same place, walked from its other end. */
+  public EdgePlace turned() {
+    return new EdgePlace(piece, copy, half, edge, from, to, !reversed);
+  }
+
   /** The halves of a piece that is drawn as one half and opened over its fold. */
   public enum Half {
     /** The piece has no fold edge, or the edge runs across both halves. */

@@ -23,17 +23,7 @@ record Strand(List<EdgePlace> run, List<CutPart> parts, int hand, boolean ring) 
   /** The same strand walked from its end. */
   Strand flipped() {
     List<EdgePlace> back = new ArrayList<>();
-    run.forEach(
-        place ->
-            back.add(
-                new EdgePlace(
-                    place.piece(),
-                    place.copy(),
-                    place.half(),
-                    place.edge(),
-                    place.from(),
-                    place.to(),
-                    !place.reversed())));
+    run.forEach(place -> back.add(place.turned()));
     Collections.reverse(back);
     List<CutPart> partsBack = new ArrayList<>(parts);
     Collections.reverse(partsBack);

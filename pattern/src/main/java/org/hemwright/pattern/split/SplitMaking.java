@@ -51,20 +51,11 @@ record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, Li
     } else if (work instanceof Work.OfElastic elastic) {
       return elastics.contains(elastic.elastic());
     }
-    return piece(work).filter(parts.whole().name()::equals).isPresent();
+    return isOnWhole(work);
   }
 
-  private static Optional<String> piece(Work work) {
-    if (work instanceof Work.OfEdge edge) {
-      return Optional.of(edge.piece());
-    } else if (work instanceof Work.OfPiece piece) {
-      return Optional.of(piece.piece());
-    } else if (work instanceof Work.OfMark mark) {
-      return Optional.of(mark.piece());
-    } else if (work instanceof Work.OfIntake intake) {
-      return Optional.of(intake.piece());
-    }
-    return Optional.empty();
+  private boolean isOnWhole(Work work) {
+    return work instanceof Work.OnPiece on && on.piece().equals(parts.whole().name());
   }
 
   /** Sews the parts together, as seams are usually sewn here, before they are first used. */
@@ -147,7 +138,7 @@ record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, Li
   }
 
   private List<Work> onParts(Work work) {
-    if (piece(work).filter(parts.whole().name()::equals).isEmpty()) {
+    if (!isOnWhole(work)) {
       return List.of(work);
     }
     List<Work> all = new ArrayList<>();

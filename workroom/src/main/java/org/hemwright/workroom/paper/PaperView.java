@@ -238,11 +238,7 @@ public final class PaperView implements org.hemwright.workroom.room.View {
       findings.addAll(made.findings());
       for (PrintedFile file : made.files()) {
         out.replace(file.name(), file.bytes());
-        files
-            .addObject()
-            .put("name", file.name())
-            .put("paper", file.paper())
-            .put("pages", file.pages());
+        MadeFile.tell(file, files);
       }
     } catch (IOException full) {
       head.put("trouble", String.valueOf(full.getMessage()));

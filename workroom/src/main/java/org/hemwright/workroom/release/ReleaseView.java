@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.paper.PaperOptions;
-import org.hemwright.paper.PrintedFile;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
@@ -24,6 +23,7 @@ import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.release.ReleaseShelf;
 import org.hemwright.workroom.keep.Keeper;
 import org.hemwright.workroom.ledger.LedgerView;
+import org.hemwright.workroom.paper.MadeFile;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View;
 import org.hemwright.workroom.talk.Frame;
@@ -131,13 +131,9 @@ public final class ReleaseView implements View {
       publication.folder().ifPresent(folder -> told.put("folder", folder.toString()));
       publication.zip().ifPresent(zip -> told.put("zip", zip));
       publication.release().ifPresent(frozen -> told.put("release", frozen.toString()));
-      for (PrintedFile file : publication.printed().map(p -> p.files()).orElse(List.of())) {
-        files
-            .addObject()
-            .put("name", file.name())
-            .put("paper", file.paper())
-            .put("pages", file.pages());
-      }
+      publication
+          .printed()
+          .ifPresent(printed -> printed.files().forEach(file -> MadeFile.tell(file, files)));
     } catch (IOException full) {
       told.put(
           "trouble",
