@@ -40,6 +40,7 @@ record LayingPicture(
   private static final double TITLE = 11;
   private static final double TEXT = 9;
   private static final double LINE = 4.4;
+  private static final double AFTER_WORDS = 1;
 
   LayingPicture {
     items = List.copyOf(items);
@@ -52,20 +53,18 @@ record LayingPicture(
    *
    * @param words its language
    * @param widest how wide it may be (mm)
-   * @param highest how high the drawing of the cloth may be (mm)
+   * @param highest how high it may be (mm), its words included
    * @param named whether it names the fabric and its nap, which a page of one fabric does above
    */
   static LayingPicture of(
       LayingWords words, YardageRow row, double widest, double highest, boolean named) {
     Need need = row.need().orElseThrow();
     ClothLaying laying = need.laying();
-    double scale = LayingFigure.scale(laying, need.length(), widest, highest);
-    double high = LayingFigure.height(laying, scale);
     List<Item> items = new ArrayList<>();
     SetLine title = Face.SEMIBOLD.set(words.title(row), TITLE);
     items.add(words(title, 0, -title.capitalHeight()));
     double y = -title.capitalHeight();
-    double wide = Math.max(LayingFigure.width(laying, need.length(), scale), title.width());
+    double wide = title.width();
     List<String> paragraphs = new ArrayList<>(List.of(words.facts(row, named)));
     words.stripes(row).ifPresent(paragraphs::add);
     for (String text : paragraphs) {
@@ -75,7 +74,9 @@ record LayingPicture(
         wide = Math.max(wide, line.width());
       }
     }
-    double down = high - y + 1;
+    double scale = LayingFigure.scale(laying, need.length(), widest, highest + y - AFTER_WORDS);
+    double down = LayingFigure.height(laying, scale) - y + AFTER_WORDS;
+    wide = Math.max(wide, LayingFigure.width(laying, need.length(), scale));
     for (Item item : LayingFigure.of(row, words, scale, widest)) {
       items.add(item.moved(new Vector(0, -down)));
     }

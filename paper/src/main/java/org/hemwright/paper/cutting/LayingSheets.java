@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Vector;
@@ -23,7 +24,7 @@ public final class LayingSheets {
   private static final double FIGURE_WIDTH = 160;
 
   /** Two of them, with what is said above and below, stand on a page of Letter. */
-  private static final double FIGURE_HEIGHT = 86;
+  private static final double FIGURE_HEIGHT = 98;
 
   private static final double EDGE = 3;
 
@@ -32,7 +33,11 @@ public final class LayingSheets {
   private static final double PAPER_WIDTH = 210;
   private static final double PAPER_HEIGHT = 279.4;
   private static final double COLUMN = 92;
-  private static final double COLUMN_HEIGHT = 62;
+
+  /** Layouts of more pieces than this are drawn larger, four to a page rather than six. */
+  private static final int CROWDED = 12;
+
+  private static final double SLACK = 1e-6;
   private static final double BETWEEN = 6;
   private static final double HEAD = 14;
   private static final double TEXT = 9;
@@ -117,21 +122,24 @@ public final class LayingSheets {
   }
 
   private List<Sheet> pages(List<YardageRow> rows) {
-    List<LayingPicture> pictures =
-        rows.stream()
-            .map(row -> LayingPicture.of(words, row, COLUMN, COLUMN_HEIGHT, false))
-            .toList();
     TreeSet<LayingKey.Entry> entries = new TreeSet<>();
     List<PieceCard> cards = new ArrayList<>();
-    for (LayingPicture picture : pictures) {
-      entries.addAll(picture.entries());
-      cards.addAll(picture.pieces().values());
+    int most = 0;
+    for (YardageRow row : rows) {
+      List<LaidPiece> laid = row.need().orElseThrow().laying().pieces();
+      entries.addAll(LayingFigure.shown(row));
+      laid.forEach(each -> cards.add(each.piece().piece().card()));
+      most = Math.max(most, laid.size());
     }
     List<Item> foot = new ArrayList<>();
     LayingKey.Drawn key = LayingKey.of(List.copyOf(entries), words, PAGE_WIDTH);
     double listed = list(LayingPicture.byMark(cards), PAGE_WIDTH, 0, foot);
     foot.addAll(moved(key.items(), 0, listed));
-    double footHeight = key.height() - listed + 2;
+    double footHeight = key.height() - listed + BETWEEN;
+    int lines = most > CROWDED ? 2 : 3;
+    double highest = (PAGE_HEIGHT - HEAD - footHeight + BETWEEN) / lines - BETWEEN - SLACK;
+    List<LayingPicture> pictures =
+        rows.stream().map(row -> LayingPicture.of(words, row, COLUMN, highest, false)).toList();
     List<Sheet> pages = new ArrayList<>();
     List<Item> page = begun(LayingPicture.fabric(rows.get(0)), pages.size() + 1);
     double top = -HEAD;
