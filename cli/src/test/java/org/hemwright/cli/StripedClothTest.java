@@ -146,7 +146,9 @@ class StripedClothTest {
         .contains("repeat 10 cm along and 8 cm across (uneven across)")
         .contains("uneven across, so never folded; laid whole, though drawn as a half: Front");
     assertThat(made("yardage.csv")).contains(",100.00,80.00,across,");
-    assertThat(drawn()).contains("Never fold it").contains("uneven bars of the cloth");
+    assertThat(drawn())
+        .contains("Never fold it; lay all pieces one way, each by the bars.")
+        .contains("uneven bars of the cloth");
   }
 
   @Test

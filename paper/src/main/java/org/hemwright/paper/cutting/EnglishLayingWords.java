@@ -73,10 +73,10 @@ final class EnglishLayingWords implements LayingWords {
 
   private static String caution(StripeCaution caution) {
     return switch (caution) {
-      case FOLDED_ON_A_BAR -> "Fold it right side out along a bar, and pin the layers bar on bar.";
-      case FOLDED -> "Fold it right side out, and pin the layers bar on bar.";
-      case SINGLE -> "Lay it right side up, and place every piece by the bars.";
-      case UNEVEN -> "Never fold it: lay it right side up, all pieces one way, each by the bars.";
+      case FOLDED_ON_A_BAR -> "Fold it along a bar, and pin the layers bar on bar.";
+      case FOLDED -> "Pin the layers bar on bar.";
+      case SINGLE -> "Place every piece by the bars.";
+      case UNEVEN -> "Never fold it; lay all pieces one way, each by the bars.";
     };
   }
 

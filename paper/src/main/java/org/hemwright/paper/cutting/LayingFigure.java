@@ -52,6 +52,7 @@ final class LayingFigure {
   private final LayingWords words;
   private final boolean oneWay;
   private final boolean rightOut;
+  private final Fabric fabric;
   private final double scale;
   private final List<Outline> outlines = new ArrayList<>();
   private final FigureRoom room;
@@ -61,7 +62,8 @@ final class LayingFigure {
     laying = row.need().orElseThrow().laying();
     length = row.need().orElseThrow().length();
     oneWay = row.nap() == Fabric.Nap.ONE_WAY;
-    rightOut = LayingWords.isRightOut(row.fabric());
+    fabric = row.fabric();
+    rightOut = LayingWords.isRightOut(fabric);
     this.words = words;
     this.scale = scale;
     laying.pieces().forEach(laid -> outlines.add(onPaper(laid)));
@@ -309,9 +311,14 @@ final class LayingFigure {
     return new Point(there.x() * scale, (there.y() - down(laid)) * scale);
   }
 
+  private boolean isTurnedOver(LaidPiece laid) {
+    return isTurnedOver(laid, fabric);
+  }
+
   /** Whether a piece that is printed as a half is cut as a whole. */
-  private static boolean isTurnedOver(LaidPiece laid) {
-    return laid.piece().onFold() && laid.item().layers() != ClothItem.Layers.ON_FOLD;
+  private static boolean isTurnedOver(LaidPiece laid, Fabric fabric) {
+    boolean half = laid.piece().onFold() && fabric.liesFolded();
+    return half && laid.item().layers() != ClothItem.Layers.ON_FOLD;
   }
 
   private void bars() {
@@ -551,7 +558,7 @@ final class LayingFigure {
     entries.add(LayingKey.Entry.SELVEDGE);
     boolean oneWay = row.nap() == Fabric.Nap.ONE_WAY;
     entries.add(oneWay ? LayingKey.Entry.GRAIN_ONE_WAY : LayingKey.Entry.GRAIN);
-    if (laying.pieces().stream().anyMatch(LayingFigure::isTurnedOver)) {
+    if (laying.pieces().stream().anyMatch(laid -> isTurnedOver(laid, row.fabric()))) {
       entries.add(LayingKey.Entry.TURNED_OVER);
     }
     laying
