@@ -68,7 +68,7 @@ final class ClothCommand extends FolderCommand {
       problems.forEach(messages()::println);
       return ExitCode.INPUT_WRONG;
     }
-    SizeRun whole = job.evaluated().run().orElseThrow();
+    SizeRun whole = questions.onRepeat(job.evaluated().run().orElseThrow());
     YardageTable table;
     try (LayingKeeper kept = new LayingKeeper(keptFolder())) {
       table =

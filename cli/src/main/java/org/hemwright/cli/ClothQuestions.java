@@ -109,8 +109,15 @@ final class ClothQuestions {
       names = "--repeat",
       paramLabel = "LENGTH",
       description =
-          "About how much more a stripe or plaid takes that repeats so far along: --repeat 10cm.")
+          "Stripes or checks that repeat so far along the cloth: --repeat 10cm. Laid so where the"
+              + " document knows of them; else about how much more they take.")
   private Optional<String> repeat = Optional.empty();
+
+  @Option(
+      names = "--repeat-across",
+      paramLabel = "LENGTH",
+      description = "The same across the cloth, where the document knows of them.")
+  private Optional<String> repeatAcross = Optional.empty();
 
   @Option(
       names = "--price",
@@ -140,6 +147,28 @@ final class ClothQuestions {
             .map(text -> OptionalDouble.of(length("--repeat", text, told)))
             .orElse(OptionalDouble.empty()),
         prices(run, told));
+  }
+
+  /**
+   * A run of the cloth that is asked about: its stripes, where it has them, as far apart as said.
+   */
+  SizeRun onRepeat(SizeRun run) {
+    List<String> told = new ArrayList<>();
+    OptionalDouble along = OptionalDouble.empty();
+    OptionalDouble across = OptionalDouble.empty();
+    if (repeat.isPresent()) {
+      along = OptionalDouble.of(length("--repeat", repeat.get(), told));
+    }
+    if (repeatAcross.isPresent()) {
+      across = OptionalDouble.of(length("--repeat-across", repeatAcross.get(), told));
+    }
+    List<Fabric> asked = new ArrayList<>();
+    for (Fabric fabric : run.pattern().fabrics()) {
+      boolean meant = fabrics.isEmpty() || fabrics.contains(fabric.name());
+      Optional<Fabric.Repeat> own = meant ? fabric.repeat() : Optional.empty();
+      asked.add(own.isEmpty() ? fabric : fabric.with(own.get().every(along, across)));
+    }
+    return new SizeRun(run.pattern().ofCloth(asked), run.sizes());
   }
 
   /** Whether it stretches enough, where that is asked. */
@@ -206,6 +235,7 @@ final class ClothQuestions {
     widths.forEach(text -> asked.add(width(text, problems)));
     fitIn.ifPresent(text -> some("--fit-in", text, problems));
     repeat.ifPresent(text -> some("--repeat", text, problems));
+    repeatAcross.ifPresent(text -> across(run, text, problems));
     double apart = length("--gap", gap, problems);
     double along = share("--shrink", shrink, problems);
     double across = share("--shrink-across", shrinkAcross, problems);
@@ -248,6 +278,22 @@ final class ClothQuestions {
             own(run).length(),
             work.orElse(usual.work()),
             usual.threads()));
+  }
+
+  private void across(SizeRun run, String text, List<String> problems) {
+    some("--repeat-across", text, problems);
+    boolean known =
+        run.pattern().fabrics().stream()
+            .filter(fabric -> fabrics.isEmpty() || fabrics.contains(fabric.name()))
+            .flatMap(fabric -> fabric.repeat().stream())
+            .anyMatch(own -> own.across().isPresent());
+    if (!known) {
+      problems.add(
+          "--repeat-across "
+              + text
+              + ": no fabric that is asked about has bars along it; the document says so with a"
+              + " line such as: repeat across 8 cm");
+    }
   }
 
   private Set<Fold> folds(List<String> problems) {

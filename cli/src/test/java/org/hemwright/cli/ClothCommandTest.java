@@ -298,6 +298,8 @@ class ClothCommandTest {
       assertThat(problems("--fit-in", nothing)).contains("--fit-in " + nothing);
       assertThat(problems("--repeat", nothing)).contains("--repeat " + nothing);
     }
+    assertThat(problems("--repeat-across", "8cm"))
+        .contains("--repeat-across 8cm: no fabric that is asked about has bars along it");
     assertThat(problems("--stretch", "10 to 14")).contains("--stretch 10 to 14");
     assertThat(problems("--stretch", "10cm to wide")).contains("--stretch 10cm to wide");
     assertThat(problems("--stretch", "1.2.3%")).contains("--stretch 1.2.3%");

@@ -135,6 +135,22 @@ class StripedClothTest {
         .doesNotContain("middle");
   }
 
+  /** A check of another size is laid as if the document had said so. */
+  @Test
+  void onACheckOfAnotherSizeItIsLaidAsIfThatWereItsOwn() throws IOException {
+    String asked = text(DOCUMENT, "--repeat", "13cm", "--repeat-across", "6cm");
+    assertThat(asked).contains("repeat 13 cm along and 6 cm across");
+    String own =
+        text(
+            DOCUMENT
+                .replace("repeat along 10 cm", "repeat along 13 cm")
+                .replace(EVEN, "repeat across 6 cm\n"));
+    assertThat(asked).isEqualTo(own);
+    assertThat(text(DOCUMENT, "--repeat", "13cm"))
+        .contains("repeat 13 cm along and 8 cm across")
+        .doesNotContain("about");
+  }
+
   @Test
   void unevenChecksAreLaidSingleInEveryRow() throws IOException {
     String document = DOCUMENT.replace(EVEN, UNEVEN);

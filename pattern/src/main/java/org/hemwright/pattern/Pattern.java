@@ -93,6 +93,12 @@ public record Pattern(
     return views.stream().filter(view -> view.name().equals(name)).findFirst();
   }
 
+  /** The same pattern of other cloth; fabrics of the same names. */
+  public Pattern ofCloth(List<Fabric> others) {
+    return new Pattern(
+        details, chart, base, others, dials, views, pieces, paper, acceptances, making, measured);
+  }
+
   /** The same pattern, saying something else of itself. */
   public Pattern with(Details other) {
     return new Pattern(

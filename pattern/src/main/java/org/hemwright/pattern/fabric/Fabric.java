@@ -98,6 +98,21 @@ public record Fabric(
       }
     }
 
+    /**
+     * The same with bars farther apart, or nearer to each other.
+     *
+     * @param otherAlong instead of what it repeats along the cloth (mm); only where it does
+     * @param otherAcross the same across it
+     */
+    public Repeat every(OptionalDouble otherAlong, OptionalDouble otherAcross) {
+      return new Repeat(
+          along.isPresent() && otherAlong.isPresent() ? otherAlong : along,
+          across.isPresent() && otherAcross.isPresent() ? otherAcross : across,
+          unevenAlong,
+          unevenAcross,
+          matched);
+    }
+
     /** Whether they are uneven along the cloth, across it or both. */
     public boolean isUneven() {
       return unevenAlong || unevenAcross;
