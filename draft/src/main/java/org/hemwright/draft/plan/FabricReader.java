@@ -12,6 +12,9 @@ import org.hemwright.pattern.fabric.Fabric;
 
 /** Reads a fabric. */
 final class FabricReader {
+  /** No loom is wider (mm); common practice, no source. */
+  private static final double WIDEST = 5_000;
+
   private final Problems problems;
 
   FabricReader(Problems problems) {
@@ -116,7 +119,12 @@ final class FabricReader {
     double last = 0;
     for (Expression.Literal literal : said.widths()) {
       double width = literal.value() * literal.unit().factor();
-      if (width > last) {
+      if (width > WIDEST) {
+        problems.add(
+            problems
+                .at(literal.span(), "width-beyond", fabric)
+                .with("text", problems.text(literal.span())));
+      } else if (width > last) {
         widths.add(width);
         last = width;
       } else {
