@@ -257,6 +257,22 @@ class ClothFormsTest {
     assertThat(checked).isEqualTo(apart);
   }
 
+  @Test
+  void theBookletSaysWhatIsCutApartOnWhichClothInWhichSizes() throws IOException {
+    run("booklet", folder.toString(), "--size", "2T,XXL", "--out", folder.resolve("b").toString());
+    Path page;
+    try (Stream<Path> all = Files.list(folder.resolve("b"))) {
+      page = all.filter(each -> each.toString().endsWith("booklet.html")).findFirst().orElseThrow();
+    }
+    String said = Files.readString(page).replaceAll("<[^>]*>", "").replaceAll("[\\s\u00a0]+", " ");
+    assertThat(said)
+        .contains(
+            "Waistband (2) is too wide in one for Plain cotton 90 cm · 35⅜ in wide (all sizes),"
+                + " Plain cotton 111.8 cm · 44 in wide (all sizes),"
+                + " Plain cotton 118 cm · 46½ in wide (size XXL) and"
+                + " Velvet 112 cm · 44⅛ in wide (all sizes). There it is cut apart");
+  }
+
   private static String plain(double mm) {
     double rounded = Math.rint(mm * 10) / 10;
     return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : "" + rounded;

@@ -1,11 +1,14 @@
 package org.hemwright.booklet.part;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import org.hemwright.booklet.figure.StretchGauge;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
@@ -24,7 +27,9 @@ import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.measure.Measurements;
+import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.quantity.LengthKind;
+import org.hemwright.pattern.split.SplitChoice;
 
 /** Cloth by size, width and view; elastics; the stretch gauge; how the pieces are laid. */
 public final class ClothParts {
@@ -170,7 +175,52 @@ public final class ClothParts {
     }
     blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("cloth.preshrink")));
     given.yardage().ifPresent(table -> blocks.addAll(tables(telling, table)));
+    given.yardage().ifPresent(table -> blocks.addAll(cutApart(telling, table)));
     return Optional.of(new Section("cloth", given.say("part.cloth"), false, blocks));
+  }
+
+  private record Place(Fabric fabric, double width) {}
+
+  /** Which pieces are cut apart, on which cloths and in which sizes, and what that asks for. */
+  private static List<Block> cutApart(Telling telling, YardageTable yardage) {
+    Map<SplitChoice, Map<Place, Set<Size>>> apart = new LinkedHashMap<>();
+    for (YardageRow row : yardage.rows()) {
+      if (row.best()) {
+        for (SplitChoice choice : row.variant()) {
+          apart
+              .computeIfAbsent(choice, none -> new LinkedHashMap<>())
+              .computeIfAbsent(new Place(row.fabric(), row.width()), none -> new TreeSet<>())
+              .add(row.size());
+        }
+      }
+    }
+    List<Block> blocks = new ArrayList<>();
+    apart.forEach(
+        (choice, places) -> {
+          List<List<Inline>> said = new ArrayList<>();
+          places.forEach((place, sizes) -> said.add(place(telling, place, sizes)));
+          Slots slots =
+              Slots.of("piece", telling.piece(choice.piece()))
+                  .and("places", telling.words().listed(said));
+          String key = onFold(telling, choice) ? "cloth.apart.fold" : "cloth.apart";
+          blocks.add(new Block.Paragraph(Block.Tone.PLAIN, telling.say(key, slots)));
+        });
+    return blocks;
+  }
+
+  private static List<Inline> place(Telling telling, Place place, Set<Size> sizes) {
+    return telling.say(
+        "cloth.apart.place",
+        Slots.of("fabric", telling.fabric(place.fabric().name()))
+            .and("width", width(telling, place.fabric(), place.width()))
+            .and("sizes", telling.sizes(sizes.stream().map(Size::name).toList())));
+  }
+
+  private static boolean onFold(Telling telling, SplitChoice choice) {
+    return telling.run().sizes().stream()
+        .flatMap(sized -> sized.piece(choice.piece()).stream())
+        .flatMap(piece -> piece.marks(Mark.Split.class).stream())
+        .anyMatch(split -> split.name().equals(choice.split()) && split.onFold());
   }
 
   /** What a cloth must be: kind, stretch, nap. */
