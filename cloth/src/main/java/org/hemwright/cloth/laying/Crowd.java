@@ -39,6 +39,7 @@ final class Crowd {
   private final float[] weight;
   private final double[] overlap;
   private double length;
+  private final double[] way = new double[2];
 
   /** How many words of 64 copies make a set. */
   private final int words;
@@ -52,6 +53,11 @@ final class Crowd {
   private double bandsPerStepAlong;
   private final double bandsPerStepAcross;
   private long work;
+
+  /** How the overlap that was last asked for with its slope grows along x and y. */
+  private double slopeX;
+
+  private double slopeY;
 
   Crowd(LayTask task) {
     Forms forms = task.forms;
@@ -190,6 +196,50 @@ final class Crowd {
       }
     }
     return sum;
+  }
+
+  /** The same, whole; {@link #slopeX()} and {@link #slopeY()} then tell how it grows. */
+  double weightedOverlap(int copy, int newCut, double x, double y) {
+    work++;
+    int begin = along(x + width[newCut]) * words;
+    int end = along(x) * words;
+    int beginAcross = across(y + height[newCut]) * words;
+    int endAcross = across(y) * words;
+    int row = copy * size;
+    int pairs = depths.pair(formOfCut[newCut], 0);
+    double sum = 0;
+    slopeX = 0;
+    slopeY = 0;
+    for (int word = 0; word < words; word++) {
+      long near =
+          beginsAlong[begin + word]
+              & endsAlong[end + word]
+              & beginsAcross[beginAcross + word]
+              & endsAcross[endAcross + word];
+      while (near != 0) {
+        int other = word * Long.SIZE + Long.numberOfTrailingZeros(near);
+        near &= near - 1;
+        int pair = pairs + form[other];
+        double depth = depths.depth(pair, x - left[other], y - lower[other], way);
+        if (depth > 0) {
+          double counts = weight[row + other] * depths.weight(pair);
+          sum += counts * depth;
+          slopeX -= counts * way[0];
+          slopeY -= counts * way[1];
+        }
+      }
+    }
+    return sum;
+  }
+
+  /** How the overlap that was last asked for with its slope grows along x. */
+  double slopeX() {
+    return slopeX;
+  }
+
+  /** How it grows along y. */
+  double slopeY() {
+    return slopeY;
   }
 
   /** Takes note of what a copy overlaps where it now lies. */

@@ -117,6 +117,74 @@ final class DepthTable {
         : reals[r + 6] * nearDepth(near[wholes[w + 2]], listOf(at), px, py);
   }
 
+  /** By what the depths of a pair are multiplied. */
+  double weight(int pair) {
+    return reals[pair * REALS + 6];
+  }
+
+  /**
+   * The depth likewise, unweighted and in grid steps, and the way out.
+   *
+   * @param way where there is a depth, takes the direction of length 1 in which the moving form
+   *     comes clear soonest
+   */
+  double depth(int pair, double dx, double dy, double[] way) {
+    int r = pair * REALS;
+    double sign = reals[r];
+    double px = sign * dx + reals[r + 1];
+    double py = sign * dy + reals[r + 2];
+    if (px <= 0 || py <= 0 || px >= reals[r + 4] || py >= reals[r + 5]) {
+      return 0;
+    }
+    double cellsPerStep = reals[r + 3];
+    double u = px * cellsPerStep;
+    double v = py * cellsPerStep;
+    int column = (int) u;
+    int row = (int) v;
+    int w = pair * WHOLES;
+    int at = wholes[w] + (row * wholes[w + 1] + column) * DepthField.STRIDE;
+    float offX = (float) (u - column - 0.5);
+    float offY = (float) (v - row - 0.5);
+    float depth = cells[at] + cells[at + 1] * offX + cells[at + 2] * offY;
+    if (depth > TOUCHING) {
+      way[0] = -sign * cells[at + 1] * cellsPerStep;
+      way[1] = -sign * cells[at + 2] * cellsPerStep;
+      return depth;
+    }
+    if (depth <= TOUCHING) {
+      return 0;
+    }
+    double[] stretches = near[wholes[w + 2]];
+    double found = nearDepth(stretches, listOf(at), px, py);
+    if (found > 0) {
+      wayOut(stretches, listOf(at), px, py, way);
+      way[0] *= sign / found;
+      way[1] *= sign / found;
+    }
+    return found;
+  }
+
+  /** From a point to the nearest one of some stretches. */
+  private static void wayOut(double[] near, int list, double px, double py, double[] way) {
+    int listed = (int) near[list];
+    int end = list + 1 + listed * DepthField.LISTED;
+    double best = Double.POSITIVE_INFINITY;
+    for (int s = list + 1; s < end; s += DepthField.LISTED) {
+      double rx = px - near[s];
+      double ry = py - near[s + 1];
+      double along = rx * near[s + 2] + ry * near[s + 3];
+      double held = Math.max(0, Math.min(near[s + 4], along));
+      double goX = near[s + 2] * held - rx;
+      double goY = near[s + 3] * held - ry;
+      double square = goX * goX + goY * goY;
+      if (square < best) {
+        best = square;
+        way[0] = goX;
+        way[1] = goY;
+      }
+    }
+  }
+
   private int listOf(int at) {
     return Float.floatToRawIntBits(cells[at + 1]);
   }

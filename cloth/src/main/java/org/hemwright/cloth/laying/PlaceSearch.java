@@ -2,10 +2,13 @@ package org.hemwright.cloth.laying;
 
 /**
  * Looks for the best place for one copy of a {@link Crowd} while the others stay: places drawn over
- * the whole strip and near the present one, the best of them then improved by steps along x, y and
- * the diagonals.
+ * the whole strip and near the present one, the best of them then improved by steps down the slope
+ * of the overlap, and the best of all by steps along x, y and the diagonals.
  */
 final class PlaceSearch {
+
+  /** How much farther than just clear a copy goes, in grid steps, so that rounding keeps it so. */
+  private static final double CLEAR = 2 * DepthTable.TOUCHING;
 
   private final Crowd crowd;
   private final Room room;
@@ -57,7 +60,11 @@ final class PlaceSearch {
     double bestValue = oldValue;
     for (int start = 0; start < kept && bestValue > 0; start++) {
       take(keptCut[start], keptX[start], keptY[start], keptValue[start]);
-      descend(rules.firstStep(), rules.middleStep());
+      if (room.onBars(cut)) {
+        descend(rules.firstStep(), rules.middleStep());
+      } else {
+        goDown();
+      }
       if (value < bestValue) {
         bestCut = cut;
         bestX = x;
@@ -127,6 +134,37 @@ final class PlaceSearch {
     keptX[at] = px;
     keptY[at] = py;
     keptValue[at] = found;
+  }
+
+  /**
+   * Steps from the place at hand down the slope, each first as far as takes the overlap to nothing
+   * if the slope stays as it is (Polyak 1969), then less and less far; the best place is taken. On
+   * the way the overlap may grow: where several copies are in the way each step comes clear of some
+   * of them only.
+   */
+  private void goDown() {
+    double length = crowd.length();
+    double least = rules.middleStep() * Math.min(crowd.width[cut], crowd.height[cut]);
+    double atX = x;
+    double atY = y;
+    double share = 1;
+    for (int step = 0; step <= rules.steps(); step++) {
+      double here = crowd.weightedOverlap(copy, cut, atX, atY);
+      if (here < value) {
+        take(cut, atX, atY, here);
+      }
+      double slopeX = crowd.slopeX();
+      double slopeY = crowd.slopeY();
+      double steepness = Math.sqrt(slopeX * slopeX + slopeY * slopeY);
+      double far = share * here / steepness;
+      if (here == 0 || steepness == 0 || far < least) {
+        return;
+      }
+      far += CLEAR;
+      atX = room.nearestX(cut, length, atX - far * slopeX / steepness);
+      atY = room.nearestY(cut, atY - far * slopeY / steepness);
+      share *= step < rules.wholeSteps() ? 1 : rules.shorten();
+    }
   }
 
   /**

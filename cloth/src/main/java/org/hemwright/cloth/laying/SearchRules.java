@@ -7,7 +7,10 @@ package org.hemwright.cloth.laying;
  * @param wideDraws places drawn over the whole strip for one copy
  * @param closeDraws places drawn near the copy's present place
  * @param kept how many of the places drawn are improved by steps
- * @param firstStep first step of that, as a share of the copy's lesser side
+ * @param steps how many steps down the slope each of them takes at most
+ * @param wholeSteps so many of these go as far as the slope promises that nothing overlaps
+ * @param shorten by what each step after those is multiplied, once more than the one before
+ * @param firstStep first step of a copy that is held to bars, as a share of its lesser side
  * @param middleStep last step for all kept places, first for the best one
  * @param lastStep last step for the best one
  * @param grow by what a step that helped is multiplied
@@ -28,6 +31,9 @@ record SearchRules(
     int wideDraws,
     int closeDraws,
     int kept,
+    int steps,
+    int wholeSteps,
+    double shorten,
     double firstStep,
     double middleStep,
     double lastStep,
@@ -48,6 +54,6 @@ record SearchRules(
   /** What {@link Laying} uses. */
   static final SearchRules STANDARD =
       new SearchRules(
-          20, 10, 3, 0.25, 0.02, 0.001, 1.1, 0.5, 1.2, 2.0, 0.95, 100, 1, 100, 1, 0.001, 0.0005,
-          0.00001, 0.8);
+          10, 10, 2, 6, 4, 0.6, 0.25, 0.02, 0.004, 1.1, 0.5, 1.2, 2.0, 0.95, 100, 1, 100, 1, 0.001,
+          0.0005, 0.00001, 0.8);
 }
