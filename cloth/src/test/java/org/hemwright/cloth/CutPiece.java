@@ -16,6 +16,7 @@ import org.hemwright.pattern.piece.CornerFinish;
 import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Grain;
+import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Notch;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.piece.PieceCard;
@@ -27,6 +28,7 @@ public final class CutPiece {
   private final String name;
   private final List<Path> paths;
   private final List<Notch> notches = new ArrayList<>();
+  private final List<Mark> marks = new ArrayList<>();
   private int count = 1;
   private boolean mirrored;
   private boolean onFold;
@@ -99,6 +101,12 @@ public final class CutPiece {
     return this;
   }
 
+  /** With something drawn on it. */
+  public CutPiece mark(Mark mark) {
+    marks.add(mark);
+    return this;
+  }
+
   /** The piece. */
   public Piece draw() {
     List<Edge> edges = new ArrayList<>();
@@ -124,7 +132,7 @@ public final class CutPiece {
         corners,
         notches,
         Optional.of(new Grain(Point.ORIGIN, grainTo, ORIGIN)),
-        List.of(),
+        marks,
         List.of(),
         Point.ORIGIN);
   }

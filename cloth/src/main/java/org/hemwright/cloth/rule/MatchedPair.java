@@ -9,6 +9,7 @@ import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.SizedPattern;
+import org.hemwright.pattern.measure.LayerWalk;
 import org.hemwright.pattern.piece.Copy;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Notch;
@@ -41,7 +42,8 @@ public record MatchedPair(String notch, End one, End other) {
   /**
    * The pairs that a pattern's seams bring together in one size, in the order of the seams. Where a
    * layer has several notches of one name, the first goes with the first as the needle meets them;
-   * where the other layer has not as many, none of them is a pair.
+   * where the other layer has not as many, none of them is a pair. A placement line bears no
+   * notches: there a pair lies as far along the seam as the notch of the other layer.
    *
    * @param notches the names that are to match
    */
@@ -50,9 +52,10 @@ public record MatchedPair(String notch, End one, End other) {
     for (Seam seam : sized.seams()) {
       for (Seam.Join join : seam.joins()) {
         for (String notch : notches) {
-          List<End> first = ends(sized, join.layers().get(0), notch);
+          Seam.Layer base = join.layers().get(0);
           for (Seam.Layer layer : join.layers().subList(1, join.layers().size())) {
-            List<End> others = ends(sized, layer, notch);
+            List<End> first = ends(sized, base, layer, notch);
+            List<End> others = ends(sized, layer, base, notch);
             for (int i = 0; i < first.size() && first.size() == others.size(); i++) {
               pairs.add(new MatchedPair(notch, first.get(i), others.get(i)));
             }
@@ -61,6 +64,43 @@ public record MatchedPair(String notch, End one, End other) {
       }
     }
     return pairs;
+  }
+
+  private static List<End> ends(
+      SizedPattern sized, Seam.Layer layer, Seam.Layer other, String notch) {
+    boolean onLine =
+        layer.run().stream()
+            .allMatch(
+                place ->
+                    sized
+                        .piece(place.piece())
+                        .filter(piece -> piece.edge(place.edge()).isEmpty())
+                        .isPresent());
+    return onLine ? onLine(sized, layer, other, notch) : ends(sized, layer, notch);
+  }
+
+  /** Where the notches of another layer come to lie on a layer of placement lines. */
+  private static List<End> onLine(
+      SizedPattern sized, Seam.Layer layer, Seam.Layer other, String notch) {
+    List<End> ends = new ArrayList<>();
+    for (LayerWalk.Stop stop : LayerWalk.of(other, sized).stops()) {
+      if (stop.isNotch() && stop.name().filter(notch::equals).isPresent()) {
+        LayerWalk.spot(layer, sized, stop.distance())
+            .ifPresent(
+                spot ->
+                    sized
+                        .piece(spot.place().piece())
+                        .ifPresent(
+                            piece ->
+                                addHalves(
+                                    piece,
+                                    spot.place(),
+                                    isMirrored(piece, spot.place()),
+                                    spot.point(),
+                                    ends)));
+      }
+    }
+    return ends;
   }
 
   private static List<End> ends(SizedPattern sized, Seam.Layer layer, String notch) {
@@ -79,10 +119,7 @@ public record MatchedPair(String notch, End one, End other) {
     }
     double from = along(piece, edge.get(), place.from(), 0);
     double to = along(piece, edge.get(), place.to(), edge.get().path().length());
-    boolean mirroredCopy =
-        piece.card().copies().stream()
-            .filter(copy -> copy.name().equals(place.copy()))
-            .anyMatch(Copy::mirrored);
+    boolean mirroredCopy = isMirrored(piece, place);
     Comparator<Notch> order =
         Comparator.comparingDouble(notch -> NotchPlace.along(edge.get(), notch));
     List<End> ends = new ArrayList<>();
@@ -93,6 +130,12 @@ public record MatchedPair(String notch, End one, End other) {
         .sorted(place.reversed() ? order.reversed() : order)
         .forEach(notch -> addHalves(piece, place, mirroredCopy, at(edge.get(), notch), ends));
     return ends;
+  }
+
+  private static boolean isMirrored(Piece piece, EdgePlace place) {
+    return piece.card().copies().stream()
+        .filter(copy -> copy.name().equals(place.copy()))
+        .anyMatch(Copy::mirrored);
   }
 
   private static double along(Piece piece, Edge edge, Optional<String> notch, double otherwise) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.hemwright.cloth.rule.ClothSheet;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.rule.MatchedPair;
 import org.hemwright.cloth.rule.Matching;
 import org.hemwright.cloth.rule.Misfit;
 import org.hemwright.geometry.Tolerance;
@@ -136,7 +137,7 @@ public final class YardageFindings {
                     .at(fabric.origin())
                     .build()));
     for (String notch : fabric.repeat().map(Fabric.Repeat::matched).orElse(List.of())) {
-      boolean met = run.sizes().stream().anyMatch(sized -> copies(sized, fabric, notch) > 1);
+      boolean met = run.sizes().stream().anyMatch(sized -> isMet(sized, fabric, notch));
       if (!met) {
         findings.add(
             Finding.warn("cloth-match-alone", fabric.name())
@@ -153,6 +154,22 @@ public final class YardageFindings {
       return "cloth-match-apart";
     }
     return fabric.liesFolded() ? "cloth-match-apart-across" : "cloth-match-apart-round";
+  }
+
+  /** Whether two copies of a fabric have a notch of that name, or a seam gives it a mate. */
+  private static boolean isMet(SizedPattern sized, Fabric fabric, String notch) {
+    return copies(sized, fabric, notch) > 1
+        || MatchedPair.of(sized, List.of(notch)).stream()
+            .anyMatch(
+                pair ->
+                    isCutFrom(sized, fabric, pair.one().piece())
+                        && isCutFrom(sized, fabric, pair.other().piece()));
+  }
+
+  private static boolean isCutFrom(SizedPattern sized, Fabric fabric, String piece) {
+    return sized.piece(piece).stream()
+        .flatMap(found -> found.card().cuts().stream())
+        .anyMatch(cut -> cut.fabric().equals(fabric.name()));
   }
 
   /** How many copies of pieces that are cut from a fabric have a notch of that name. */

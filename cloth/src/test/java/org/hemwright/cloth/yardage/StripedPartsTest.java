@@ -45,20 +45,7 @@ class StripedPartsTest {
   }
 
   private static Piece split(CutPiece drawn, Path... lines) {
-    Piece piece = drawn.draw();
-    Mark split = new Mark.Split("parts", List.of(lines), 10, List.of(), ORIGIN);
-    return new Piece(
-        piece.card(),
-        piece.stitchLine(),
-        piece.edges(),
-        piece.corners(),
-        piece.notches(),
-        piece.grain(),
-        List.of(split),
-        piece.openings(),
-        piece.stackPoint(),
-        piece.intakes(),
-        piece.bodyOpenings());
+    return drawn.mark(new Mark.Split("parts", List.of(lines), 10, List.of(), ORIGIN)).draw();
   }
 
   private static Path line(double x1, double y1, double x2, double y2) {
