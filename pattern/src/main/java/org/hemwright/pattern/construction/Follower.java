@@ -6,14 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.hemwright.pattern.construction.Trouble.Kind;
-import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Making;
 import org.hemwright.pattern.make.PressDirection;
 import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Work;
-import org.hemwright.pattern.piece.Intake;
-import org.hemwright.pattern.piece.Piece;
 
 /** Does the steps one after the other. */
 final class Follower {
@@ -26,6 +23,9 @@ final class Follower {
   private final StitchWork stitches;
   private final TurnWork turns;
   private final FastenWork fastens;
+  private final IntakeWork intakes;
+  private final LineWork lines;
+  private final PieceWork pieces;
 
   Follower(CutCloth cloth, List<Step> steps, Making making) {
     table = new Table(cloth, steps);
@@ -38,6 +38,9 @@ final class Follower {
     edges = new EdgeWork(table, crossings, sewer);
     stitches = new StitchWork(table);
     held = new HeldWork(table, making, stitches);
+    intakes = new IntakeWork(table, stitches);
+    lines = new LineWork(table, stitches, turns, edges, sewer, intakes);
+    pieces = new PieceWork(table);
   }
 
   List<Trouble> troubles() {
@@ -129,7 +132,8 @@ final class Follower {
       } else if (act instanceof Act.Bind) {
         bind();
       } else if (act instanceof Act.Stitching stitching) {
-        line(stitching.line());
+        lines.line(
+            stitching.line(), step, new LineWork.Along(work, passes(), edgeStrips(), allStrips()));
       } else if (act instanceof Act.Press) {
         press();
       } else if (act instanceof Act.Own own) {
@@ -165,14 +169,15 @@ final class Follower {
         openings().forEach(each -> held.zip(each, zip, step));
       } else if (act instanceof Act.Close) {
         openings().forEach(this::close);
-        takeIn();
+        intakes.takeIn(work, step);
       } else if (act instanceof Act.Fold) {
-        fold();
+        pieces.fold(parts(), step);
+        parts().forEach(part -> strips.addAll(table.cloth.strips(part)));
       } else if (act instanceof Act.CutInto cut) {
         passes().forEach(pass -> edges.cut(pass, step, cut));
         edgeStrips().forEach(strip -> edges.cut(strip, step, cut));
       } else if (act instanceof Act.Fuse) {
-        fuse();
+        pieces.fuse(parts(), step);
       } else if (act instanceof Act.Fasten fasten) {
         fastens.fasten(fasten, step, work);
       } else if (act instanceof Act.Handle handle) {
@@ -238,140 +243,11 @@ final class Follower {
       }
     }
 
-    private void takeIn() {
-      for (Work each : work) {
-        if (each instanceof Work.OfIntake intake) {
-          takeIn(intake.piece(), intake.intake());
-        }
-      }
-    }
-
-    private void takeIn(String piece, String name) {
-      Step before = table.takenIn.putIfAbsent(piece + "." + name, step);
-      if (before != null) {
-        table.tell(Trouble.about(Kind.SEWN_ALREADY, "", piece + "." + name).in(step).after(before));
-      }
-      boolean dart =
-          table.cloth.piece(piece).stream()
-              .flatMap(each -> each.intakes(Intake.Dart.class).stream())
-              .anyMatch(each -> each.name().equals(name));
-      if (dart && !table.markedIntakes.contains(piece + "." + name)) {
-        table.tell(Trouble.about(Kind.DART_UNMARKED, "", piece + "." + name).in(step));
-      }
-    }
-
-    // --- lines of stitching ---------------------------------------------------------------------
-
-    private void line(Act.Line line) {
-      switch (line) {
-        case TOPSTITCH, UNDERSTITCH -> {
-          passes().forEach(this::needsSewn);
-          if (line == Act.Line.UNDERSTITCH) {
-            passes().forEach(pass -> turns.turnInside(pass, step));
-          } else {
-            passes().forEach(pass -> stitches.sewn(pass, step));
-            passes().forEach(this::needsPressed);
-            edgeStrips().forEach(strip -> stitches.stitched(strip, step));
-            edgeStrips().forEach(this::needsDone);
-          }
-        }
-        case STAYSTITCH -> {
-          allStrips().forEach(this::needsFree);
-          allStrips().forEach(strip -> stitches.stitched(strip, step));
-          allStrips().forEach(strip -> edges.insideAllowance(strip, step));
-        }
-        case BASTE, EASE, GATHER -> {
-          passes().forEach(this::needsUnsewn);
-          passes().stream()
-              .filter(pass -> pass.isWithinOnePart() && !table.cloth.isPlaced(pass))
-              .forEach(pass -> sewer.foldedFirst(pass, step));
-          edgeStrips().forEach(this::needsFree);
-          takeIn();
-          if (line == Act.Line.GATHER) {
-            allStrips().forEach(this::gathered);
-            edgeStrips().forEach(this::hasMore);
-          }
-        }
-      }
-    }
-
     private List<Strip> allStrips() {
       return strips.stream().filter(strip -> !table.cloth.isLine(strip)).toList();
     }
 
-    private void gathered(Strip strip) {
-      for (Intake.Gathers gathers :
-          table.cloth.piece(strip.piece()).stream()
-              .flatMap(piece -> piece.intakes(Intake.Gathers.class).stream())
-              .filter(each -> each.edge().equals(strip.edge()))
-              .toList()) {
-        table.takenIn.putIfAbsent(strip.piece() + "." + gathers.name(), step);
-      }
-    }
-
-    /** What is gathered has something to draw up: gathers, or more length than its mate. */
-    private void hasMore(Strip strip) {
-      boolean gathers =
-          table.cloth.piece(strip.piece()).stream()
-              .flatMap(piece -> piece.intakes(Intake.Gathers.class).stream())
-              .anyMatch(each -> each.edge().equals(strip.edge()));
-      if (!gathers && !stitches.isLonger(strip)) {
-        table.tell(Trouble.edge(Kind.NOTHING_GATHERED, strip).in(step));
-      }
-    }
-
-    /** Topstitching holds allowances as they were pressed. */
-    private void needsPressed(Pass pass) {
-      boolean lies =
-          table.state(pass).pressed != null
-              || table.cloth.isPlaced(pass)
-              || pass.parts().stream().anyMatch(table.turnedOut::containsKey)
-              || pass.strips().stream().anyMatch(strip -> table.state(strip).enclosed != null);
-      if (table.isSewn(pass) && !lies) {
-        table.tell(Trouble.seam(Kind.TOPSTITCH_UNPRESSED, pass).in(step));
-      }
-    }
-
-    private void needsSewn(Pass pass) {
-      if (!table.isSewn(pass)) {
-        table.tell(Trouble.seam(Kind.NOT_SEWN_YET, pass).in(step));
-      }
-    }
-
-    private void needsUnsewn(Pass pass) {
-      Step before = table.state(pass).sewn;
-      if (before != null) {
-        table.tell(Trouble.seam(Kind.SEWN_ALREADY, pass).in(step).after(before));
-      }
-    }
-
-    /** A strip that is not yet sewn, hemmed or shut in. */
-    private void needsFree(Strip strip) {
-      Table.StripState state = table.state(strip);
-      if (state.treated != null) {
-        table.late(Kind.SEWN_ALREADY, strip, step, state.treated);
-      }
-      for (Pass pass : table.sewnAlong(strip)) {
-        table.late(Kind.SEWN_ALREADY, strip, step, table.state(pass).sewn);
-      }
-    }
-
-    /** A strip whose edge is turned, sewn or folded, so that it can be topstitched. */
-    private void needsDone(Strip strip) {
-      Table.StripState state = table.state(strip);
-      boolean done =
-          state.treated != null
-              || state.turned != null
-              || !table.sewnAlong(strip).isEmpty()
-              || table.turnedOut.containsKey(strip.part())
-              || table.folded.containsKey(strip.part());
-      if (!done) {
-        table.tell(Trouble.edge(Kind.NOT_SEWN_YET, strip).in(step));
-      }
-    }
-
-    // --- pressing, folding, handling
-    // --------------------------------------------------------------
+    // --- pressing, handling ---------------------------------------------------------------------
 
     private void press() {
       PressDirection way = step.press().orElse(new PressDirection.Flat());
@@ -390,16 +266,10 @@ final class Follower {
         }
       }
       for (Work each : work) {
-        if (each instanceof Work.OfIntake intake && isPleat(intake)) {
-          table.takenIn.putIfAbsent(intake.piece() + "." + intake.intake(), step);
+        if (each instanceof Work.OfIntake intake) {
+          intakes.press(intake, step);
         }
       }
-    }
-
-    private boolean isPleat(Work.OfIntake intake) {
-      return table.cloth.piece(intake.piece()).stream()
-          .flatMap(piece -> piece.intakes(Intake.Pleat.class).stream())
-          .anyMatch(pleat -> pleat.name().equals(intake.intake()));
     }
 
     private void press(Pass pass, PressDirection way) {
@@ -418,56 +288,12 @@ final class Follower {
       }
     }
 
-    private void fold() {
-      for (Part part : parts()) {
-        Step before = table.folded.put(part, step);
-        if (before != null && isSameFold(before)) {
-          table.tell(
-              Trouble.about(Kind.SEWN_ALREADY, "piece", part.piece()).in(step).after(before));
-        }
-        Step closed = table.closed.get(part);
-        if (closed != null) {
-          table.tell(
-              Trouble.about(Kind.SEWN_ALREADY, "piece", part.piece()).in(step).after(closed));
-        }
-        strips.addAll(table.cloth.strips(part));
-      }
-    }
-
-    /** Whether it folds as this step does; a fold that is pressed in may be turned over later. */
-    private boolean isSameFold(Step other) {
-      return other.act() instanceof Act.Fold one
-          && step.act() instanceof Act.Fold here
-          && one.wrongSidesTogether() == here.wrongSidesTogether();
-    }
-
-    private void fuse() {
-      for (Part part : parts()) {
-        Step fused = table.fused.putIfAbsent(part, step);
-        Step folded = table.folded.get(part);
-        if (fused != null) {
-          table.tell(Trouble.about(Kind.SEWN_ALREADY, "piece", part.piece()).in(step).after(fused));
-        } else if (folded != null) {
-          table.tell(Trouble.about(Kind.FUSED_LATE, "piece", part.piece()).in(step).after(folded));
-          return;
-        }
-        for (Strip strip : table.cloth.strips(part)) {
-          for (Pass pass : table.sewnAlong(strip)) {
-            Step before = table.state(pass).sewn;
-            Trouble trouble = Trouble.about(Kind.FUSED_LATE, "piece", part.piece()).in(step);
-            table.tell(before == null ? trouble : trouble.after(before));
-            return;
-          }
-        }
-      }
-    }
-
     private void handle(Act.Handling kind) {
       switch (kind) {
         case TURN_OUT -> parts().forEach(part -> turns.turnOut(part, step));
         case TRY_ON -> held.tryOn(step);
-        case MARK -> mark();
-        case PIN -> passes().forEach(this::needsUnsewn);
+        case MARK -> intakes.mark(work, step);
+        case PIN -> passes().forEach(pass -> lines.needsUnsewn(pass, step));
         case TEST -> {
           if (table.sewnOnce) {
             table.tell(Trouble.about(Kind.TEST_LATE, "step", step.id()).in(step));
@@ -476,33 +302,7 @@ final class Follower {
       }
     }
 
-    private void mark() {
-      for (Work each : work) {
-        if (each instanceof Work.OfIntake) {
-          table.markedIntakes.add(each.text());
-        } else if (each instanceof Work.OfPiece piece) {
-          table.cloth.piece(piece.piece()).stream()
-              .flatMap(whole -> whole.intakes().stream())
-              .forEach(intake -> table.markedIntakes.add(piece.piece() + "." + intake.name()));
-        }
-        for (Pass pass : table.cloth.passes()) {
-          for (Strip strip : pass.strips()) {
-            boolean meant =
-                table.cloth.isLine(strip)
-                    && (each.text().equals(strip.text()) || each.text().equals(strip.piece()));
-            if (meant) {
-              table.marked.add(strip);
-              if (table.isSewn(pass)) {
-                table.late(Kind.SEWN_ALREADY, strip, step, table.state(pass).sewn);
-              }
-            }
-          }
-        }
-      }
-    }
-
-    // --- her own words
-    // ------------------------------------------------------------------------------
+    // --- her own words --------------------------------------------------------------------------
 
     private void own(Act.Own own) {
       List<Pass> passes = new ArrayList<>();
@@ -533,7 +333,7 @@ final class Follower {
             if (dealing.work() instanceof Work.OfOpening opening) {
               close(opening.opening());
             } else if (dealing.work() instanceof Work.OfIntake intake) {
-              takeIn(intake.piece(), intake.intake());
+              intakes.takeIn(intake.piece(), intake.intake(), step);
             }
           }
         }
@@ -541,44 +341,6 @@ final class Follower {
       sew(passes);
       // A French seam, say, is sewn and finished by one step.
       finished.forEach(pass -> edges.finish(pass, step, true));
-    }
-  }
-
-  /** What concerns the making as a whole. */
-  private record WholeMaking(Table table) {
-    void atTheEnd() {
-      boolean knit =
-          table.cloth.pieces().keySet().stream()
-              .anyMatch(
-                  piece -> table.cloth.cloth(piece).filter(Fabric.Kind.KNIT::equals).isPresent());
-      boolean tested =
-          table.steps.stream()
-              .anyMatch(
-                  step ->
-                      step.act() instanceof Act.Handle handle
-                          && handle.kind() == Act.Handling.TEST);
-      if (knit && !tested && !table.steps.isEmpty()) {
-        table.tell(Trouble.about(Kind.NO_TEST, "", "make").in(table.steps.get(0)));
-      }
-      for (Piece piece : table.cloth.pieces().values()) {
-        for (Intake intake : piece.intakes()) {
-          String name = piece.name() + "." + intake.name();
-          if (!table.takenIn.containsKey(name)) {
-            table.troubles.removeIf(
-                each ->
-                    each.kind() == Kind.INTAKE_LATE
-                        && each.mate().filter(name::equals).isPresent());
-            table.tell(Trouble.about(Kind.UNTAKEN, "", name));
-          }
-        }
-      }
-      table.folded.forEach(
-          (part, step) -> {
-            boolean inside = step.act() instanceof Act.Fold fold && !fold.wrongSidesTogether();
-            if (inside && table.closed.containsKey(part) && !table.turnedOut.containsKey(part)) {
-              table.tell(Trouble.about(Kind.NOT_TURNED_OUT, "piece", part.piece()).in(step));
-            }
-          });
     }
   }
 }
