@@ -45,6 +45,7 @@ public final class Parts {
   public static Booklet booklet(Given given) {
     Telling telling = given.telling();
     FrontParts front = new FrontParts(given);
+    SupplyParts supplies = new SupplyParts(given);
     SizeParts sizes = new SizeParts(given);
     ClothParts cloth = new ClothParts(given);
     PieceParts pieces = new PieceParts(given);
@@ -54,7 +55,7 @@ public final class Parts {
     List<Section> before = new ArrayList<>();
     before.add(front.level());
     before.add(front.printing());
-    before.add(front.supplies());
+    before.add(supplies.supplies());
     before.add(front.safety());
     before.add(sizes.body());
     sizes.finished().ifPresent(before::add);

@@ -117,7 +117,9 @@ final class Tracings {
       if (taken.isPresent()) {
         edges = taken.get();
         GradeReader grades =
-            new GradeReader(shared, piece, drawn, drawing.orElseThrow(), edges, declared.pieces());
+            new GradeReader(
+                new TracedGrading(shared, piece, drawn, drawing.orElseThrow(), edges),
+                declared.pieces());
         Optional<OutlineGrading> grading = grades.grading(request, this::other);
         int filled = shape;
         grading.ifPresent(how -> nodes.fill(filled, new TracedShapeNode(how), line.get().span()));
