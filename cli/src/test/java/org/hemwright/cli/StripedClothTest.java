@@ -135,6 +135,24 @@ class StripedClothTest {
         .doesNotContain("middle");
   }
 
+  @Test
+  void whereASideSlantsMoreThanItsMateItIsToldHowFarTheBarsPart() throws IOException {
+    assertThat(text(DOCUMENT)).doesNotContain("part by up to");
+    // the side leans in by 8 cm over 40 and is 40.8 cm long: 28.8 cm along it rise 28.2 cm
+    String slanted =
+        DOCUMENT.replace(
+            "rectangle wide by 40 cm, edges hem, side, top, centre\n",
+            "point low at wide, 0 cm\n"
+                + "  point high at wide - 8 cm, 40 cm\n"
+                + "  point up at 0 cm, 40 cm\n"
+                + "  point down at 0 cm, 0 cm\n"
+                + "  outline hem is down to low, side is low to high, top is high to up,"
+                + " centre is straight\n");
+    assertThat(text(slanted))
+        .contains("Bars across plaid meet at the notch `side_match` of back and front")
+        .contains("part by up to 5.6 mm along the seam side_seams in every size");
+  }
+
   /** A check of another size is laid as if the document had said so. */
   @Test
   void onACheckOfAnotherSizeItIsLaidAsIfThatWereItsOwn() throws IOException {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.hemwright.cloth.rule.BarsApart;
 import org.hemwright.cloth.rule.ClothSheet;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.MatchedPair;
@@ -90,6 +91,7 @@ public final class YardageFindings {
     }
     narrow.forEach((where, sizes) -> findings.add(finding(where, sizes)));
     run.pattern().fabrics().forEach(fabric -> addClashes(fabric, findings));
+    run.pattern().fabrics().forEach(fabric -> addPartings(fabric, findings));
     return findings;
   }
 
@@ -129,11 +131,7 @@ public final class YardageFindings {
                     .with("mate", where.mate())
                     .with("notch", where.notch())
                     .with("fabric", fabric.name())
-                    .with(
-                        "apart",
-                        new Argument.Range(
-                            Quantity.length(Collections.min(sizes.values())),
-                            Quantity.length(Collections.max(sizes.values()))))
+                    .with("apart", range(sizes))
                     .at(fabric.origin())
                     .build()));
     for (String notch : fabric.repeat().map(Fabric.Repeat::matched).orElse(List.of())) {
@@ -147,6 +145,50 @@ public final class YardageFindings {
                 .build());
       }
     }
+  }
+
+  /** Less than this (mm) beside each other bars are not seen to part; no source. */
+  private static final double SEEN = 3;
+
+  private record Parting(String seam, String notch, String piece, String mate) {}
+
+  /** Matched notches beside which the bars part, since one edge slants more than the other. */
+  private void addPartings(Fabric fabric, List<Finding> findings) {
+    Optional<Fabric.Repeat> repeat = fabric.repeat().filter(own -> own.along().isPresent());
+    Map<Parting, Map<String, Double>> parted = new LinkedHashMap<>();
+    for (SizedPattern sized : run.sizes()) {
+      for (BarsApart bars :
+          BarsApart.of(sized, repeat.map(Fabric.Repeat::matched).orElse(List.of()))) {
+        boolean here =
+            isCutFrom(sized, fabric, bars.piece()) && isCutFrom(sized, fabric, bars.mate());
+        if (here && bars.most() > SEEN) {
+          parted
+              .computeIfAbsent(
+                  new Parting(bars.seam(), bars.notch(), bars.piece(), bars.mate()),
+                  unused -> new LinkedHashMap<>())
+              .put(sized.size().name(), bars.most());
+        }
+      }
+    }
+    parted.forEach(
+        (where, sizes) ->
+            findings.add(
+                Finding.ok("cloth-bars-part", where.piece())
+                    .sizes(List.copyOf(sizes.keySet()))
+                    .with("piece", where.piece())
+                    .with("mate", where.mate())
+                    .with("notch", where.notch())
+                    .with("seam", where.seam())
+                    .with("fabric", fabric.name())
+                    .with("apart", Argument.of(Quantity.length(Collections.max(sizes.values()))))
+                    .at(fabric.origin())
+                    .build()));
+  }
+
+  private static Argument.Range range(Map<String, Double> sizes) {
+    return new Argument.Range(
+        Quantity.length(Collections.min(sizes.values())),
+        Quantity.length(Collections.max(sizes.values())));
   }
 
   private static String apart(Fabric fabric, Apart where) {
