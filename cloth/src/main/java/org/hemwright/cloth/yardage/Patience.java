@@ -13,7 +13,7 @@ final class Patience implements LayWatcher {
   private static final double MANY = 12;
 
   /** More copies are worth the cube of their share, and at most so many times the work. */
-  private static final double MOST_TIMES = 2;
+  private static final double MOST_TIMES = 3;
 
   /** A laying that is shorter by less than this share is no gain. */
   private static final double GAIN = 5e-4;
