@@ -401,12 +401,26 @@ public final class Workbench {
       YardageRequest request,
       LayingStore store,
       Progress progress) {
-    YardageTable table = yardage(run, request, store, progress);
-    byte[] own = evaluated.sources().get(OwnLayings.FILE);
-    boolean asSold = request.shrinkAcross() == 0 && request.shrinkAlong() == 0;
-    return own == null || !asSold
-        ? table
-        : OwnLayings.read(new String(own, StandardCharsets.UTF_8)).applied(table);
+    byte[] kept = evaluated.sources().get(OwnLayings.FILE);
+    if (kept == null) {
+      return yardage(run, request, store, progress);
+    }
+    OwnLayings own = OwnLayings.read(new String(kept, StandardCharsets.UTF_8));
+    if (request.shrinkAcross() > 0 || request.shrinkAlong() > 0) {
+      return own.setAside(yardage(run, request, store, progress));
+    }
+    YardageTable all = own.applied(yardage(run, withSold(run, request), store, progress));
+    return request.widths().isEmpty() ? all : all.on(request.widths());
+  }
+
+  /** What is asked about other widths stands beside those sold, whose layings are handed on. */
+  private static YardageRequest withSold(SizeRun run, YardageRequest request) {
+    if (request.widths().isEmpty()) {
+      return request;
+    }
+    List<Double> widths = new ArrayList<>(request.widths());
+    run.pattern().fabrics().forEach(fabric -> widths.addAll(fabric.widths()));
+    return request.onWidths(widths);
   }
 
   /** Lays every view on every cloth; see {@link YardageTable}. */

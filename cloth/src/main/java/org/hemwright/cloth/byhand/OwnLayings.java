@@ -11,6 +11,7 @@ import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.rule.LayingRules;
+import org.hemwright.cloth.yardage.BuyingLength;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.pattern.fabric.Fabric;
@@ -243,7 +244,55 @@ public record OwnLayings(List<OwnLaying> layings, List<Finding> findings) {
         }
       }
     }
-    return new YardageTable(HandedOn.of(rows, layings), told);
+    List<YardageRow> handedOn = HandedOn.of(rows, layings);
+    handedOn.stream()
+        .filter(row -> row.best() && row.fits() && of(OwnLaying.OfCloth.of(row)).isPresent())
+        .forEach(row -> narrower(row, handedOn).ifPresent(less -> told.add(longer(row, less))));
+    return new YardageTable(handedOn, told);
+  }
+
+  /**
+   * A table of cloth that shrinks before it is cut, which takes none of the layings by hand; says
+   * so where there are any.
+   */
+  public YardageTable setAside(YardageTable table) {
+    List<Finding> told = new ArrayList<>(table.findings());
+    if (!layings.isEmpty()) {
+      told.add(Finding.warn("laying-set-aside", FILE).at(new Origin(FILE, 1, 1)).build());
+    }
+    return new YardageTable(table.rows(), told);
+  }
+
+  /** The drawn row of a narrower cloth that buys less, if there is one. */
+  private static Optional<YardageRow> narrower(YardageRow own, List<YardageRow> rows) {
+    return rows.stream()
+        .filter(row -> row.best() && row.fits() && row.width() < own.width())
+        .filter(
+            row ->
+                row.view().equals(own.view())
+                    && row.fabric().equals(own.fabric())
+                    && row.nap() == own.nap()
+                    && row.size().equals(own.size()))
+        .filter(
+            row -> buy(row).tenths() < buy(own).tenths() || buy(row).eighths() < buy(own).eighths())
+        .findFirst();
+  }
+
+  private static BuyingLength buy(YardageRow row) {
+    return row.need().orElseThrow().buy();
+  }
+
+  private static Finding longer(YardageRow own, YardageRow narrower) {
+    return Finding.warn("laying-longer", own.fabric().name())
+        .sizes(List.of(own.size().name()))
+        .with("fabric", own.fabric().name())
+        .with("width", Argument.mm(own.width()))
+        .with("fold", words(own.fold()))
+        .with("length", Argument.mm(own.need().orElseThrow().length()))
+        .with("narrow", Argument.mm(narrower.width()))
+        .with("less", Argument.mm(narrower.need().orElseThrow().length()))
+        .at(new Origin(FILE, 1, 1))
+        .build();
   }
 
   /** Puts a row first among those that differ in nothing but the fold. */

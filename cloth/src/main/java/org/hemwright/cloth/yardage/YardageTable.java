@@ -36,6 +36,12 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
     this(rows, List.of());
   }
 
+  /** The same of some widths (mm) only. */
+  public YardageTable on(List<Double> widths) {
+    return new YardageTable(
+        rows.stream().filter(row -> widths.contains(row.width())).toList(), findings);
+  }
+
   /** Is told how far the work has come; by several threads. */
   @FunctionalInterface
   public interface Watcher {

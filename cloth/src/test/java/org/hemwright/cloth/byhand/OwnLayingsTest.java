@@ -195,6 +195,28 @@ class OwnLayingsTest {
   }
 
   @Test
+  void whereHersTakesMoreOfAWiderClothThanANarrowerNeedsThatIsTold() {
+    YardageTable table = table(SmallRun.of(Fabric.Nap.ONE_WAY, 1120.0, 1400.0));
+    YardageRow wide =
+        table.rows().stream()
+            .filter(row -> row.best() && row.width() == 1400)
+            .findFirst()
+            .orElseThrow();
+    List<OwnPlace> apart =
+        OwnLaying.places(laying(wide)).stream()
+            .map(place -> place.at(place.along() + 900, place.across()))
+            .toList();
+    OwnLayings own =
+        new OwnLayings(List.of(new OwnLaying(OwnLaying.OfCloth.of(wide), apart)), List.of());
+    assertThat(own.applied(table).findings()).extracting("code").containsExactly("laying-longer");
+    assertThat(own.setAside(table).rows()).isEqualTo(table.rows());
+    assertThat(own.setAside(table).findings())
+        .extracting("code")
+        .containsExactly("laying-set-aside");
+    assertThat(OwnLayings.NONE.setAside(table)).isEqualTo(table);
+  }
+
+  @Test
   void linesThatAreNoPlacesAreToldWithTheirLine() {
     OwnLayings read =
         OwnLayings.read(
