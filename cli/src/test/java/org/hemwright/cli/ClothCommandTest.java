@@ -115,6 +115,8 @@ class ClothCommandTest {
     // as it is, and 1 3/4 yd
     assertThat(best("main", "S", 1000).get("buy").toString()).isEqualTo("{\"m\":1.6,\"yd\":1.75}");
     assertThat(best("main", "M", 1000).get("buy").toString()).isEqualTo("{\"m\":1.5,\"yd\":1.75}");
+    assertThat(text("--fabric", "main"))
+        .contains("100 cm: exact length 152 cm in size S, 150 cm in size M, 300 cm in size L");
     // check value 28: 3.00 m after 5 % shrinkage is 3.158 m, buy 3.2 m
     JsonNode shrunk = best("main", "L", 1000, "--shrink", "5%");
     assertThat(shrunk.get("bought_mm").asDouble()).isCloseTo(3157.895, within(0.001));
@@ -181,7 +183,12 @@ class ClothCommandTest {
     String said =
         text("--fabric", "main", "--shrink", "5%", "--shrink-across", "3%", "--stretch", "40%");
     assertThat(said).contains("stretches 40%: enough").doesNotContain("rib:");
-    assertThat(said).contains("3.2 m · 3 1/2 yd");
+    assertThat(said)
+        .contains("3.2 m · 3 1/2 yd")
+        .contains("of cloth that shrinks by 5% along and 3% across before it is cut.");
+    assertThat(text("--shrink", "2.5%")).contains("shrinks by 2.5% along before it is cut.");
+    assertThat(made("yardage.html")).contains("shrinks by 2.5% along before it is cut.");
+    assertThat(text()).doesNotContain("shrinks");
     // 100 cm less 3 % and the selvedges is 94 cm, which the panel just takes; less 4 % it is not
     assertThat(best("main", "S", 1000, "--shrink-across", "3%").get("fits").asBoolean()).isTrue();
     assertThat(rows("--fabric", "main", "--shrink-across", "4%"))

@@ -104,6 +104,7 @@ public final class YardagePage {
         title
             + ", up to the next 0.1 m and 1/8 yd, each from the exact length of a laying."
             + " Where sizes stand together, they buy the same.");
+    YardageNotes.shrinks(table).ifPresent(said -> page.element("p", said));
     page.close("header").open("main");
     cutFrom(table);
     findings(findings, wording);

@@ -26,6 +26,7 @@ import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.SizeWords;
+import org.hemwright.pattern.quantity.DecimalText;
 
 /**
  * What is said below a table of cloth to buy, for one width each: how it is folded, what is cut
@@ -33,6 +34,9 @@ import org.hemwright.pattern.finding.SizeWords;
  * terminal both show.
  */
 public final class YardageNotes {
+  /** So many lengths are told one by one. */
+  private static final int FEW = 4;
+
   /** Room for less than this (mm) is none. */
   private static final double LEAST_ASIDE = 1;
 
@@ -75,6 +79,62 @@ public final class YardageNotes {
     addArea(best, notes);
     addRoom(best, notes);
     return notes;
+  }
+
+  /**
+   * How long the laying of each size is, from which what to buy is rounded up: the sizes by
+   * themselves where they are few, else from least to most; empty where nothing fits.
+   *
+   * @param groups of one view, cloth and nap
+   * @param width which of their widths
+   */
+  public Optional<String> exact(List<YardageGroup> groups, int width) {
+    Map<String, List<String>> sizes = new LinkedHashMap<>();
+    List<Double> lengths = new ArrayList<>();
+    for (YardageRow row : best(groups, width).filter(YardageRow::fits).toList()) {
+      double bought = row.need().orElseThrow().bought();
+      lengths.add(bought);
+      sizes.computeIfAbsent(words.length(bought), none -> new ArrayList<>()).add(row.size().name());
+    }
+    if (sizes.size() <= FEW) {
+      List<String> parts = new ArrayList<>();
+      sizes.forEach((length, own) -> parts.add(length + " in " + chart.of(own)));
+      return parts.isEmpty()
+          ? Optional.empty()
+          : Optional.of("exact length " + String.join(", ", parts));
+    }
+    double least = lengths.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+    double most = lengths.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+    return Optional.of("exact length " + words.length(least) + " to " + words.length(most));
+  }
+
+  /** By how much the cloth shrinks before it is cut: a sentence, where it does. */
+  public static Optional<String> shrinks(YardageTable table) {
+    return table.rows().stream()
+        .filter(YardageRow::fits)
+        .findFirst()
+        .flatMap(
+            row -> {
+              Need need = row.need().orElseThrow();
+              double along = 1 - need.length() / need.bought();
+              double across = 1 - need.laying().sheet().width() / row.width();
+              List<String> ways = new ArrayList<>();
+              addShare(along, "along", ways);
+              addShare(across, "across", ways);
+              return ways.isEmpty()
+                  ? Optional.empty()
+                  : Optional.of(
+                      "What to buy is of cloth that shrinks by "
+                          + String.join(" and ", ways)
+                          + " before it is cut.");
+            });
+  }
+
+  private static void addShare(double share, String way, List<String> ways) {
+    String percent = DecimalText.of(100 * share, 2);
+    if (!percent.equals("0")) {
+      ways.add(percent + "% " + way);
+    }
   }
 
   private static Stream<YardageRow> best(List<YardageGroup> groups, int width) {

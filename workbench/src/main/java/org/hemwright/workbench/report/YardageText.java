@@ -33,6 +33,7 @@ public final class YardageText {
    */
   public static String of(SizeRun run, YardageTable table, OwnCloth own, LeftOvers left) {
     YardageText text = new YardageText(run, own, left);
+    YardageNotes.shrinks(table).ifPresent(said -> text.text.append(said).append('\n'));
     YardageGroup.of(table).forEach(text::add);
     own.length().ifPresent(length -> text.addCutFrom(table, length));
     return text.text.toString();
@@ -55,7 +56,9 @@ public final class YardageText {
     List<String> sizes = groups.stream().map(g -> ClothWords.sizes(g.sizes())).toList();
     text.append(new TextTable("size", sizes, columns).text());
     for (int i = 0; i < widths.size(); i++) {
-      for (String note : notes.of(groups, i)) {
+      List<String> said = new ArrayList<>(notes.of(groups, i));
+      notes.exact(groups, i).ifPresent(exact -> said.add(0, exact));
+      for (String note : said) {
         text.append("  ").append(words.length(widths.get(i))).append(": ").append(note);
         text.append('\n');
       }
