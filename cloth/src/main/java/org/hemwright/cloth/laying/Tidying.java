@@ -14,7 +14,7 @@ import java.util.TreeSet;
  * at an end of the strip or at an edge of its lane, so that nothing need be measured, {@link
  * #IN_LINE} where a side of the box is in line with a side of another copy's, and 0 otherwise. The
  * tidiness is the mean over all copies, weighed by their extent along the strip: long shapes matter
- * most.
+ * most. Copies in line are moved together too, where one of them thereby comes to an edge.
  */
 final class Tidying {
   /** What being in line with another copy counts for. */
@@ -85,6 +85,10 @@ final class Tidying {
       for (int copy : order) {
         moved |= improve(copy);
       }
+      for (int copy : order) {
+        moved |= shift(copy, false);
+        moved |= shift(copy, true);
+      }
       if (!moved) {
         return;
       }
@@ -147,6 +151,103 @@ final class Tidying {
       }
     }
     return false;
+  }
+
+  /**
+   * Moves all copies that are in line with one another, and at no edge or end, until one of them
+   * comes to stand at one; none of them would go there alone, as it left the line.
+   *
+   * @param along whether they move along the strip, else across it
+   */
+  private boolean shift(int copy, boolean along) {
+    List<Integer> line = inLine(copy, along);
+    if (line.size() < 2) {
+      return false;
+    }
+    double now = tidiness();
+    double[] from = along ? x : y;
+    double[] old = from.clone();
+    double best = 0;
+    double bestTidiness = now + BETTER;
+    for (double step : steps(line, along)) {
+      for (int member : line) {
+        from[member] = old[member] + step;
+      }
+      double then = tidiness();
+      boolean nearer = then == bestTidiness && Math.abs(step) < Math.abs(best);
+      if ((then > bestTidiness || nearer) && isClear(line)) {
+        best = step;
+        bestTidiness = then;
+      }
+    }
+    for (int member : line) {
+      from[member] = old[member] + best;
+    }
+    return best != 0;
+  }
+
+  /** The copies that are in line with one, with those, and so on; none that stands at an edge. */
+  private List<Integer> inLine(int copy, boolean along) {
+    double[] from = along ? x : y;
+    double[] extent = along ? wide : high;
+    boolean[] member = new boolean[cut.length];
+    List<Integer> line = new ArrayList<>();
+    if (standsAlone(copy, along)) {
+      return line;
+    }
+    line.add(copy);
+    member[copy] = true;
+    for (int i = 0; i < line.size(); i++) {
+      for (int other = 0; other < cut.length; other++) {
+        if (!member[other]
+            && !standsAlone(other, along)
+            && meet(from, extent, line.get(i), other)) {
+          member[other] = true;
+          line.add(other);
+        }
+      }
+    }
+    return line;
+  }
+
+  /** Whether a copy is where it is for another reason than to be in line. */
+  private boolean standsAlone(int copy, boolean along) {
+    return along
+        ? task.room.onBars(cut[copy]) || along(copy, copy) != IN_LINE
+        : across(copy, copy) != IN_LINE;
+  }
+
+  /** How far copies may move together so that one of them comes to an edge or an end. */
+  private Set<Double> steps(List<Integer> line, boolean along) {
+    Set<Double> steps = new TreeSet<>();
+    for (int member : line) {
+      if (along) {
+        steps.addAll(List.of(-x[member], length - wide[member] - x[member]));
+      } else {
+        for (int lane = 0; lane < lows[member].length; lane++) {
+          steps.addAll(List.of(lows[member][lane] - y[member], highs[member][lane] - y[member]));
+        }
+      }
+    }
+    for (int member : line) {
+      steps.removeIf(
+          step ->
+              along
+                  ? x[member] + step < 0 || x[member] + step > length - wide[member]
+                  : !inLane(member, y[member] + step));
+    }
+    return steps;
+  }
+
+  /** Whether copies that moved together lie clear of all others. */
+  private boolean isClear(List<Integer> moved) {
+    table.clear();
+    for (int other = 0; other < cut.length; other++) {
+      if (!moved.contains(other)) {
+        table.lay(cut[other], x[other], y[other]);
+      }
+    }
+    return moved.stream().allMatch(each -> table.clear(cut[each], x[each], y[each]));
   }
 
   private Set<Double> placesAlong(int copy) {

@@ -39,7 +39,7 @@ final class KeptLayouts {
    * @param longer by how much it may become longer (mm)
    */
   static String tidyKey(List<ClothPlan> plans, String layouts, double longer) {
-    return key(plans, String.join(PART, "tidied", "" + longer, layouts));
+    return key(plans, String.join(PART, "tidied 2", "" + longer, layouts));
   }
 
   private static String key(List<ClothPlan> plans, String how) {
