@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -20,15 +18,14 @@ import org.junit.jupiter.api.io.TempDir;
 class AdviseCommandTest {
   @TempDir Path folder;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final Console console = new Console();
 
   /** Check value 4: body 96 cm, finished 88 cm, ease −8 cm, wear stretch 9.09 %. */
   @Test
   void aKnitThatIsSmallerThanTheBodyTellsTheStretchThatItTakes() throws IOException {
     tube("main knit", "\n  stretch across at least 40%", "88");
-    assertThat(run("advise", folder.toString(), "--hip", "96cm", "--json")).isEqualTo(0);
-    JsonNode answer = new ObjectMapper().readTree(out.toByteArray());
+    assertThat(console.run("advise", folder.toString(), "--hip", "96cm", "--json")).isEqualTo(0);
+    JsonNode answer = new ObjectMapper().readTree(console.out());
     assertThat(answer.get("size").asText()).isEqualTo("10");
     JsonNode fit = answer.get("fit").get(0);
     assertThat(fit.get("finished_mm").asDouble()).isEqualTo(880, within(0.001));
@@ -44,52 +41,52 @@ class AdviseCommandTest {
   @Test
   void betweenTwoSizesStretchTakesTheSmallerAndFirmClothTheLarger() throws IOException {
     tube("main knit", "\n  stretch across at least 40%", "88");
-    run("advise", folder.toString(), "--hip", "98cm", "--json");
-    JsonNode knit = new ObjectMapper().readTree(out.toByteArray());
+    console.run("advise", folder.toString(), "--hip", "98cm", "--json");
+    JsonNode knit = new ObjectMapper().readTree(console.out());
     assertThat(knit.get("size").asText()).isEqualTo("10");
     assertThat(knit.get("between")).extracting(JsonNode::asText).containsExactly("10", "12");
 
-    out.reset();
+    console.clear();
     tube("main woven", "", "104");
-    run("advise", folder.toString(), "--hip=98cm", "--json");
-    assertThat(new ObjectMapper().readTree(out.toByteArray()).get("size").asText()).isEqualTo("12");
+    console.run("advise", folder.toString(), "--hip=98cm", "--json");
+    assertThat(new ObjectMapper().readTree(console.out()).get("size").asText()).isEqualTo("12");
   }
 
   @Test
   void aMeasurementFarOffTheChartIsAskedAbout() throws IOException {
     tube("main woven", "", "104");
-    assertThat(run("advise", folder.toString(), "--hip", "38cm")).isEqualTo(2);
-    assertThat(err.toString(StandardCharsets.UTF_8))
+    assertThat(console.run("advise", folder.toString(), "--hip", "38cm")).isEqualTo(2);
+    assertThat(console.err())
         .contains("--hip 38cm: the chart's hip runs from ")
         .contains("; did you mean 38in?");
 
-    err.reset();
-    assertThat(run("advise", folder.toString(), "--hip", "12cm")).isEqualTo(2);
-    assertThat(err.toString(StandardCharsets.UTF_8)).contains("--hip 12cm").contains("120cm?");
+    console.clear();
+    assertThat(console.run("advise", folder.toString(), "--hip", "12cm")).isEqualTo(2);
+    assertThat(console.err()).contains("--hip 12cm").contains("120cm?");
 
-    err.reset();
-    assertThat(run("advise", folder.toString(), "--hip", "980cm")).isEqualTo(2);
+    console.clear();
+    assertThat(console.run("advise", folder.toString(), "--hip", "980cm")).isEqualTo(2);
   }
 
   @Test
   void aBodyBeyondTheChartIsToldSo() throws IOException {
     tube("main woven", "", "104");
-    assertThat(run("advise", folder.toString(), "--hip", "45in")).isEqualTo(0);
-    assertThat(out()).contains("lies beyond the largest size that the pattern has, 12");
+    assertThat(console.run("advise", folder.toString(), "--hip", "45in")).isEqualTo(0);
+    assertThat(console.out()).contains("lies beyond the largest size that the pattern has, 12");
   }
 
   @Test
   void clothThatDoesNotReachIsNotRecommended() throws IOException {
     tube("main knit", "\n  stretch across at least 5%", "88");
-    run("advise", folder.toString(), "--hip", "96cm");
-    assertThat(out()).contains("It does not fit there without a change.");
+    console.run("advise", folder.toString(), "--hip", "96cm");
+    assertThat(console.out()).contains("It does not fit there without a change.");
   }
 
   @Test
   void theDemoAnswersWithItsElasticAndWhatToLengthen() {
-    assertThat(run("advise", "--waist", "84cm", "--hip-depth", "23cm", "--hip", "108cm"))
+    assertThat(console.run("advise", "--waist", "84cm", "--hip-depth", "23cm", "--hip", "108cm"))
         .isEqualTo(0);
-    assertThat(out())
+    assertThat(console.out())
         .contains("you are between sizes 14 (82 cm · 32 1/4 in) and 16 (86 cm · 33 7/8 in)")
         .contains("Cut the elastic 78.1 cm")
         .contains("Your hip depth is 3 cm · 1 1/8 in more than that of size 14.")
@@ -98,13 +95,14 @@ class AdviseCommandTest {
 
   @Test
   void whatIsNoMeasurementOfTheChartIsToldWithWhatItHas() {
-    assertThat(run("advise", "--hop", "102cm", "--waist", "soon")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err().lines())
+    assertThat(console.run("advise", "--hop", "102cm", "--waist", "soon"))
+        .isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err().lines())
         .containsExactly(
             "--hop: the chart has no length of that name; did you mean --hip? it has waist, hip,"
                 + " hip_depth",
             "--waist soon: that is no length of a body; write it as 102cm, 1020mm or \"40 1/4in\"");
-    assertThat(run("advise")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.run("advise")).isEqualTo(ExitCode.INPUT_WRONG);
   }
 
   private void tube(String fabric, String stretch, String finished) throws IOException {
@@ -138,17 +136,5 @@ class AdviseCommandTest {
 
   private static org.assertj.core.data.Offset<Double> within(double offset) {
     return org.assertj.core.api.Assertions.within(offset);
-  }
-
-  private int run(String... args) {
-    return Main.run(out, err, args);
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
   }
 }

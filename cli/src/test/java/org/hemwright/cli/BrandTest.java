@@ -2,10 +2,8 @@ package org.hemwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
@@ -26,7 +24,7 @@ class BrandTest {
 
   @TempDir Path folder;
 
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final Console console = new Console();
 
   @BeforeEach
   void aSmallPattern() throws IOException {
@@ -41,7 +39,9 @@ class BrandTest {
 
   @Test
   void theLineStandsOnEveryPageAndTheLogoOnTheFirst() throws IOException {
-    assertThat(run("paper", folder.toString(), "--on", "a4,a0")).as(err()).isEqualTo(0);
+    assertThat(console.run("paper", folder.toString(), "--on", "a4,a0"))
+        .as(console.err())
+        .isEqualTo(0);
     for (String paper : new String[] {"pages-a4", "a0"}) {
       byte[] bytes =
           Files.readAllBytes(folder.resolve("out/paper/small-square-1.0-" + paper + ".pdf"));
@@ -60,38 +60,39 @@ class BrandTest {
   @Test
   void aLogoThatIsNotThereOrNoPictureIsTold() throws IOException {
     document("logo \"turn.svg\"");
-    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err())
+    assertThat(console.run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err())
         .contains(
             "pattern.hem:6:1: There is no “turn.svg” among the pictures of the folder; did you mean"
                 + " “tern.svg”?");
 
-    err.reset();
+    console.clear();
     Files.writeString(folder.resolve("pictures/tern.png"), "no picture");
     document("logo \"tern.png\"");
-    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("pattern.hem:6:1: “tern.png” is no picture that can be read");
+    assertThat(console.run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err())
+        .contains("pattern.hem:6:1: “tern.png” is no picture that can be read");
 
-    err.reset();
+    console.clear();
     document("logo \"../tern.svg\"");
-    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("There is no “../tern.svg” among the pictures");
+    assertThat(console.run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err()).contains("There is no “../tern.svg” among the pictures");
   }
 
   @Test
   void aFontThatCannotBeTakenIsToldAndNothingOutsideTheFolderIsRead() throws IOException {
     document("font \"../tern.ttf\"");
     Files.writeString(folder.resolve("tern.ttf"), "no font");
-    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err())
+    assertThat(console.run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err())
         .contains("pattern.hem:6:1: “fonts/../tern.ttf” leads out of the pattern folder");
 
-    err.reset();
+    console.clear();
     document("font \"tern.ttf\"\nfont \"turn.ttf\"");
     Files.createDirectories(folder.resolve("fonts"));
     Files.writeString(folder.resolve("fonts/tern.ttf"), "no font");
-    assertThat(run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err())
+    assertThat(console.run("paper", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err())
         .contains("pattern.hem:6:1: “tern.ttf” is no font that can be read")
         .contains("pattern.hem:7:1: There is no file “fonts/turn.ttf” in the pattern folder")
         .contains("pattern.hem:7:1: “tern.ttf” was already named for what “turn.ttf” is to set");
@@ -106,7 +107,9 @@ class BrandTest {
         Face.class.getResourceAsStream("/fonts/ttf/SourceSansPro/SourceSansPro-Black.ttf")) {
       Files.write(folder.resolve("fonts/tern.ttf"), black.readAllBytes());
     }
-    assertThat(run("paper", folder.toString(), "--on", "a4")).as(err()).isEqualTo(0);
+    assertThat(console.run("paper", folder.toString(), "--on", "a4"))
+        .as(console.err())
+        .isEqualTo(0);
     byte[] bytes = Files.readAllBytes(folder.resolve("out/paper/small-square-1.0-pages-a4.pdf"));
     try (PDDocument document = Loader.loadPDF(bytes)) {
       for (PDPage page : document.getPages()) {
@@ -122,8 +125,8 @@ class BrandTest {
   @Test
   void aLineThatIsTooLongForAPageIsNotPublished() throws IOException {
     document("footer \"" + "for your own sewing ".repeat(8) + "\"");
-    assertThat(run("publish", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(err()).contains("The footer is wider than a page").contains("shorten it");
+    assertThat(console.run("publish", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(console.err()).contains("The footer is wider than a page").contains("shorten it");
   }
 
   private void document(String brand) throws IOException {
@@ -148,13 +151,5 @@ class BrandTest {
           stack at corner
         """
             .formatted(brand));
-  }
-
-  private int run(String... args) {
-    return Main.run(new ByteArrayOutputStream(), err, args);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
   }
 }

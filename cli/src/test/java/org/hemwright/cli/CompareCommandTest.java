@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -37,8 +35,7 @@ class CompareCommandTest {
 
   @TempDir Path folder;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final Console console = new Console();
 
   @BeforeEach
   void twoVersions() throws IOException {
@@ -58,31 +55,27 @@ class CompareCommandTest {
     arguments[1] = folder.resolve("old").toString();
     arguments[2] = folder.resolve("new").toString();
     System.arraycopy(more, 0, arguments, 3, more.length);
-    return Main.run(out, err, arguments);
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
+    return console.run(arguments);
   }
 
   @Test
   void aFolderIsTheSameAsItself() throws IOException {
     write("new", DOCUMENT);
     assertThat(compare()).isEqualTo(ExitCode.ALL_WELL);
-    assertThat(out()).isEqualTo("Nothing changed.\n");
-    assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+    assertThat(console.out()).isEqualTo("Nothing changed.\n");
+    assertThat(console.err()).isEmpty();
   }
 
   @Test
   void tellsWhatChangedAndWhichPagesToPrintAgain() {
     assertThat(compare("--on", "a4")).isEqualTo(ExitCode.ALL_WELL);
-    assertThat(out().lines())
+    assertThat(console.out().lines())
         .contains(
             "  Version 1.1; it was 1.0.",
             "  The cut line of square lies 10 mm from where it was in every size.",
             "  square.right is 10 mm longer in every size: 20 cm became 21 cm.",
             "Pages to print again");
-    assertThat(out()).contains("small-square-1.1-pages-a4.pdf: ").contains("A1");
+    assertThat(console.out()).contains("small-square-1.1-pages-a4.pdf: ").contains("A1");
   }
 
   /** 1/2 in is 12.7 mm. */
@@ -92,7 +85,7 @@ class CompareCommandTest {
     write("old", inches.replace("by 20 cm", "by 8 in"));
     write("new", inches.replace("1.0", "1.1").replace("by 20 cm", "by 8 1/2 in"));
     assertThat(compare("--on", "letter", "--size", "8")).isEqualTo(ExitCode.ALL_WELL);
-    assertThat(out().lines())
+    assertThat(console.out().lines())
         .contains(
             "  The cut line of square lies 1/2 in \u00b7 12.7 mm from where it was in size 8.",
             "  square.right is 1/2 in \u00b7 12.7 mm longer in size 8: 8 in \u00b7 20.32 cm became"
@@ -102,7 +95,7 @@ class CompareCommandTest {
   @Test
   void jsonHasTheMillimetresOfEachSize() throws IOException {
     assertThat(compare("--json", "--on", "a4", "--size", "8,12")).isEqualTo(ExitCode.ALL_WELL);
-    JsonNode answer = JSON.readTree(out());
+    JsonNode answer = JSON.readTree(console.out());
     assertThat(answer.get("same").asBoolean()).isFalse();
     assertThat(answer.get("changes"))
         .anySatisfy(
@@ -134,11 +127,11 @@ class CompareCommandTest {
   void aFolderThatCannotBeReadIsToldWithItsPlace() throws IOException {
     write("new", DOCUMENT.replace("hip / 4", "hipp / 4"));
     assertThat(compare()).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err.toString(StandardCharsets.UTF_8)).contains("pattern.hem:11:");
-    assertThat(out()).isEmpty();
-    err.reset();
+    assertThat(console.err()).contains("pattern.hem:11:");
+    assertThat(console.out()).isEmpty();
+    console.clear();
     write("new", DOCUMENT);
     assertThat(compare("--size", "9")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err.toString(StandardCharsets.UTF_8)).contains("did you mean 8 or 10?");
+    assertThat(console.err()).contains("did you mean 8 or 10?");
   }
 }

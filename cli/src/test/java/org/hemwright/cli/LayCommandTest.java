@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -30,8 +28,7 @@ class LayCommandTest {
 
   @TempDir Path folder;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final Console console = new Console();
   private Path shapes = Path.of("");
 
   @BeforeEach
@@ -41,9 +38,10 @@ class LayCommandTest {
 
   @Test
   void laysAndTellsWhereEachShapeGoes() throws IOException {
-    assertThat(run("lay", shapes.toString(), "--work", "200000")).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(console.run("lay", shapes.toString(), "--work", "200000"))
+        .isEqualTo(ExitCode.ALL_WELL);
 
-    JsonNode answer = JSON.readTree(out());
+    JsonNode answer = JSON.readTree(console.out());
     assertThat(answer.get("length").asDouble()).isCloseTo(5, within(1e-9));
     assertThat(answer.get("density").asDouble()).isCloseTo(1, within(1e-9));
     assertThat(answer.get("complete").asBoolean()).isTrue();
@@ -52,14 +50,14 @@ class LayCommandTest {
     assertThat(first.fieldNames()).toIterable().containsExactly("id", "rotationDegrees", "x", "y");
     assertThat(first.get("id").isInt()).isTrue();
     assertThat(answer.get("placements").get(2).get("id").asText()).isEqualTo("patch");
-    assertThat(err()).contains("scraps: 3 shapes on a length of 5.0000, density 100.00 %");
+    assertThat(console.err()).contains("scraps: 3 shapes on a length of 5.0000, density 100.00 %");
   }
 
   @Test
   void withJsonNothingIsSaidBesideIt() throws IOException {
-    assertThat(run("lay", shapes.toString(), "--json", "--work", "1000")).isZero();
-    assertThat(JSON.readTree(out()).has("placements")).isTrue();
-    assertThat(err()).isEmpty();
+    assertThat(console.run("lay", shapes.toString(), "--json", "--work", "1000")).isZero();
+    assertThat(JSON.readTree(console.out()).has("placements")).isTrue();
+    assertThat(console.err()).isEmpty();
   }
 
   @Test
@@ -73,13 +71,13 @@ class LayCommandTest {
   }
 
   private String layout(String text, String... options) {
-    out.reset();
+    console.clear();
     String[] args = new String[options.length + 2];
     args[0] = "lay";
     args[1] = file("other.json", text).toString();
     System.arraycopy(options, 0, args, 2, options.length);
-    assertThat(run(args)).isEqualTo(ExitCode.ALL_WELL);
-    return out();
+    assertThat(console.run(args)).isEqualTo(ExitCode.ALL_WELL);
+    return console.out();
   }
 
   @Test
@@ -87,24 +85,27 @@ class LayCommandTest {
     String many = SHAPES.replace("\"demand\": 2", "\"demand\": 9").replace("[3,0]", "[2.9,0.1]");
     Path file = file("many.json", many);
     assertThat(
-            run("lay", file.toString(), "--work", "1000000000000", "--seconds", "0.01", "--json"))
+            console.run(
+                "lay", file.toString(), "--work", "1000000000000", "--seconds", "0.01", "--json"))
         .isEqualTo(ExitCode.ALL_WELL);
-    JsonNode answer = JSON.readTree(out());
+    JsonNode answer = JSON.readTree(console.out());
     assertThat(answer.get("complete").asBoolean()).isFalse();
     assertThat(answer.get("placements")).hasSize(10);
   }
 
   @Test
   void checksALayout() throws IOException {
-    assertThat(run("lay", shapes.toString(), "--work", "200000", "--json")).isZero();
-    Path layout = file("layout.json", out());
-    out.reset();
-    assertThat(run("lay", shapes.toString(), "--check", layout.toString())).isZero();
-    assertThat(out()).isEqualTo("Nothing overlaps, and all lie as the problem asks.\n");
-    assertThat(err()).isEmpty();
-    out.reset();
-    assertThat(run("lay", shapes.toString(), "--check", layout.toString(), "--json")).isZero();
-    assertThat(JSON.readTree(out()).get("checks").get(0).get("status").asText()).isEqualTo("ok");
+    assertThat(console.run("lay", shapes.toString(), "--work", "200000", "--json")).isZero();
+    Path layout = file("layout.json", console.out());
+    console.clear();
+    assertThat(console.run("lay", shapes.toString(), "--check", layout.toString())).isZero();
+    assertThat(console.out()).isEqualTo("Nothing overlaps, and all lie as the problem asks.\n");
+    assertThat(console.err()).isEmpty();
+    console.clear();
+    assertThat(console.run("lay", shapes.toString(), "--check", layout.toString(), "--json"))
+        .isZero();
+    assertThat(JSON.readTree(console.out()).get("checks").get(0).get("status").asText())
+        .isEqualTo("ok");
   }
 
   @Test
@@ -119,10 +120,10 @@ class LayCommandTest {
               {"id": "patch", "rotationDegrees": 0, "x": -4, "y": -5}
             ]}
             """);
-    assertThat(run("lay", shapes.toString(), "--check", layout.toString()))
+    assertThat(console.run("lay", shapes.toString(), "--check", layout.toString()))
         .isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(out()).isEmpty();
-    assertThat(err().lines())
+    assertThat(console.out()).isEmpty();
+    assertThat(console.err().lines())
         .containsExactly(
             layout
                 + ":2:3: Shape 0 at 0.0, 0.0 overlaps shape patch at -4.0, -5.0; move them apart.",
@@ -141,48 +142,53 @@ class LayCommandTest {
   @Test
   void aLayoutFileMustBeOne() {
     Path layout = file("layout.json", "{\"length\": -1, \"placements\": [{\"id\": 0, \"x\": 1}]}");
-    assertThat(run("lay", shapes.toString(), "--check", layout.toString()))
+    assertThat(console.run("lay", shapes.toString(), "--check", layout.toString()))
         .isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err().lines())
+    assertThat(console.err().lines())
         .containsExactly(
             layout
-                + ":1:12: length is not above 0; write what it measures, in the unit of the shapes.",
+                + ":1:12: length is not above 0; write what it measures, in the unit of the"
+                + " shapes.",
             layout + ":1:31: y is missing; give where the shape's origin lies.");
   }
 
   @Test
   void filesThatCannotBeLaidAreToldWithTheirPlaces() throws IOException {
     Path absent = folder.resolve("absent.json");
-    assertThat(run("lay", absent.toString())).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err())
+    assertThat(console.run("lay", absent.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err())
         .contains(absent + ":1:1: There is no file " + absent + "; look whether its name");
-    err.reset();
-    assertThat(run("lay", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("cannot be read");
-    err.reset();
+    console.clear();
+    assertThat(console.run("lay", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err()).contains("cannot be read");
+    console.clear();
     Path crossing =
         file("bad.json", SHAPES.replace("[[0,0],[3,0],[0,2]]", "[[0,0],[1,1],[1,0],[0,1]]"));
-    assertThat(run("lay", crossing.toString(), "--json")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err())
+    assertThat(console.run("lay", crossing.toString(), "--json")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err())
         .contains(crossing + ":2:3: The outline of shape 0 meets itself near 1.0, 0.0; let it go");
-    assertThat(JSON.readTree(out()).get("problems").get(0).get("id").asText())
+    assertThat(JSON.readTree(console.out()).get("problems").get(0).get("id").asText())
         .isEqualTo("lay-crossing");
-    err.reset();
+    console.clear();
     Files.write(folder.resolve("latin.json"), new byte[] {'{', '"', (byte) 0xe9, '"'});
-    assertThat(run("lay", folder.resolve("latin.json").toString())).isEqualTo(2);
-    assertThat(err()).contains("latin.json:1:3: From here on the file holds letters that are not");
+    assertThat(console.run("lay", folder.resolve("latin.json").toString())).isEqualTo(2);
+    assertThat(console.err())
+        .contains("latin.json:1:3: From here on the file holds letters that are not");
   }
 
   @Test
   void numbersThatMakeNoSenseAreMended() {
-    assertThat(run("lay", shapes.toString(), "--work", "0")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).isEqualTo("--work 0: give at least 1" + System.lineSeparator());
-    err.reset();
-    assertThat(run("lay", shapes.toString(), "--seconds", "NaN")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("--seconds NaN: give more than 0");
-    err.reset();
-    assertThat(run("lay", shapes.toString(), "--work", "much")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("much").contains("; ");
+    assertThat(console.run("lay", shapes.toString(), "--work", "0"))
+        .isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err()).isEqualTo("--work 0: give at least 1" + System.lineSeparator());
+    console.clear();
+    assertThat(console.run("lay", shapes.toString(), "--seconds", "NaN"))
+        .isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err()).contains("--seconds NaN: give more than 0");
+    console.clear();
+    assertThat(console.run("lay", shapes.toString(), "--work", "much"))
+        .isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err()).contains("much").contains("; ");
   }
 
   private Path file(String name, String text) {
@@ -191,17 +197,5 @@ class LayCommandTest {
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
-  }
-
-  private int run(String... args) {
-    return Main.run(out, err, args);
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
   }
 }

@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,8 +18,7 @@ class MainTest {
 
   @TempDir Path folder;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final Console console = new Console();
 
   @BeforeEach
   void aSmallPattern() throws IOException {
@@ -48,25 +45,25 @@ class MainTest {
 
   @Test
   void helpNamesEveryCommandAndTeachesByExample() {
-    assertThat(run("--help")).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(console.run("--help")).isEqualTo(ExitCode.ALL_WELL);
     List<String> commands = HemwrightCommand.names();
-    assertThat(out()).contains(commands);
+    assertThat(console.out()).contains(commands);
     for (String command : commands) {
-      out.reset();
-      assertThat(run(command, "--help")).as(command).isEqualTo(ExitCode.ALL_WELL);
-      assertThat(out()).as(command).contains("Examples:").contains("hemwright " + command);
-      assertThat(out().lines().allMatch(line -> line.length() <= 100)).as(command).isTrue();
+      console.clear();
+      assertThat(console.run(command, "--help")).as(command).isEqualTo(ExitCode.ALL_WELL);
+      assertThat(console.out()).as(command).contains("Examples:").contains("hemwright " + command);
+      assertThat(console.out().lines().allMatch(line -> line.length() <= 100)).as(command).isTrue();
     }
-    assertThat(err()).isEmpty();
+    assertThat(console.err()).isEmpty();
   }
 
   @Test
   void argumentsThatCannotBeReadAreToldPlainly() {
-    assertThat(run("draw", "--as", "gif")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(run("draw", "--per-mm", "x")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(run("paper", "--on", "a5")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(run("compare", "one")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err().lines())
+    assertThat(console.run("draw", "--as", "gif")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.run("draw", "--per-mm", "x")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.run("paper", "--on", "a5")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.run("compare", "one")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err().lines())
         .containsExactly(
             "hemwright draw: --as gif: it takes png, svg or dxf; hemwright draw --help shows what"
                 + " there is",
@@ -82,49 +79,49 @@ class MainTest {
     String faulty = document() + "seam ends square.left with square.lower\n";
     document(faulty + "accept seam-length on seam ends because \"It is eased\"\n");
 
-    assertThat(run("check", folder.toString())).isEqualTo(ExitCode.ALL_WELL);
-    assertThat(err())
+    assertThat(console.run("check", folder.toString())).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(console.err())
         .contains("pattern.hem:16:1: accepted: In seam ends ")
         .contains(". Because: It is eased");
-    assertThat(out()).contains(" accepted.");
+    assertThat(console.out()).contains(" accepted.");
 
-    out.reset();
-    assertThat(run("check", folder.toString(), "--json")).isEqualTo(ExitCode.ALL_WELL);
-    assertThat(JSON.readTree(out()).get("checks"))
+    console.clear();
+    assertThat(console.run("check", folder.toString(), "--json")).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(JSON.readTree(console.out()).get("checks"))
         .anySatisfy(
             check -> {
               assertThat(check.get("status").asText()).isEqualTo("accepted");
               assertThat(check.path("because").asText()).isEqualTo("It is eased");
             });
 
-    out.reset();
-    err.reset();
+    console.clear();
     document(faulty + "accept seam-length on seam end because \"It is eased\"\n");
-    assertThat(run("check", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(err()).contains("worth a look: The document accepts what `seam-length` finds");
+    assertThat(console.run("check", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(console.err())
+        .contains("worth a look: The document accepts what `seam-length` finds");
   }
 
   @Test
   void withoutACommandItShowsHelp() {
-    assertThat(run()).isEqualTo(ExitCode.ALL_WELL);
-    assertThat(out()).contains("Start here:");
+    assertThat(console.run()).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(console.out()).contains("Start here:");
   }
 
   @Test
   void measuresAsTables() {
-    assertThat(run("measure", folder.toString())).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(console.run("measure", folder.toString())).isEqualTo(ExitCode.ALL_WELL);
 
-    assertThat(out().lines().map(String::strip))
+    assertThat(console.out().lines().map(String::strip))
         .contains(
             "size   area  lower  right  upper   left", "8     460.0  23.00  20.00  23.00  20.00");
-    assertThat(err()).isEmpty();
+    assertThat(console.err()).isEmpty();
   }
 
   @Test
   void measuresAsJsonInMillimetres() throws IOException {
-    assertThat(run("measure", folder.toString(), "--json", "--size", "2T,10")).isZero();
+    assertThat(console.run("measure", folder.toString(), "--json", "--size", "2T,10")).isZero();
 
-    JsonNode answer = JSON.readTree(out());
+    JsonNode answer = JSON.readTree(console.out());
     assertThat(answer.get("sizes")).extracting(JsonNode::asText).containsExactly("10", "2T");
     JsonNode piece = answer.get("pieces").get(0);
     assertThat(piece.get("name").asText()).isEqualTo("square");
@@ -133,14 +130,14 @@ class MainTest {
     assertThat(piece.get("edges").get(0).get("length_mm").get("2T").asDouble()).isEqualTo(130);
     assertThat(piece.get("edges").get(0).get("length_mm").has("8")).isFalse();
     assertThat(answer.get("seams").isArray()).isTrue();
-    assertThat(err()).isEmpty();
+    assertThat(console.err()).isEmpty();
   }
 
   @Test
   void checksAsJsonSayOfEachCheckHowItEnded() throws IOException {
-    assertThat(run("check", folder.toString(), "--json")).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(console.run("check", folder.toString(), "--json")).isEqualTo(ExitCode.ALL_WELL);
 
-    JsonNode checks = JSON.readTree(out()).get("checks");
+    JsonNode checks = JSON.readTree(console.out()).get("checks");
     assertThat(checks.size()).isGreaterThan(3);
     JsonNode first = checks.get(0);
     assertThat(first.fieldNames())
@@ -164,11 +161,11 @@ class MainTest {
   void aCheckThatFailsEndsWithOne() throws IOException {
     document(document() + "seam ends square.left with square.lower\n");
 
-    assertThat(run("check", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(err()).contains("pattern.hem:16:1: ").contains("; ");
-    out.reset();
-    assertThat(run("check", folder.toString(), "--json")).isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(JSON.readTree(out()).get("checks"))
+    assertThat(console.run("check", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(console.err()).contains("pattern.hem:16:1: ").contains("; ");
+    console.clear();
+    assertThat(console.run("check", folder.toString(), "--json")).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(JSON.readTree(console.out()).get("checks"))
         .anySatisfy(
             check -> {
               assertThat(check.get("status").asText()).isEqualTo("fail");
@@ -183,12 +180,12 @@ class MainTest {
     document(document().replace("hip / 4", "hipp / 4").replace("20 cm", "20"));
     Files.writeString(folder.resolve("sizes.csv"), "size,hip (cm)\n8,\"92,5\"\n10,96\n");
 
-    assertThat(run("measure", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(out()).isEmpty();
-    assertThat(err().lines())
+    assertThat(console.run("measure", folder.toString())).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.out()).isEmpty();
+    assertThat(console.err().lines())
         .hasSizeGreaterThan(2)
         .allMatch(line -> line.matches(".*(pattern\\.hem|sizes\\.csv):\\d+:\\d+: .*; .*"));
-    assertThat(err())
+    assertThat(console.err())
         .contains(
             folder.resolve("sizes.csv")
                 + ":2:3: hip in size 8 reads “92,5”, with a comma where the decimal point belongs;"
@@ -199,23 +196,24 @@ class MainTest {
   void withJsonTheProblemsAreJsonToo() throws IOException {
     document(document().replace("hip / 4", "hipp / 4"));
 
-    assertThat(run("check", folder.toString(), "--json")).isEqualTo(ExitCode.INPUT_WRONG);
-    JsonNode problem = JSON.readTree(out()).get("problems").get(0);
+    assertThat(console.run("check", folder.toString(), "--json")).isEqualTo(ExitCode.INPUT_WRONG);
+    JsonNode problem = JSON.readTree(console.out()).get("problems").get(0);
     assertThat(problem.get("status").asText()).isEqualTo("fail");
     assertThat(problem.get("place").get("line").asInt()).isEqualTo(11);
-    assertThat(err()).contains("pattern.hem:11:");
+    assertThat(console.err()).contains("pattern.hem:11:");
   }
 
   @Test
   void anUnknownSizeNamesItsNeighbours() {
-    assertThat(run("measure", folder.toString(), "--size", "9")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err())
+    assertThat(console.run("measure", folder.toString(), "--size", "9"))
+        .isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err())
         .isEqualTo(
             "--size 9: the chart has no size “9”; did you mean 8 or 10? It has 8, 10, 2T."
                 + System.lineSeparator());
-    err.reset();
-    assertThat(run("measure", folder.toString(), "--size", "2t,7x")).isEqualTo(2);
-    assertThat(err().lines())
+    console.clear();
+    assertThat(console.run("measure", folder.toString(), "--size", "2t,7x")).isEqualTo(2);
+    assertThat(console.err().lines())
         .containsExactly(
             "--size 2t: the chart has no size “2t”; did you mean 2T? It has 8, 10, 2T.",
             "--size 7x: the chart has no size “7x”; it has 8, 10, 2T.");
@@ -223,18 +221,18 @@ class MainTest {
 
   @Test
   void argumentsThatAreNotKnownAreMended() {
-    assertThat(run("mesure")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("did you mean").contains("measure");
-    err.reset();
-    assertThat(run("measure", "--jsn")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("--jsn").contains("; ");
-    assertThat(err().lines()).hasSize(1);
+    assertThat(console.run("mesure")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err()).contains("did you mean").contains("measure");
+    console.clear();
+    assertThat(console.run("measure", "--jsn")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err()).contains("--jsn").contains("; ");
+    assertThat(console.err().lines()).hasSize(1);
   }
 
   @Test
   void completionIsAScriptForTheShell() {
-    assertThat(run("completion")).isEqualTo(ExitCode.ALL_WELL);
-    assertThat(out()).contains("complete -F").contains("measure").contains("--json");
+    assertThat(console.run("completion")).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(console.out()).contains("complete -F").contains("measure").contains("--json");
   }
 
   @Test
@@ -249,9 +247,12 @@ class MainTest {
       }
       for (String text : List.of(without.toString(), doubled.toString())) {
         document(text);
-        assertThat(run("check", folder.toString())).as(text).isLessThan(3);
-        assertThat(err()).as(text).doesNotContain("Exception").doesNotContain("fault of the");
-        err.reset();
+        assertThat(console.run("check", folder.toString())).as(text).isLessThan(3);
+        assertThat(console.err())
+            .as(text)
+            .doesNotContain("Exception")
+            .doesNotContain("fault of the");
+        console.clear();
       }
     }
   }
@@ -262,17 +263,5 @@ class MainTest {
 
   private void document(String text) throws IOException {
     Files.writeString(folder.resolve("pattern.hem"), text);
-  }
-
-  private int run(String... args) {
-    return Main.run(out, err, args);
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
   }
 }

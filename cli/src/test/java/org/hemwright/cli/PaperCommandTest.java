@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,8 +22,7 @@ class PaperCommandTest {
 
   @TempDir Path folder;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final Console console = new Console();
 
   @BeforeEach
   void aBagInTwoViews() throws IOException {
@@ -62,7 +59,7 @@ class PaperCommandTest {
     String[] all =
         Stream.concat(Stream.of(arguments), Stream.of("--out", folder.resolve("made").toString()))
             .toArray(String[]::new);
-    return Main.run(out, err, all);
+    return console.run(all);
   }
 
   private List<String> made() throws IOException {
@@ -104,22 +101,21 @@ class PaperCommandTest {
           .contains("Strap, part 1 of 2", "Strap, part 2 of 2", "2a", "2b");
     }
     assertThat(run("paper", folder.toString(), "--cut-apart", "strap.thirds")).isEqualTo(2);
-    assertThat(err.toString(StandardCharsets.UTF_8))
-        .contains("--cut-apart strap.thirds", "strap.halves");
+    assertThat(console.err()).contains("--cut-apart strap.thirds", "strap.halves");
   }
 
   @Test
   void aViewHasItsOwnFilesAndFewerPages() throws IOException {
     assertThat(run("paper", folder.toString(), "--on", "either", "--json")).isZero();
-    JsonNode group = JSON.readTree(out.toByteArray()).at("/files/0/groups/0");
+    JsonNode group = JSON.readTree(console.out()).at("/files/0/groups/0");
     assertThat(group.at("/pages_of_view/strapped/S").asInt())
         .isEqualTo(group.at("/pages_of_size/S").asInt());
     assertThat(group.at("/pages_of_view/plain/S").asInt())
         .isLessThan(group.at("/pages_of_size/S").asInt());
-    out.reset();
+    console.clear();
     assertThat(run("paper", folder.toString(), "--on", "either", "--view", "plain", "--json"))
         .isZero();
-    JsonNode file = JSON.readTree(out.toByteArray()).at("/files/0");
+    JsonNode file = JSON.readTree(console.out()).at("/files/0");
     assertThat(file.get("name").asText()).isEqualTo("view-plain/two-bags-1.0-view-plain-pages.pdf");
     assertThat(file.at("/groups/0/pages").asInt()).isLessThan(group.get("pages").asInt());
     assertThat(made())
@@ -130,7 +126,7 @@ class PaperCommandTest {
   void anUnknownViewIsToldWithTheViewsThatThereAre() {
     assertThat(run("paper", folder.toString(), "--view", "plian")).isEqualTo(ExitCode.INPUT_WRONG);
     assertThat(run("publish", folder.toString(), "--view", "B")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err.toString(StandardCharsets.UTF_8).lines())
+    assertThat(console.err().lines())
         .containsExactly(
             "--view plian: the pattern has no view “plian”; did you mean plain? It has plain,"
                 + " strapped.",

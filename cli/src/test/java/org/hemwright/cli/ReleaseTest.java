@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -42,8 +40,7 @@ class ReleaseTest {
 
   @TempDir Path folder;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final Console console = new Console();
 
   @BeforeEach
   void aSmallPattern() throws IOException {
@@ -53,10 +50,12 @@ class ReleaseTest {
 
   @Test
   void aReleaseIsFrozenWithAllThatItWasMadeFrom() throws IOException {
-    assertThat(run("publish", folder.toString(), "--release")).as(err()).isEqualTo(0);
+    assertThat(console.run("publish", folder.toString(), "--release"))
+        .as(console.err())
+        .isEqualTo(0);
 
     Path frozen = folder.resolve("releases/1.0");
-    assertThat(out()).contains("Released as " + frozen).contains("small-square-1.0.zip");
+    assertThat(console.out()).contains("Released as " + frozen).contains("small-square-1.0.zip");
     assertThat(frozen.resolve("pattern.hem")).hasContent(DOCUMENT);
     JsonNode said = new ObjectMapper().readTree(frozen.resolve("release.json").toFile());
     assertThat(said.get("version").asText()).isEqualTo("1.0");
@@ -70,7 +69,7 @@ class ReleaseTest {
 
   @Test
   void theZipHoldsWhatMakersDownloadAndNothingOfTheDesigners() throws IOException {
-    run("publish", folder.toString(), "--on", "a4");
+    console.run("publish", folder.toString(), "--on", "a4");
     Path published = published();
     byte[] zip = Files.readAllBytes(published.resolve("small-square-1.0.zip"));
 
@@ -93,19 +92,19 @@ class ReleaseTest {
             "small-square-1.0/small-square-1.0-pages-a4.pdf");
     Path first = published;
     Files.delete(first.resolve("small-square-1.0.zip"));
-    run("publish", folder.toString(), "--on", "a4");
+    console.run("publish", folder.toString(), "--on", "a4");
     assertThat(Files.readAllBytes(published().resolve("small-square-1.0.zip"))).isEqualTo(zip);
   }
 
   @Test
   void aReleasedVersionThatChangedIsRefusedUntilItHasANewNumber() throws IOException {
-    run("publish", folder.toString(), "--release", "--json");
+    console.run("publish", folder.toString(), "--release", "--json");
     String pointer = Files.readString(folder.resolve("out/current.txt"));
     document(DOCUMENT.replace("20 cm", "21 cm"));
-    out.reset();
+    console.clear();
 
-    assertThat(run("publish", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(err())
+    assertThat(console.run("publish", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(console.err())
         .contains(
             "pattern.hem:3:1: This version 1.0 was released, dated 2026-11-25, and the pattern has"
                 + " changed since: square; give it a new version and date, and makers are told"
@@ -118,7 +117,7 @@ class ReleaseTest {
             .replace("20 cm", "21 cm")
             .replace("version 1.0", "version 1.1")
             .replace("2026-11-25", "2026-12-01"));
-    assertThat(run("publish", folder.toString(), "--release")).isEqualTo(ExitCode.ALL_WELL);
+    assertThat(console.run("publish", folder.toString(), "--release")).isEqualTo(ExitCode.ALL_WELL);
     assertThat(published().resolve("changes-since-1.0.md"))
         .content()
         .startsWith("# Small square: what changed in version 1.1\n")
@@ -132,49 +131,53 @@ class ReleaseTest {
 
   @Test
   void aCommentIsNoChangeAndASecondReleaseLeavesTheFirst() throws IOException {
-    run("publish", folder.toString(), "--release");
+    console.run("publish", folder.toString(), "--release");
     byte[] frozen = Files.readAllBytes(folder.resolve("releases/1.0/release.json"));
     document("# A note to self.\n" + DOCUMENT);
 
-    assertThat(run("publish", folder.toString(), "--release")).as(err()).isEqualTo(0);
+    assertThat(console.run("publish", folder.toString(), "--release"))
+        .as(console.err())
+        .isEqualTo(0);
     assertThat(Files.readAllBytes(folder.resolve("releases/1.0/release.json"))).isEqualTo(frozen);
     assertThat(folder.resolve("releases")).isDirectoryNotContaining("glob:**/1.0-2");
   }
 
   @Test
   void laterQuestionsNameTheVersionThatAMakerBought() throws IOException {
-    run("publish", folder.toString(), "--release");
-    out.reset();
-    run("measure", folder.toString(), "--json");
-    String bought = out();
+    console.run("publish", folder.toString(), "--release");
+    console.clear();
+    console.run("measure", folder.toString(), "--json");
+    String bought = console.out();
     document(DOCUMENT.replace("20 cm", "25 cm").replace("version 1.0", "version 2.0"));
 
-    out.reset();
-    assertThat(run("measure", folder.toString(), "--released", "1.0", "--json")).isEqualTo(0);
-    assertThat(out()).isEqualTo(bought);
-    out.reset();
-    assertThat(run("measure", folder.resolve("releases/1.0").toString(), "--json")).isEqualTo(0);
-    assertThat(out()).isEqualTo(bought);
-    out.reset();
-    assertThat(run("compare", folder.resolve("releases/1.0").toString(), folder.toString()))
+    console.clear();
+    assertThat(console.run("measure", folder.toString(), "--released", "1.0", "--json"))
         .isEqualTo(0);
-    assertThat(out()).contains("Version 2.0; it was 1.0.");
+    assertThat(console.out()).isEqualTo(bought);
+    console.clear();
+    assertThat(console.run("measure", folder.resolve("releases/1.0").toString(), "--json"))
+        .isEqualTo(0);
+    assertThat(console.out()).isEqualTo(bought);
+    console.clear();
+    assertThat(console.run("compare", folder.resolve("releases/1.0").toString(), folder.toString()))
+        .isEqualTo(0);
+    assertThat(console.out()).contains("Version 2.0; it was 1.0.");
 
-    assertThat(run("measure", folder.toString(), "--released", "1.5"))
+    assertThat(console.run("measure", folder.toString(), "--released", "1.5"))
         .isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("--released 1.5: there is no such release; there is 1.0");
+    assertThat(console.err()).contains("--released 1.5: there is no such release; there is 1.0");
   }
 
   @Test
   void aReleaseThatWasTamperedWithIsToldAndNotUsed() throws IOException {
-    run("publish", folder.toString(), "--release");
+    console.run("publish", folder.toString(), "--release");
     Path kept = folder.resolve("releases/1.0/run.json");
     Files.writeString(kept, Files.readString(kept).replace("200.0", "201.0"));
 
-    assertThat(run("measure", folder.toString(), "--released", "1.0"))
+    assertThat(console.run("measure", folder.toString(), "--released", "1.0"))
         .isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("is not whole: run.json is missing or was changed");
-    assertThat(run("publish", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(console.err()).contains("is not whole: run.json is missing or was changed");
+    assertThat(console.run("publish", folder.toString())).isEqualTo(ExitCode.CHECK_FAILS);
   }
 
   @Test
@@ -182,10 +185,10 @@ class ReleaseTest {
     for (String[] more : new String[][] {{"--proof"}, {"--size", "8"}, {"--on", "a4"}}) {
       List<String> words = new ArrayList<>(List.of("publish", folder.toString(), "--release"));
       words.addAll(List.of(more));
-      assertThat(run(words.toArray(String[]::new))).isEqualTo(ExitCode.INPUT_WRONG);
+      assertThat(console.run(words.toArray(String[]::new))).isEqualTo(ExitCode.INPUT_WRONG);
     }
-    assertThat(err()).contains("--release: a release is the whole pattern;");
-    assertThat(run("publish", "--release")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err()).contains("--release: a release is the whole pattern;");
+    assertThat(console.run("publish", "--release")).isEqualTo(ExitCode.INPUT_WRONG);
     assertThat(folder.resolve("releases")).doesNotExist();
   }
 
@@ -196,17 +199,5 @@ class ReleaseTest {
 
   private void document(String text) throws IOException {
     Files.writeString(folder.resolve("pattern.hem"), text);
-  }
-
-  private int run(String... args) {
-    return Main.run(out, err, args);
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
   }
 }

@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -26,8 +24,7 @@ class TailorCommandTest {
 
   @TempDir Path folder;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final Console console = new Console();
 
   /** A body with a size's own measurements is that size, to the last bit. */
   @Test
@@ -63,7 +60,7 @@ class TailorCommandTest {
     Files.writeString(
         folder.resolve("ada.csv"), "size,waist (cm),hip (in),hip depth (cm)\nAda,84,40,21\n");
     assertThat(
-            run(
+            console.run(
                 "tailor",
                 "--body",
                 folder.resolve("ada.csv").toString(),
@@ -72,9 +69,9 @@ class TailorCommandTest {
                 "--json",
                 "--out",
                 folder.resolve("out").toString()))
-        .as(err())
+        .as(console.err())
         .isEqualTo(0);
-    JsonNode answer = new ObjectMapper().readTree(out.toByteArray());
+    JsonNode answer = new ObjectMapper().readTree(console.out());
     assertThat(answer.get("name").asText()).isEqualTo("Ada");
     assertThat(answer.get("in_place_of").asText()).isEqualTo("14");
     assertThat(folder.resolve("out").resolve(answer.at("/files/0/name").asText())).exists();
@@ -96,28 +93,29 @@ class TailorCommandTest {
     Files.writeString(folder.resolve("ada.csv"), "size,waist (cm),hip (cm)\nAda,84,102\n");
     String file = folder.resolve("ada.csv").toString();
     String to = folder.resolve("out").toString();
-    assertThat(run("tailor", "--body", file, "--on", "a0", "--out", to))
+    assertThat(console.run("tailor", "--body", file, "--on", "a0", "--out", to))
         .isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err())
+    assertThat(console.err())
         .contains(
             "Ada stands in the place of size 14 and lacks hip depth (cm); measure it, or take it"
                 + " from a size with --rest 14");
     assertThat(folder.resolve("out")).doesNotExist();
-    assertThat(run("tailor", "--body", file, "--rest", "14", "--on", "a0", "--out", to))
+    assertThat(console.run("tailor", "--body", file, "--rest", "14", "--on", "a0", "--out", to))
         .isEqualTo(0);
-    assertThat(out()).contains("Drawn for Ada, in the place of size 14");
+    assertThat(console.out()).contains("Drawn for Ada, in the place of size 14");
   }
 
   @Test
   void aBlendAndMeasurementsOfDifferentSizesAreDrawn() {
     String to = folder.toString();
-    assertThat(run("tailor", "--blend", "14,18", "--share", "40%", "--on", "a0", "--out", to))
-        .as(err())
-        .isEqualTo(0);
-    assertThat(out()).contains("Drawn for between 14 and 18, in the place of size 16");
-    out.reset();
     assertThat(
-            run(
+            console.run("tailor", "--blend", "14,18", "--share", "40%", "--on", "a0", "--out", to))
+        .as(console.err())
+        .isEqualTo(0);
+    assertThat(console.out()).contains("Drawn for between 14 and 18, in the place of size 16");
+    console.clear();
+    assertThat(
+            console.run(
                 "tailor",
                 "--take",
                 "waist=14,hip=18",
@@ -129,36 +127,26 @@ class TailorCommandTest {
                 "a0",
                 "--out",
                 to))
-        .as(err())
+        .as(console.err())
         .isEqualTo(0);
-    assertThat(out()).contains("Drawn for Bea, in the place of size");
+    assertThat(console.out()).contains("Drawn for Bea, in the place of size");
   }
 
   @Test
   void whatCannotBeDrawnForIsToldPlainly() {
-    assertThat(run("tailor")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(run("tailor", "--blend", "14")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(run("tailor", "--blend", "14,19")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(run("tailor", "--blend", "14,18", "--share", "3")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(run("tailor", "--blend", "14,18", "--called", "20")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(run("tailor", "--take", "hop=14")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(run("tailor", "--body", folder.resolve("no.csv").toString()))
+    assertThat(console.run("tailor")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.run("tailor", "--blend", "14")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.run("tailor", "--blend", "14,19")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.run("tailor", "--blend", "14,18", "--share", "3"))
         .isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err().lines().map(line -> line.replaceAll(":.*", "")))
+    assertThat(console.run("tailor", "--blend", "14,18", "--called", "20"))
+        .isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.run("tailor", "--take", "hop=14")).isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.run("tailor", "--body", folder.resolve("no.csv").toString()))
+        .isEqualTo(ExitCode.INPUT_WRONG);
+    assertThat(console.err().lines().map(line -> line.replaceAll(":.*", "")))
         .startsWith("tailor", "--blend 14", "--blend 19", "--share 3", "--called 20")
         .contains("--take hop=14");
-    assertThat(err()).contains("did you mean 18 or 20?");
-  }
-
-  private int run(String... args) {
-    return Main.run(out, err, args);
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
+    assertThat(console.err()).contains("did you mean 18 or 20?");
   }
 }

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,14 +27,13 @@ class TraceCommandTest {
 
   @TempDir Path folder;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final Console console = new Console();
 
   @Test
   void theCardPrintsInTrueSizeAndIsFoundOnItsPrint() throws IOException {
     Path card = folder.resolve("card.pdf");
     assertThat(run("trace", "--print-card", card.toString())).isEqualTo(ExitCode.ALL_WELL);
-    assertThat(err()).contains("Written to " + card);
+    assertThat(console.err()).contains("Written to " + card);
     BufferedImage print;
     try (PDDocument document = Loader.loadPDF(card.toFile())) {
       assertThat(document.getNumberOfPages()).isEqualTo(1);
@@ -70,10 +68,12 @@ class TraceCommandTest {
     };
     assertThat(run(asked)).isEqualTo(ExitCode.ALL_WELL);
     // 300 by 200 pixels at 100 pixels an inch: 76.2 by 50.8 mm.
-    assertThat(out()).contains("\"outline\": closed, 25.4 cm long, 4 corners");
-    assertThat(err()).contains("Written to " + drawing);
+    assertThat(console.out()).contains("\"outline\": closed, 25.4 cm long, 4 corners");
+    assertThat(console.err()).contains("Written to " + drawing);
     assertThat(run("trace", drawing.toString())).isEqualTo(ExitCode.ALL_WELL);
-    assertThat(out()).startsWith("In true size.").contains("closed, 25.4 cm long, 4 corners");
+    assertThat(console.out())
+        .startsWith("In true size.")
+        .contains("closed, 25.4 cm long, 4 corners");
   }
 
   @Test
@@ -81,7 +81,7 @@ class TraceCommandTest {
     Path scan = scan();
     assertThat(run("trace", scan.toString(), "--ruler", "4in", "--marks", "100,500 500,500"))
         .isEqualTo(ExitCode.ALL_WELL);
-    assertThat(err()).contains("Nothing is written yet.");
+    assertThat(console.err()).contains("Nothing is written yet.");
     try (var files = Files.list(folder)) {
       assertThat(files).containsExactly(scan);
     }
@@ -92,17 +92,19 @@ class TraceCommandTest {
     String scan = scan().toString();
     assertThat(run("trace", scan, "--ruler", "long", "--marks", "100;500 5,5 7,7"))
         .isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("\"100\" is no place").contains("--ruler long: that is no length");
+    assertThat(console.err())
+        .contains("\"100\" is no place")
+        .contains("--ruler long: that is no length");
     assertThat(run("trace", scan, "--ruler", "30cm")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("say with --marks where the two marks are");
+    assertThat(console.err()).contains("say with --marks where the two marks are");
     assertThat(run("trace", scan, "--card", "1,1 2,2 3,3 4,4")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("in one row or on one spot");
+    assertThat(console.err()).contains("in one row or on one spot");
     assertThat(run("trace", scan)).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("reference card is not seen");
+    assertThat(console.err()).contains("reference card is not seen");
     assertThat(run("trace")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("name a drawing or a photograph");
+    assertThat(console.err()).contains("name a drawing or a photograph");
     assertThat(run("trace", "some.svg", "--into", "other.svg")).isEqualTo(ExitCode.INPUT_WRONG);
-    assertThat(err()).contains("are of a photograph");
+    assertThat(console.err()).contains("are of a photograph");
   }
 
   /** A white piece of 300 by 200 pixels on dark ground. */
@@ -120,16 +122,7 @@ class TraceCommandTest {
   }
 
   private int run(String... args) {
-    out.reset();
-    err.reset();
-    return Main.run(out, err, args);
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
+    console.clear();
+    return console.run(args);
   }
 }

@@ -92,6 +92,9 @@ import org.hemwright.workbench.tailor.Tailored;
  *                                          ├─► cloth  ─► layings and what to buy
  *                                          └─► paper  ─► files
  * </pre>
+ *
+ * <p>It is long because it is the one place where all stages meet: each method is a step of the
+ * flow that the command line and the workroom both take, and holds no reckoning of its own.
  */
 public final class Workbench {
   /** Every check, in the order in which they are told. A check that is not here does not run. */

@@ -58,6 +58,7 @@ class ProseInBrowserTest {
         page.keyboard().press("Backspace");
       }
       page.keyboard().type("{number band_widt}");
+      page.waitForSelector(".words-amiss:has-text('band_widt')", patient);
       page.locator(".words-amiss button", new Page.LocatorOptions().setHasText("Mend it so"))
           .click();
       words().once("\n\n{number band_width}\n");

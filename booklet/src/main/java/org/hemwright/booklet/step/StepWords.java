@@ -26,7 +26,10 @@ import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.seam.Elastic;
 import org.hemwright.pattern.seam.Seam;
 
-/** The words of one step. */
+/**
+ * The words of one step: whom it is for, what is done, what follows. Long for one branch for each
+ * act; the words themselves are in the message files.
+ */
 public final class StepWords {
   /** A layer that is longer than this share of the other is not stretched. */
   private static final double STRETCHED = 0.995;

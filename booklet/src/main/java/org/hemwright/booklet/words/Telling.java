@@ -31,7 +31,9 @@ import org.hemwright.pattern.quantity.Quantity;
 import org.hemwright.pattern.seam.Seam;
 
 /**
- * What is told, and in which words: a run, its measurements, the size that figures are drawn in.
+ * What is told, and in which words: a run, its measurements, the size that figures are drawn in. It
+ * is where every part of the booklet asks how a thing is called, so that it is called so
+ * everywhere.
  *
  * @param run in the sizes that the booklet is for
  * @param measured what the run measures

@@ -20,7 +20,8 @@ import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.finding.Argument;
 
 /**
- * Forms of the document's head, of the section lines, and of what stands in fabric, view, paper.
+ * Forms of the document's head, of the section lines, and of what stands in fabric, view, paper: a
+ * table, one entry for each form, in the order of the language's reference.
  */
 final class HeadingForms {
   static final List<Form> ROWS =

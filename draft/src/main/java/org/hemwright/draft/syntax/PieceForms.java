@@ -17,7 +17,10 @@ import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.piece.BodyOpening;
 import org.hemwright.pattern.piece.Notch;
 
-/** Forms of what stands in a piece besides its drawing, and of notches in a seam. */
+/**
+ * Forms of what stands in a piece besides its drawing, and of notches in a seam: a table, one entry
+ * for each form, in the order of the language's reference.
+ */
 final class PieceForms {
   static final List<Form> ROWS =
       List.of(

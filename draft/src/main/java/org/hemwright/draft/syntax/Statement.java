@@ -12,7 +12,8 @@ import org.hemwright.pattern.piece.Notch;
  * One statement: what one line of the document says.
  *
  * <p>Each record names the form it is written in; {@code NAME} is a new name, {@code EXPR} a
- * number, the rest as in the records of this package.
+ * number, the rest as in the records of this package. All kinds stand in this one file, as a table
+ * does, so that the language is seen at one look and nothing else can be a statement.
  */
 public sealed interface Statement {
   /** The whole statement's text, without the blank before it and the comment after it. */

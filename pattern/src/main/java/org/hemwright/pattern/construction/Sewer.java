@@ -18,7 +18,10 @@ import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
 
-/** Sews seams. */
+/**
+ * Sews seams: what must be so before, and what is so after. Each of its questions is asked of the
+ * same pass in one order, and the order is what a maker is told.
+ */
 final class Sewer {
   /** A row of stitching may lie this far off the line that it is meant for (mm). */
   private static final double OFF = 1;

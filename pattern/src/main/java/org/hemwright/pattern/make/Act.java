@@ -5,7 +5,8 @@ import java.util.Optional;
 
 /**
  * What a step does. Each says the word with which the document starts it; message files give its
- * phrase for the maker under that word, blanks as hyphens.
+ * phrase for the maker under that word, blanks as hyphens. All of them stand in this one file, so
+ * that whoever answers for every act sees when one is added.
  */
 public sealed interface Act {
   /** {@code sew}, {@code set in}. */
