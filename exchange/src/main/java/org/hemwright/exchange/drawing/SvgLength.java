@@ -1,5 +1,6 @@
 package org.hemwright.exchange.drawing;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Lengths with units, as CSS has them: 96 pixels to the inch (CSS Values and Units, 5.2). */
@@ -38,5 +39,30 @@ final class SvgLength {
   /** Whether a length says a unit of the real world. */
   static boolean isReal(String text) {
     return text.matches(".*(mm|cm|Q|in|pt|pc)\\s*");
+  }
+
+  /**
+   * A length of an element (px).
+   *
+   * @param whole what percentages are of
+   * @param otherwise where it is not said
+   * @throws DrawingRefused where it cannot be read
+   */
+  static double of(String file, SvgElement element, String name, double whole, double otherwise) {
+    Optional<String> text = element.attribute(name).filter(said -> !said.equals("auto"));
+    if (text.isEmpty()) {
+      return otherwise;
+    }
+    OptionalDouble value = pixels(text.get(), whole);
+    if (value.isEmpty()) {
+      throw refused(file, element, text.get());
+    }
+    return value.getAsDouble();
+  }
+
+  /** A length that cannot be read. */
+  static DrawingRefused refused(String file, SvgElement element, String text) {
+    return new DrawingRefused("drawing-length", file, element.origin())
+        .with("read", SvgNames.shortened(text));
   }
 }
