@@ -16,6 +16,13 @@
  * {@link org.hemwright.cloth.rule.LayingRules} holds a laying against the rules once more, from the
  * pieces' own outlines.
  *
+ * <p><b>Stripes and checks.</b> {@link org.hemwright.cloth.rule.MatchedPair} says which notches
+ * seams bring together, {@link org.hemwright.cloth.rule.Matching} where in the repeat each copy
+ * therefore lies, and which cannot have it. Even bars are mirrored with a copy and may be folded on
+ * one; uneven ones go on one way, and such cloth is never folded. Bars meet at matched notches, to
+ * a millimetre; {@link org.hemwright.cloth.rule.BarsApart} says how far they part beside them, and
+ * {@link org.hemwright.cloth.rule.BarsAside} how a laying bears other bars than it was made for.
+ *
  * <p>It refuses nothing: a piece that a cloth cannot take becomes a {@link
  * org.hemwright.cloth.rule.Misfit}. Open {@link org.hemwright.cloth.rule.ClothPlan} first.
  */

@@ -89,7 +89,11 @@ public record FurtherSearch(List<ClothPiece> pieces, List<ClothPlan> plans, Yard
         .lay(plans, Optional.of(like()), shorter)
         .map(PlanSearch.Laid::laying)
         .filter(laying -> laying.length() < own)
-        .filter(laying -> new LayingRules(pieces, row.nap()).objections(laying).isEmpty());
+        .filter(
+            laying ->
+                new LayingRules(pieces, row.nap(), row.fabric().repeat())
+                    .objections(laying)
+                    .isEmpty());
   }
 
   /** The row's own laying, as a hint of where pieces may lie. */
