@@ -34,6 +34,9 @@ import org.hemwright.pattern.fabric.Fabric;
 final class LayingFigure {
   private static final double TEXT = 9;
 
+  /** A strip of a band or two is not drawn larger than this. */
+  private static final double LARGEST = 0.1;
+
   /** For words above and below the cloth, and to its left where the fold is there (mm). */
   private static final double BESIDE = 4.6;
 
@@ -83,7 +86,8 @@ final class LayingFigure {
   static double scale(ClothLaying laying, double length, double widest, double highest) {
     double room = widest - left(laying);
     double high = highest - 2 * BESIDE;
-    return Math.min(room / tableEnd(laying, length), high / (top(laying) - foot(laying)));
+    return Math.min(
+        LARGEST, Math.min(room / tableEnd(laying, length), high / (top(laying) - foot(laying))));
   }
 
   /** The far end of what lies on the table (mm of cloth). */
