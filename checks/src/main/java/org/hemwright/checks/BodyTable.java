@@ -65,10 +65,11 @@ public record BodyTable(
   /**
    * A length of the garment against one of the body.
    *
-   * @param body absent where the chart lacks it
-   * @param finished the garment's
+   * @param body the body's (mm); absent where the chart lacks it
+   * @param finished the garment's (mm)
    * @param way which way of the cloth lies along it
-   * @param stretch how far the stiffest cloth gives that way; 0 for one that does not stretch
+   * @param stretch how far the stiffest cloth gives that way, 0.35 for 35 %; 0 for one that does
+   *     not stretch
    */
   public record Fit(OptionalDouble body, double finished, Way way, double stretch) {
     /** Finished less body; less than 0 where the cloth must stretch. */
@@ -104,13 +105,13 @@ public record BodyTable(
    * An opening.
    *
    * @param over what it must pass
-   * @param body that part; absent where the chart lacks it
-   * @param length as it lies
-   * @param slit beside it; 0 without one
+   * @param body that part (mm); absent where the chart lacks it
+   * @param length as it lies (mm)
+   * @param slit beside it (mm); 0 without one
    * @param stiffest what reaches least of cloth, band, seam and elastic
    * @param kind {@code cloth}, {@code band}, {@code seam} or {@code elastic}
-   * @param stretch how far that gives
-   * @param reach how far it reaches, stretched, the slit open
+   * @param stretch how far that gives, 0.35 for 35 %
+   * @param reach how far it reaches, stretched, the slit open (mm)
    */
   public record Opening(
       String over,
@@ -130,7 +131,7 @@ public record BodyTable(
   }
 
   /**
-   * An elastic.
+   * An elastic, its lengths in millimetres.
    *
    * @param casing how deep its casing is; absent where there is none to measure
    * @param stretched how long the loop is when stretched as far as it can be counted on

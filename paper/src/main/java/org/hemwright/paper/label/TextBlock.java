@@ -38,7 +38,13 @@ public record TextBlock(List<Placed> lines, List<Rule> rules, double width, doub
    */
   public record Placed(SetLine line, Ink ink, double x, double down) {}
 
-  /** A rule in the block, from its left end. */
+  /**
+   * A rule in the block.
+   *
+   * @param x of its left end, from the block's left edge (mm)
+   * @param down from the block's top (mm)
+   * @param length to the right (mm)
+   */
   public record Rule(double x, double down, double length, Pen pen) {}
 
   /** The block's ink, in a box of its own size or larger, at the box's upper left. */

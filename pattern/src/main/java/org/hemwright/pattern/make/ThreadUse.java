@@ -60,7 +60,7 @@ public record ThreadUse(List<Ratio> ratios, List<Formula> formulas) {
     GEOMETRY
   }
 
-  /** From least to most thread over seam. */
+  /** From least to most thread over seam: metres of thread for each metre sewn, 0 or more. */
   public record Range(double least, double most) {
     public Range {
       if (!(least >= 0 && most >= least)) {

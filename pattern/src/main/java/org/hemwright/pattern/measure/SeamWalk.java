@@ -25,9 +25,9 @@ public record SeamWalk(LayerWalk first, LayerWalk second, List<Interval> interva
    * A stretch of both layers whose ends are to meet.
    *
    * @param firstFrom where it starts on the first layer (mm from the layer's start)
-   * @param firstTo where it ends there
-   * @param secondFrom where it starts on the second
-   * @param secondTo where it ends there
+   * @param firstTo where it ends there (mm)
+   * @param secondFrom where it starts on the second (mm from that layer's start)
+   * @param secondTo where it ends there (mm)
    */
   public record Interval(double firstFrom, double firstTo, double secondFrom, double secondTo) {
     /** The first layer's length (mm). */

@@ -19,7 +19,9 @@ public record SewnEdge(double drawn, List<Stretch> intakes) {
   /**
    * A stretch of the path that is shorter when it is sewn.
    *
-   * @param sewn 0 or more, and less than the stretch
+   * @param from where it begins along the path (mm)
+   * @param to where it ends (mm), more than {@code from}
+   * @param sewn how long it is then (mm): 0 or more, and less than the stretch
    */
   public record Stretch(double from, double to, double sewn) {}
 

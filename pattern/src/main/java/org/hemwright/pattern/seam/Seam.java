@@ -73,7 +73,7 @@ public record Seam(
    *
    * @param least (mm, or a share of the other layer's length); negative where the first layer is
    *     stretched onto the other
-   * @param most at or above least
+   * @param most in the same unit, at or above least
    * @param share whether both are shares rather than millimetres
    */
   public record Ease(double least, double most, boolean share) {

@@ -30,7 +30,7 @@ public record PieceParts(
    *
    * @param edge its name on the whole piece
    * @param from where it begins along the edge's path there (mm)
-   * @param to where it ends
+   * @param to where it ends (mm)
    * @param part on which part it is, from 0
    * @param name its name there
    */

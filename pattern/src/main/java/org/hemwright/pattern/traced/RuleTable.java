@@ -41,7 +41,7 @@ public record RuleTable(String file, List<Rule> rules) {
    *
    * @param from the size's name
    * @param to the name of the next larger size
-   * @param mm to the right or up; less than 0 to the left or down
+   * @param mm how many millimetres to the right or up; less than 0 to the left or down
    */
   public record Step(String from, String to, double mm) {}
 }
