@@ -195,6 +195,43 @@ record PatternComparing(SizeRun old, SizeRun now, Renaming names, List<Change> c
         stretch(was.stretchAlong()),
         stretch(is.stretchAlong()));
     said(Changed.FABRIC_NAP, subject, term(was.nap()), term(is.nap()));
+    stripes(was.repeat(), is.repeat(), subject);
+  }
+
+  private void stripes(Optional<Fabric.Repeat> was, Optional<Fabric.Repeat> is, String subject) {
+    said(
+        Changed.FABRIC_REPEAT_ALONG,
+        subject,
+        every(was.map(Fabric.Repeat::along)),
+        every(is.map(Fabric.Repeat::along)));
+    said(
+        Changed.FABRIC_REPEAT_ACROSS,
+        subject,
+        every(was.map(Fabric.Repeat::across)),
+        every(is.map(Fabric.Repeat::across)));
+    said(Changed.FABRIC_UNEVEN, subject, uneven(was), uneven(is));
+    said(Changed.FABRIC_MATCHED, subject, matched(was), matched(is));
+  }
+
+  private static Argument every(Optional<OptionalDouble> repeat) {
+    OptionalDouble every = repeat.orElse(OptionalDouble.empty());
+    return every.isPresent()
+        ? Argument.of(Quantity.length(every.getAsDouble()))
+        : new Argument.Term("none");
+  }
+
+  private static Argument uneven(Optional<Fabric.Repeat> repeat) {
+    boolean along = repeat.filter(Fabric.Repeat::unevenAlong).isPresent();
+    boolean across = repeat.filter(Fabric.Repeat::unevenAcross).isPresent();
+    return new Argument.Term(
+        along && across
+            ? "uneven-both"
+            : along ? "uneven-along" : across ? "uneven-across" : "even");
+  }
+
+  private static Argument matched(Optional<Fabric.Repeat> repeat) {
+    List<String> names = repeat.map(Fabric.Repeat::matched).orElse(List.of());
+    return names.isEmpty() ? new Argument.Term("none") : Argument.of(names);
   }
 
   private static Argument widths(Fabric fabric) {

@@ -176,6 +176,11 @@ class ComparisonTest {
     planted(Changed.FABRIC_WIDTHS, "115 cm, 150 cm, 180 cm", "150 cm, 180 cm");
     planted(Changed.FABRIC_STRETCH_ACROSS, "at least 45%", "at least 50%");
     planted(Changed.FABRIC_NAP, "nap one way", "nap either way");
+    String nap = "nap one way\n";
+    planted(Changed.FABRIC_REPEAT_ALONG, nap, nap + "  repeat along 9 cm\n");
+    planted(Changed.FABRIC_REPEAT_ACROSS, nap, nap + "  repeat across 7 cm\n");
+    planted(Changed.FABRIC_UNEVEN, nap, nap + "  repeat across 7 cm, uneven\n");
+    planted(Changed.FABRIC_MATCHED, nap, nap + "  repeat along 9 cm\n  match hip\n");
     planted(Changed.DIAL_RANGE, "from 36 cm to 60 cm", "from 36 cm to 65 cm");
     planted(Changed.VIEW_TITLE, "Above the knee", "Short");
     planted(Changed.VIEW_PIECES, "pieces short_panel, band", "pieces short_panel, pocket, band");
