@@ -12,10 +12,10 @@ import org.hemwright.pattern.make.Stitch;
 import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.seam.EdgePlace;
 
-/** Hems, finishes, binds, trims and leaves edges. */
+/** Hems, finishes, binds and leaves edges. */
 final class EdgeWork {
   /** A row of stitching may lie this far beyond a fold without missing it (mm). */
-  private static final double EDGE = 0.5;
+  static final double EDGE = 0.5;
 
   private final Table table;
   private final Crossings crossings;
@@ -248,66 +248,6 @@ final class EdgeWork {
         .flatMap(other -> other.strips().stream())
         .distinct()
         .toList();
-  }
-
-  /** Cuts into an allowance, or cuts it down. */
-  void cut(Strip strip, Step step, Act.CutInto cut) {
-    Table.StripState state = table.state(strip);
-    if (state.enclosed != null) {
-      table.late(Kind.ENCLOSED, strip, step, state.enclosed);
-      return;
-    }
-    OptionalDouble left = cut.to().map(table::mm).orElse(OptionalDouble.empty());
-    double allowance = table.cloth.allowance(strip);
-    if (left.isPresent() && left.getAsDouble() > allowance - EDGE && allowance > 0) {
-      table.tell(
-          Trouble.edge(Kind.NOTHING_TRIMMED, strip).in(step).values(left.getAsDouble(), allowance));
-    }
-    boolean down = cut.kind() == Act.Cutting.TRIM || cut.kind() == Act.Cutting.GRADE;
-    List<Pass> sewn = table.cloth.passesOf(strip);
-    if (down && !sewn.isEmpty() && sewn.stream().noneMatch(table::isSewn)) {
-      table.tell(Trouble.edge(Kind.NOT_SEWN_YET, strip).in(step));
-    }
-    if (sewn.isEmpty()) {
-      bend(List.of(strip), step, cut);
-    }
-    if (down && state.finish != null) {
-      table.late(Kind.FINISH_CUT_OFF, strip, step, state.finish);
-    }
-  }
-
-  void cut(Pass pass, Step step, Act.CutInto cut) {
-    if (!table.isSewn(pass)) {
-      table.tell(Trouble.seam(Kind.NOT_SEWN_YET, pass).in(step));
-      return;
-    }
-    for (Strip strip : pass.strips()) {
-      if (!table.cloth.isLine(strip)) {
-        cut(strip, step, cut);
-      }
-    }
-    bend(pass.strips(), step, cut);
-  }
-
-  /**
-   * Inward curves are clipped, wedges are cut out of outward ones (handbook section 3); told where
-   * every edge concerned bends the other way.
-   */
-  private void bend(List<Strip> strips, Step step, Act.CutInto cut) {
-    List<CutCloth.Bend> bends =
-        strips.stream().filter(strip -> !table.cloth.isLine(strip)).map(table.cloth::bend).toList();
-    boolean wrong =
-        switch (cut.kind()) {
-          case CLIP -> bends.stream().allMatch(CutCloth.Bend::isOutward);
-          case NOTCH -> bends.stream().allMatch(CutCloth.Bend::isInward);
-          case TRIM, GRADE -> false;
-        };
-    if (wrong && !bends.isEmpty()) {
-      table.tell(
-          Trouble.edge(Kind.WRONG_BEND, strips.get(0))
-              .in(step)
-              .with(cut.kind() == Act.Cutting.CLIP ? "notch" : "clip"));
-    }
   }
 
   // --- what is left at the end ------------------------------------------------------------------

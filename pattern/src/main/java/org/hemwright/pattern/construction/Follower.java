@@ -26,6 +26,7 @@ final class Follower {
   private final IntakeWork intakes;
   private final LineWork lines;
   private final PieceWork pieces;
+  private final TrimWork trims;
 
   Follower(CutCloth cloth, List<Step> steps, Making making) {
     table = new Table(cloth, steps);
@@ -41,6 +42,7 @@ final class Follower {
     intakes = new IntakeWork(table, stitches);
     lines = new LineWork(table, stitches, turns, edges, sewer, intakes);
     pieces = new PieceWork(table);
+    trims = new TrimWork(table);
   }
 
   List<Trouble> troubles() {
@@ -174,8 +176,8 @@ final class Follower {
         pieces.fold(parts(), step);
         parts().forEach(part -> strips.addAll(table.cloth.strips(part)));
       } else if (act instanceof Act.CutInto cut) {
-        passes().forEach(pass -> edges.cut(pass, step, cut));
-        edgeStrips().forEach(strip -> edges.cut(strip, step, cut));
+        passes().forEach(pass -> trims.cut(pass, step, cut));
+        edgeStrips().forEach(strip -> trims.cut(strip, step, cut));
       } else if (act instanceof Act.Fuse) {
         pieces.fuse(parts(), step);
       } else if (act instanceof Act.Fasten fasten) {

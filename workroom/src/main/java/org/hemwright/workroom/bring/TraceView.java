@@ -1,13 +1,10 @@
 package org.hemwright.workroom.bring;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,7 +21,6 @@ import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.piece.PieceCard;
-import org.hemwright.pattern.traced.OutlineRequest;
 import org.hemwright.pattern.traced.TracedDrawing;
 import org.hemwright.pattern.traced.TracedLine;
 import org.hemwright.pattern.traced.TracingProblem;
@@ -36,7 +32,6 @@ import org.hemwright.workbench.traced.DrawingFile;
 import org.hemwright.workbench.traced.DrawnParts;
 import org.hemwright.workbench.traced.GrownAs;
 import org.hemwright.workbench.traced.OutlineEnds;
-import org.hemwright.workbench.traced.PartRole;
 import org.hemwright.workbench.traced.TracedPiece;
 import org.hemwright.workbench.traced.TracingAnswers;
 import org.hemwright.workroom.history.Splice;
@@ -54,8 +49,6 @@ public final class TraceView implements View {
   /** More lines than this are not drawn on the page; all are read. */
   private static final int MOST_SHOWN = 4000;
 
-  private static final int MOST_EDGES = 200;
-  private static final int MOST_ROLES = 5000;
   private static final int MOST_PROBLEMS = 12;
 
   private final Parcels parcels;
@@ -207,7 +200,7 @@ public final class TraceView implements View {
    */
   private Frame trace(Room room, Window window, Question question) throws Question.Unclear {
     Opened opened = opened(window);
-    TracingAnswers answers = answers(opened.name, question.body());
+    TracingAnswers answers = SentAnswers.read(opened.name, question.body());
     ObjectNode head = Frame.answer();
     if (answers.outline().isEmpty()) {
       return new Frame(head);
@@ -289,7 +282,7 @@ public final class TraceView implements View {
    */
   private Frame writeTracing(Room room, Window window, Question question) throws Question.Unclear {
     Opened opened = opened(window);
-    TracingAnswers answers = answers(opened.name, question.body());
+    TracingAnswers answers = SentAnswers.read(opened.name, question.body());
     if (answers.outline().isEmpty()) {
       throw new Question.Unclear("no-outline-written");
     }
@@ -349,62 +342,5 @@ public final class TraceView implements View {
       throw new Question.Unclear("no-drawing-open");
     }
     return opened;
-  }
-
-  private static TracingAnswers answers(String file, JsonNode body) throws Question.Unclear {
-    Map<String, PartRole> roles = new LinkedHashMap<>();
-    for (Map.Entry<String, JsonNode> each : body.path("roles").properties()) {
-      roles.put(
-          each.getKey(),
-          PartRole.of(each.getValue().asText())
-              .orElseThrow(() -> new Question.Unclear("part-none")));
-    }
-    JsonNode told = body.path("edges");
-    if (roles.size() > MOST_ROLES || told.size() > MOST_EDGES) {
-      throw new Question.Unclear("too-many-parts-or");
-    }
-    List<TracingAnswers.EdgeAnswer> edges = new ArrayList<>();
-    for (JsonNode edge : told) {
-      edges.add(
-          new TracingAnswers.EdgeAnswer(
-              edge.path("name").asText(""),
-              edge.path("less").asText(""),
-              edge.path("leftOut").asBoolean()));
-    }
-    double corners = body.path("corners").asDouble(OutlineRequest.USUAL_CORNER_DEGREES);
-    if (!(corners > 0 && corners < 180)) {
-      throw new Question.Unclear("corner-turns-by-more");
-    }
-    return new TracingAnswers(
-        file,
-        roles,
-        body.path("scale").asText(""),
-        body.path("start").asText("top left"),
-        body.path("clockwise").asBoolean(true),
-        corners,
-        body.path("less").asText(""),
-        edges,
-        card(body.path("piece")));
-  }
-
-  private static TracingAnswers.Card card(JsonNode told) throws Question.Unclear {
-    String name = told.path("name").asText("").strip().replaceAll("\\s+", "_");
-    int number = told.path("number").asInt(0);
-    int count = told.path("count").asInt(0);
-    if (name.isEmpty() || number < 0 || count < 0) {
-      throw new Question.Unclear("piece-name-number-and");
-    }
-    String instead = told.path("instead").asText("");
-    return new TracingAnswers.Card(
-        name,
-        told.path("title").asText(""),
-        number,
-        count,
-        told.path("fabric").asText("").strip(),
-        told.path("mirrored").asBoolean(),
-        told.path("fold").asText("").strip(),
-        told.path("allowance").asText(""),
-        told.path("size").asText(""),
-        instead.isBlank() ? Optional.empty() : Optional.of(instead));
   }
 }
