@@ -13,7 +13,10 @@ import org.hemwright.booklet.leaf.Section;
 import org.hemwright.geometry.Box;
 import org.hemwright.paper.markup.Markup;
 
-/** Writes blocks as markup, the same for HTML and PDF but for figures and links. */
+/**
+ * Writes blocks as markup, the same for HTML and PDF but for figures and links: a method for each
+ * kind of block.
+ */
 final class BlockWriter {
   /** A table of no more rows than this stays on one page. */
   private static final int FEW_ROWS = 26;

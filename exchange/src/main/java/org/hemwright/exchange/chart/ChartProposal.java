@@ -23,7 +23,7 @@ import org.hemwright.pattern.finding.Finding;
  * <p>Understood are sizes across or down, titles above, blank rows and columns, headings in two
  * rows of which the upper spans several columns, notes in further columns, and inches with
  * fractions in any spelling. A unit is read where it is written, for a column or for all, and never
- * guessed.
+ * guessed. Where sizes, headings and units stand is found together, as each is known by the others.
  *
  * @param sizes the sizes' names in order
  * @param columns what has numbers, in order

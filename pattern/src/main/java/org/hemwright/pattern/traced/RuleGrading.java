@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * nothing there becomes a corner. What is square to a straight neighbour stays so: a neckline that
  * leaves the fold squarely does so in every size. At another corner two control points or more say
  * how the curve leaves; with fewer it keeps the angle to a straight neighbour, or the direction
- * itself where both neighbours are curved.
+ * itself where both neighbours are curved. It is one reckoning, whose stages stand in their order.
  */
 public final class RuleGrading implements OutlineGrading {
   /**

@@ -26,7 +26,8 @@ import org.hemwright.pattern.quantity.LengthKind;
 /**
  * Says which size a body takes, what ease or stretch that leaves, and what to change (handbook
  * section 8, the commonest questions: by hip or bust; between sizes by ease and stretch; longer or
- * shorter at the line; blends between sizes).
+ * shorter at the line; blends between sizes). What is said first decides what is said after, so
+ * that all of it is worked out here, in the order in which a maker reads it.
  */
 public final class Advising {
   /** A garment with more room than this round a level is not chosen by that level. */

@@ -29,8 +29,9 @@ import org.hemwright.workroom.history.Splice;
  *
  * <p>First the journal has a change, flushed; then the file is put in its place at once, and a copy
  * of it under {@code .hemwright/kept}. So at any moment the file is whole, and what it lacks the
- * journal has. A file that is neither as it was kept nor on the way from there through the journal
- * was changed by another program.
+ * journal has. That order is its promise, so whatever touches the files stands in this one class. A
+ * file that is neither as it was kept nor on the way from there through the journal was changed by
+ * another program.
  *
  * <p>Not for several threads at once.
  */

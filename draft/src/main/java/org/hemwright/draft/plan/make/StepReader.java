@@ -28,7 +28,11 @@ import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Stitch;
 import org.hemwright.pattern.make.Work;
 
-/** Reads one step; what it names and the pattern has not is told, and the step left out. */
+/**
+ * Reads one step; what it names and the pattern has not is told, and the step left out. Its parts,
+ * what is done, to what, with which stitches, pressed which way, are read in one class since each
+ * is told against the others.
+ */
 final class StepReader {
   private static final List<String> TWO_WORDS =
       List.of(
