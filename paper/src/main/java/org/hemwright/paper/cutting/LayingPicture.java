@@ -28,15 +28,9 @@ import org.hemwright.pattern.piece.PieceCard;
  * @param items from y = 0, its top, downward
  * @param width of the widest part (mm)
  * @param height how far down it reaches (mm)
- * @param entries what its key must explain
  * @param pieces the pieces in it, by what is printed on them
  */
-record LayingPicture(
-    List<Item> items,
-    double width,
-    double height,
-    List<LayingKey.Entry> entries,
-    Map<String, PieceCard> pieces) {
+record LayingPicture(List<Item> items, double width, double height, Map<String, PieceCard> pieces) {
   private static final double TITLE = 11;
   private static final double TEXT = 9;
   private static final double LINE = 4.4;
@@ -44,7 +38,6 @@ record LayingPicture(
 
   LayingPicture {
     items = List.copyOf(items);
-    entries = List.copyOf(entries);
     pieces = new LinkedHashMap<>(pieces);
   }
 
@@ -82,7 +75,7 @@ record LayingPicture(
     }
     List<PieceCard> cards =
         laying.pieces().stream().map(laid -> laid.piece().piece().card()).toList();
-    return new LayingPicture(items, wide, down, LayingFigure.shown(row), byMark(cards));
+    return new LayingPicture(items, wide, down, byMark(cards));
   }
 
   /** Cards by what is printed on the pieces: 1, 4a, 4b, 10. */
