@@ -69,16 +69,21 @@ final class ClothCommand extends FolderCommand {
       return ExitCode.INPUT_WRONG;
     }
     SizeRun whole = questions.onRepeat(job.evaluated().run().orElseThrow());
-    YardageTable table;
+    YardageTable every;
     try (LayingKeeper kept = new LayingKeeper(keptFolder())) {
-      table =
+      every =
           ProgressLine.during(
               "Laying",
               json(),
               progress ->
                   Workbench.yardage(
-                      job.evaluated(), whole, request.get(), kept.layings(), progress));
+                      job.evaluated(),
+                      whole,
+                      request.get().inEveryFold(),
+                      kept.layings(),
+                      progress));
     }
+    YardageTable table = every.inFoldsOf(request.get());
     OwnCloth own = questions.own(whole);
     LeftOvers left = LeftOvers.of(whole, table, own.length());
     List<Finding> findings = new ArrayList<>(questions.judged(whole));

@@ -273,6 +273,25 @@ class ClothFormsTest {
                 + " Velvet 112 cm · 44⅛ in wide (all sizes). There it is cut apart");
   }
 
+  @Test
+  void aFoldNeedsTheSameWhetherOthersAreShownOrNot() throws IOException {
+    List<JsonNode> every = rows("--view", "A", "--fabric", "main", "--size", "XS,2T");
+    for (String fold : List.of("single", "lengthwise")) {
+      List<JsonNode> alone =
+          rows("--view", "A", "--fabric", "main", "--size", "XS,2T", "--fold", fold);
+      assertThat(alone).isNotEmpty().allMatch(row -> cell(row, "fold").equals(fold));
+      assertThat(alone)
+          .filteredOn(row -> row.get("fits").asBoolean())
+          .allMatch(row -> row.get("best").asBoolean());
+      assertThat(alone.stream().map(row -> cell(row, "nap", "size", "width_mm", "length_mm")))
+          .containsExactlyInAnyOrderElementsOf(
+              every.stream()
+                  .filter(row -> cell(row, "fold").equals(fold))
+                  .map(row -> cell(row, "nap", "size", "width_mm", "length_mm"))
+                  .toList());
+    }
+  }
+
   private static String plain(double mm) {
     double rounded = Math.rint(mm * 10) / 10;
     return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : "" + rounded;

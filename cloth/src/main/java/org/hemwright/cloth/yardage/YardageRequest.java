@@ -142,6 +142,22 @@ public record YardageRequest(
         threads);
   }
 
+  /** The same in every fold. */
+  public YardageRequest inEveryFold() {
+    return new YardageRequest(
+        settings,
+        EnumSet.allOf(Fold.class),
+        views,
+        fabrics,
+        widths,
+        sizes,
+        shrinkAlong,
+        shrinkAcross,
+        owned,
+        work,
+        threads);
+  }
+
   /** The same for some views only, by name; for all where none is named. */
   public YardageRequest ofViews(List<String> names) {
     return new YardageRequest(

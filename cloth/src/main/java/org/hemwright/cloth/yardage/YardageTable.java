@@ -2,7 +2,9 @@ package org.hemwright.cloth.yardage;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ExecutionException;
@@ -40,6 +42,29 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
   public YardageTable on(List<Double> widths) {
     return new YardageTable(
         rows.stream().filter(row -> widths.contains(row.width())).toList(), findings);
+  }
+
+  /**
+   * The same in the folds of a request only. What a fold needs is no other for that, though a
+   * laying of it was handed on from one that is not shown.
+   */
+  public YardageTable inFoldsOf(YardageRequest request) {
+    Map<List<Object>, List<YardageRow>> cloths = new LinkedHashMap<>();
+    for (YardageRow row : rows) {
+      if (request.folds().contains(row.fold())) {
+        cloths
+            .computeIfAbsent(
+                List.of(row.view(), row.fabric(), row.nap(), row.width(), row.size()),
+                none -> new ArrayList<>())
+            .add(row);
+      }
+    }
+    List<YardageRow> shown = new ArrayList<>();
+    for (List<YardageRow> folds : cloths.values()) {
+      boolean drawn = folds.stream().anyMatch(YardageRow::best);
+      shown.addAll(drawn ? folds : bestFirst(folds, request.owned()));
+    }
+    return new YardageTable(shown, findings);
   }
 
   /** Is told how far the work has come; by several threads. */
