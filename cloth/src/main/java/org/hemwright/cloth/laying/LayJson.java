@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Origin;
 import org.jspecify.annotations.Nullable;
@@ -33,11 +32,13 @@ final class LayJson {
   private static final int LONGEST_ID = 200;
 
   private final String fileName;
+  private final String text;
   private final List<Finding> problems = new ArrayList<>();
   private final JsonParser json;
 
   LayJson(String fileName, String text) {
     this.fileName = fileName;
+    this.text = text;
     try {
       json = FACTORY.createParser(text);
     } catch (IOException e) {
@@ -62,23 +63,22 @@ final class LayJson {
         add(problemAt(here(), "lay-not-object").with("fields", fields));
       }
     } catch (JsonProcessingException e) {
-      String detail = plain(e.getOriginalMessage());
-      add(problemAt(origin(e.getLocation()), "lay-not-json").with("detail", detail));
+      add(JsonSlip.in(text).map(this::told).orElseGet(() -> tooMuch(e)));
     } catch (IOException e) {
       throw new UncheckedIOException("reading from memory does not fail", e);
     }
   }
 
-  /**
-   * The parser's sentence, first line only, small at first, without its full stop and without what
-   * it advises to its own programmers.
-   */
-  private static String plain(String message) {
-    String line = message.lines().findFirst().orElse("").replaceFirst(": enable `.*", "").strip();
-    int end = line.endsWith(".") ? line.length() - 1 : line.length();
-    return line.isEmpty()
-        ? line
-        : line.substring(0, 1).toLowerCase(Locale.ROOT) + line.substring(1, end);
+  private Finding.Builder told(JsonSlip slip) {
+    JsonSlip.At at = JsonSlip.At.of(text, slip.place());
+    Finding.Builder problem = problemAt(new Origin(fileName, at.line(), at.column()), slip.code());
+    slip.words().forEach(problem::with);
+    return problem;
+  }
+
+  /** JSON it is, and the parser refuses it: a name, number or nesting beyond its limits. */
+  private Finding.Builder tooMuch(JsonProcessingException refused) {
+    return problemAt(origin(refused.getLocation()), "lay-json-much");
   }
 
   /** Reads the entries of the object at hand. */

@@ -81,10 +81,7 @@ public record StripProblem(String name, double stripWidth, List<LooseShape> shap
    */
   public static List<Fault> faults(double stripWidth, List<LooseShape> shapes) {
     if (!(stripWidth >= LEAST_WIDTH && stripWidth <= MOST_WIDTH)) {
-      return List.of(
-          new Fault(
-              -1,
-              strip("lay-width").with("width", Argument.of(Double.toString(stripWidth))).build()));
+      return List.of(new Fault(-1, wrong(stripWidth)));
     }
     if (shapes.isEmpty()) {
       return List.of(new Fault(-1, strip("lay-nothing").build()));
@@ -125,6 +122,19 @@ public record StripProblem(String name, double stripWidth, List<LooseShape> shap
       }
     }
     return faults;
+  }
+
+  private static Finding wrong(double stripWidth) {
+    Argument width = Argument.of(Double.toString(stripWidth));
+    if (stripWidth > MOST_WIDTH) {
+      Argument most = Argument.of(Double.toString(MOST_WIDTH));
+      return strip("lay-width-much").with("width", width).with("most", most).build();
+    }
+    if (stripWidth > 0) {
+      Argument least = Argument.of(Double.toString(LEAST_WIDTH));
+      return strip("lay-width-little").with("width", width).with("least", least).build();
+    }
+    return strip("lay-width").with("width", width).build();
   }
 
   private static Finding.Builder strip(String code) {

@@ -149,12 +149,18 @@ class LayFileTest {
         "", "1:1", "The file holds no JSON object. Write one object, with stripWidth and items.");
     refused("[]", "1:1", "The file holds no JSON object.");
     refused(
-        "{\"stripWidth\": 4, \"items\": [", "1:29", "This is not JSON: unexpected end-of-input");
+        "{\"stripWidth\": 4, \"items\": [",
+        "1:29",
+        "The file ends before the list that begins at line 1, column 28 is closed."
+            + " Write the rest of it, and close it with ].");
     refused(
         "{\"stripWidth\": NaN, \"items\": []}",
+        "1:16",
+        "NaN stands here, where a value should be.");
+    refused(
+        "{\"stripWidth\": 1, \"stripWidth\": 2}",
         "1:19",
-        "This is not JSON: non-standard token 'NaN'. Write it as JSON from here on.");
-    refused("{\"stripWidth\": 1, \"stripWidth\": 2}", "1:31", "This is not JSON: duplicate");
+        "The field stripWidth stands a second time in one object. Keep one of the two.");
     refused(
         "{\"stripWidth\": 4, \"items\": []}",
         "1:1",
@@ -180,7 +186,11 @@ class LayFileTest {
         "1:29",
         "This is no shape. Write an object with id, demand, allowedRotationsDegrees and shape.");
     refused("[".repeat(100_000), "1:1", "The file holds no JSON object.");
-    refused("{\"a\":" + "[".repeat(100_000), "1:", "This is not JSON");
+    refused("{\"a\":" + "[".repeat(100_000), "1:100006", "The file ends before the list");
+    refused(
+        "{\"a\":" + "[".repeat(100_000) + "]".repeat(100_000) + "}",
+        "1:",
+        "longer or deeper in one another than can be worked with. Look for a slip in them.");
     refused(file("[[0,0],[1,0]]"), "1:29", "Shape 1 has 2 corners. Give it at least three.");
     refused(
         file("[[0,0],[1,0],[2,0]]"),
@@ -242,6 +252,65 @@ class LayFileTest {
         "{\"stripWidth\": 4, \"items\": [" + one + "," + one + "]}",
         "1:",
         "Two shapes have the id 1. Give each its own.");
+  }
+
+  /** Each breaks one rule of RFC 8259; the place is counted by hand. */
+  @Test
+  void brokenJsonIsToldInPlainWordsWithItsPlace() {
+    refused(
+        "{\"items\": [\n1}", "2:2", "} stands here, and the list that begins at line 1, column 11");
+    refused("{\"items\": [\r\n1 2]}", "2:3", "2 stands here, where a comma or the end of the list");
+    refused("{\"items\": [1,\n]}", "1:13", "A comma stands before ], and nothing between them.");
+    refused("{\"a\": 1,}", "1:8", "A comma stands before }, and nothing between them.");
+    refused("{\"items\": [1,,2]}", "1:14", "There is nothing before this comma.");
+    refused("{items: []}", "1:2", "items stands here, where the name of a field should be.");
+    refused("{\"items\" []}", "1:10", "[ stands here, where the colon after items should be.");
+    refused("{\"items\": }", "1:11", "} stands here, where a value should be.");
+    refused("{\"items\": True}", "1:11", "True stands here, where a value should be.");
+    for (String slip : List.of("01", "1.", "+1", ".5", "1e", "0x10", "-")) {
+      refused("{\"items\": " + slip + "}", "1:11", slip.equals("-") ? "-" : slip + " is not how");
+    }
+    refused(
+        "{\"name\": \"a\tb\"}",
+        "1:12",
+        "A tab stands in the text that begins at line 1, column 10");
+    refused("{\"name\": \"a\\q\"}", "1:12", "After this backslash stands none of the letters");
+    refused("{\"name\": \"a\\u12\"}", "1:12", "Write \\\\ for the backslash itself.");
+    refused(
+        "{\"name\": \"a", "1:12", "before the text that begins at line 1, column 10 is closed.");
+    refused("{\"name\": \"a\nb\"}", "1:12", "The line ends within the text that begins at line 1");
+    refused("{\"name\": \"a\u0001b\"}", "1:12", "A character that no page shows, U+0001,");
+    refused("{\"name\": 'a'}", "1:10", "' stands here, where a value should be.");
+    refused("{\"a\": 1} // more", "1:10", "There is more after the end of the object.");
+  }
+
+  @Test
+  void everySlipOfOneLetterIsToldInOurOwnWords() {
+    String text = TWO.strip();
+    for (int at = 0; at < text.length(); at++) {
+      for (String letter :
+          List.of("", "]", "}", "[", "{", ",", ":", "\"", "'", "x", "\u0001", "\\")) {
+        String slip = text.substring(0, at) + letter + text.substring(at + 1);
+        assertThat(problems(slip))
+            .as(slip)
+            .noneMatch(line -> line.contains("Source"))
+            .noneMatch(line -> line.contains("deeper in one another"))
+            .allMatch(line -> line.matches("(?s)f\\.json:[1-5]:[0-9]+: .*"));
+      }
+    }
+  }
+
+  @Test
+  void aStripOfAWidthBeyondReckoningIsToldItsTrueBound() {
+    String square = file("[[0,0],[1,0],[1,1],[0,1]]");
+    refused(
+        square.replace("\"stripWidth\": 4", "\"stripWidth\": 1e300"),
+        "1:1",
+        "The strip is 1.0E300 wide, and the widest that can be worked with is 1.0E100.");
+    refused(
+        square.replace("\"stripWidth\": 4", "\"stripWidth\": 1e-300"),
+        "1:1",
+        "The strip is 1.0E-300 wide, and the narrowest that can be worked with is 1.0E-100.");
   }
 
   @Test
