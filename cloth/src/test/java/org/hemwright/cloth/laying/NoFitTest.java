@@ -119,4 +119,45 @@ class NoFitTest {
     assertThat(depths.depth(square, 2.5 * step, step + 20)).isPositive();
     assertThat(depths.depth(square, step - 20, step)).isPositive();
   }
+
+  /** A form that goes as far as it is deep, the way that is told, comes clear. */
+  @Test
+  void theWayOutLeadsOut() {
+    Random random = new Random(12);
+    int led = 0;
+    for (int problem = 0; problem < 30; problem++) {
+      List<LooseShape> shapes =
+          List.of(
+              new LooseShape(
+                  "a",
+                  1,
+                  LooseShapes.EITHER_END,
+                  LooseShapes.star(random, 3 + random.nextInt(9), 1)),
+              new LooseShape("b", 1, LooseShapes.FIXED, LooseShapes.box(0.7, 0.4)));
+      LayTask task = new LayTask(new StripProblem("two", 4, shapes));
+      DepthTable depths = task.table.depths;
+      for (int trial = 0; trial < 200; trial++) {
+        int fixed = random.nextInt(task.forms.count());
+        int moving = random.nextInt(task.forms.count());
+        double[] boundary = task.table.region(fixed, moving).boundary;
+        int s = NoFitRegion.STRIDE * random.nextInt(boundary.length / NoFitRegion.STRIDE);
+        double along = boundary[s + 4] * random.nextDouble();
+        double inside = Math.pow(10, 2 + 4 * random.nextDouble());
+        double dx = boundary[s] + along * boundary[s + 2] - inside * boundary[s + 3];
+        double dy = boundary[s + 1] + along * boundary[s + 3] + inside * boundary[s + 2];
+        double[] way = new double[2];
+        int pair = depths.pair(moving, fixed);
+        double depth = depths.depth(pair, dx, dy, way);
+        assertThat(depth * depths.weight(pair))
+            .isCloseTo(depths.depth(pair, dx, dy), within(1e-9 * depth));
+        if (depth > 0) {
+          double far = depth + 2 * DepthTable.TOUCHING;
+          assertThat(Math.hypot(way[0], way[1])).isCloseTo(1, within(1e-6));
+          assertThat(depths.depth(pair, dx + far * way[0], dy + far * way[1])).isZero();
+          led++;
+        }
+      }
+    }
+    assertThat(led).isGreaterThan(4_000);
+  }
 }
