@@ -313,6 +313,33 @@ class ClothCommandTest {
     assertThat(problems("--width", "1.2.3m")).contains("--width 1.2.3m");
   }
 
+  /** At the scale of a kilometre on a page whole pieces, and corners of them, are one point. */
+  @ParameterizedTest
+  @CsvSource({"svg,1000", "png,1000", "svg,3000"})
+  void aPieceOfAKilometreIsDrawnWithASmallOneBesideIt(String kind, int metres) throws IOException {
+    write(
+        DOCUMENT.replace("94 cm by long", "20 cm by " + 100 * metres + " cm")
+            + """
+            piece pocket "Pocket" number 3
+              cut 1 of main, on the fold
+              cut 1 of main
+              point a at 0 cm, 0 cm
+              point b from a down 3 cm
+              point d from a right 3 cm
+              line centre from a to b
+              curve round from b leaving right to d arriving up
+              line top from d to a
+              outline centre is centre, round is round, top is top
+              fold centre
+              allowance 0 cm
+              grain along centre
+            """);
+    assertThat(cloth("--size", "S", "--as", kind, "--fabric", "main"))
+        .as(err.toString(StandardCharsets.UTF_8))
+        .isEqualTo(0);
+    assertThat(out.toString(StandardCharsets.UTF_8)).contains("exact length " + 100 * metres);
+  }
+
   @Test
   void layingsThatAreKeptAreTakenAgainByContent() throws IOException {
     String first = text("--json");

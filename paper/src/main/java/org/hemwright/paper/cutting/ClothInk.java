@@ -1,5 +1,6 @@
 package org.hemwright.paper.cutting;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Outline;
@@ -27,6 +28,9 @@ final class ClothInk {
   static final Pen BESIDE_BAR = new Pen(0.15, List.of(0.9, 0.7), new Ink(0xa4, 0xa4, 0xa4));
   static final Ink NOTCH = Inks.BLACK;
   static final double SELVEDGE_APART = 0.9;
+
+  /** Nothing is drawn smaller than this (mm): what is, on a very long cloth, is a dot. */
+  static final double LEAST = 0.01;
 
   private static final Ink CLOTH_RIGHT = new Ink(0xf4, 0xf1, 0xea);
   private static final Ink CLOTH_WRONG = new Ink(0xdd, 0xd8, 0xcd);
@@ -73,11 +77,33 @@ final class ClothInk {
   }
 
   static Stroke line(double x1, double y1, double x2, double y2, Pen pen) {
-    return new Stroke(
-        Path.straight(new Point(x1, y1), new Point(x2, y2)), pen, Layer.COMMON, Subject.NONE);
+    Point from = new Point(x1, y1);
+    Point to = new Point(x2, y2);
+    Point end = from.isAt(to) ? new Point(x1 + LEAST, y1) : to;
+    return new Stroke(Path.straight(from, end), pen, Layer.COMMON, Subject.NONE);
   }
 
   static Outline box(double left, double low, double right, double high) {
-    return Box.of(new Point(left, low), new Point(right, high)).outline();
+    Point far = new Point(Math.max(right, left + LEAST), Math.max(high, low + LEAST));
+    return Box.of(new Point(left, low), far).outline();
+  }
+
+  /** The outline through corners, of which several may be one point on so small a drawing. */
+  static Outline outline(List<Point> corners) {
+    List<Point> round = new ArrayList<>();
+    for (Point corner : corners) {
+      if (round.isEmpty() || !corner.isAt(round.get(round.size() - 1))) {
+        round.add(corner);
+      }
+    }
+    while (round.size() > 1 && round.get(round.size() - 1).isAt(round.get(0))) {
+      round.remove(round.size() - 1);
+    }
+    if (round.size() < 3) {
+      Box all = Box.of(round.get(0), round.get(round.size() - 1));
+      return box(all.minX(), all.minY(), all.maxX(), all.maxY());
+    }
+    round.add(round.get(0));
+    return Outline.of(Path.polyline(round));
   }
 }

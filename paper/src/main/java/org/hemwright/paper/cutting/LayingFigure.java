@@ -306,8 +306,9 @@ final class LayingFigure {
     if (!(left < right)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new StraightLine(onPaper(laid, new Point(left, 0)), onPaper(laid, new Point(right, 0))));
+    Point from = onPaper(laid, new Point(left, 0));
+    Point to = onPaper(laid, new Point(right, 0));
+    return from.isAt(to) ? Optional.empty() : Optional.of(new StraightLine(from, to));
   }
 
   private Point onPaper(LaidPiece laid, Point own) {
@@ -380,8 +381,7 @@ final class LayingFigure {
     for (Spot corner : laid.covered().corners()) {
       round.add(new Point(corner.x() * scale, (corner.y() - down) * scale));
     }
-    round.add(round.get(0));
-    return Outline.of(Path.polyline(round));
+    return ClothInk.outline(round);
   }
 
   private static String number(LaidPiece laid) {
