@@ -124,6 +124,11 @@ public record Silhouette(List<Spot> corners) {
     return closed(corners.stream().map(c -> new Spot(c.x() + dx, c.y() + dy)).toList());
   }
 
+  /** The same with a margin (mm) round it, nowhere less. */
+  public Silhouette grown(double margin) {
+    return GrownOutline.of(this, margin);
+  }
+
   /** Whether every corner of each lies within a distance (mm) of the other's edge. */
   boolean isLike(Silhouette other, double within) {
     return Math.abs(left() - other.left()) <= within

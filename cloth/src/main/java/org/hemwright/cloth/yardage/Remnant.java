@@ -7,8 +7,9 @@ import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.rule.Silhouette;
 
 /**
- * What is left of a cloth, laid flat, in square cells: a cell is free when nothing that is cut
- * reaches into it. So what fits here fits the cloth, and what fits by less than a cell is not
+ * What is left of a cloth, laid flat, in square cells: a cell is left when nothing that is cut
+ * reaches into it, and free for another piece when nothing is nearer to it than the least distance
+ * between two pieces. So what fits here fits the cloth, and what fits by less than a cell is not
  * found.
  */
 final class Remnant {
@@ -18,9 +19,13 @@ final class Remnant {
   private final int columns;
   private final int rows;
   private final double low;
+  private final double gap;
 
-  /** By row, then column. */
+  /** By row, then column: whether something is cut from a cell. */
   private final boolean[][] taken;
+
+  /** The same: whether a cell is nearer to what is cut than the gap. */
+  private final boolean[][] near;
 
   /**
    * What a laying leaves.
@@ -32,7 +37,9 @@ final class Remnant {
     low = flat.sheet().settings().selvedge();
     columns = (int) Math.floor(length / CELL);
     rows = (int) Math.floor(flat.sheet().settings().usable(flat.sheet().width()) / CELL);
+    gap = flat.sheet().settings().gap();
     taken = new boolean[rows][columns];
+    near = new boolean[rows][columns];
     for (LaidPiece laid : flat.pieces()) {
       take(laid.covered(), 0, 0);
     }
@@ -83,7 +90,8 @@ final class Remnant {
   }
 
   /**
-   * Takes a place for a shape, the nearest to the cut end that is free.
+   * Takes a place for a shape, the nearest to the cut end that is free, as far from all others as
+   * the laying's pieces are from each other.
    *
    * @return whether there is one
    */
@@ -109,7 +117,7 @@ final class Remnant {
   private boolean isFree(int[][] runs, int column, int row) {
     for (int r = 0; r < runs.length; r++) {
       for (int c = runs[r][0]; c <= runs[r][1]; c++) {
-        if (taken[row + r][column + c]) {
+        if (near[row + r][column + c]) {
           return false;
         }
       }
@@ -119,6 +127,11 @@ final class Remnant {
 
   private void take(Silhouette shape, double x, double y) {
     Silhouette moved = shape.moved(x, y - low);
+    cover(moved, taken);
+    cover(moved.grown(gap), near);
+  }
+
+  private void cover(Silhouette moved, boolean[][] cells) {
     int first = Math.max(0, (int) Math.floor(moved.low() / CELL));
     int last = Math.min(rows - 1, (int) Math.ceil(moved.high() / CELL) - 1);
     for (int row = first; row <= last; row++) {
@@ -126,7 +139,7 @@ final class Remnant {
       int from = Math.max(0, (int) Math.floor(reach[0] / CELL));
       int to = Math.min(columns - 1, (int) Math.ceil(reach[1] / CELL) - 1);
       for (int column = from; column <= to; column++) {
-        taken[row][column] = true;
+        cells[row][column] = true;
       }
     }
   }

@@ -11,6 +11,7 @@ import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothPlan;
 import org.hemwright.cloth.rule.ClothSettings;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.rule.Silhouette;
 import org.hemwright.pattern.fabric.Fabric;
 import org.junit.jupiter.api.Test;
 
@@ -19,8 +20,13 @@ class RemnantTest {
   private static final Offset<Double> A_CELL = Offset.offset(2 * Remnant.CELL);
 
   private static ClothLaying lay(Fold fold, double width, ClothPiece... pieces) {
+    return lay(ClothSettings.HANDBOOK, fold, width, pieces);
+  }
+
+  private static ClothLaying lay(
+      ClothSettings settings, Fold fold, double width, ClothPiece... pieces) {
     List<ClothPlan> plans =
-        ClothPlan.of(List.of(pieces), fold, width, ClothSettings.HANDBOOK, Fabric.Nap.ONE_WAY);
+        ClothPlan.of(List.of(pieces), fold, width, settings, Fabric.Nap.ONE_WAY);
     return new PlanSearch(5_000, 1, new NoFitStore()).lay(plans).orElseThrow().laying();
   }
 
@@ -67,5 +73,35 @@ class RemnantTest {
     Remnant remnant = new Remnant(laying, 900);
     assertThat(remnant.takes(like.shape())).isFalse();
     assertThat(remnant.takes(like.shape().turned())).isTrue();
+  }
+
+  /** 40 cm are left beside the piece: by addition, with 2 cm and a cell or two between any two. */
+  @Test
+  void theGapIsKeptFromWhatIsCutAndBetweenWhatFindsRoom() {
+    ClothSettings apart = ClothSettings.HANDBOOK.withGap(20);
+    ClothLaying laying =
+        lay(apart, Fold.SINGLE, 1030, CutPiece.rectangle("one", 600, 500).onCloth(20));
+    double length = laying.length();
+    assertThat(length).isCloseTo(500, A_CELL);
+    assertThat(new Remnant(laying, length).takes(rectangle(370, 400))).isTrue();
+    assertThat(new Remnant(laying, length).takes(rectangle(390, 400))).isFalse();
+    Remnant filled = new Remnant(laying, length);
+    assertThat(filled.takes(rectangle(180, 400))).isTrue();
+    assertThat(filled.takes(rectangle(185, 400))).isFalse();
+    assertThat(filled.takes(rectangle(165, 400))).isTrue();
+    Remnant touching =
+        new Remnant(lay(Fold.SINGLE, 1030, CutPiece.rectangle("one", 600, 500).onCloth()), length);
+    assertThat(touching.takes(rectangle(390, 400))).isTrue();
+  }
+
+  @Test
+  void whatIsLeftIsMeasuredToWhatIsCutWhateverTheGap() {
+    ClothPiece one = CutPiece.rectangle("one", 600, 500).onCloth(20);
+    ClothLaying laying = lay(ClothSettings.HANDBOOK.withGap(20), Fold.SINGLE, 1030, one);
+    assertThat(new Remnant(laying, 500).largest().across()).isCloseTo(400, A_CELL);
+  }
+
+  private static Silhouette rectangle(double across, double along) {
+    return CutPiece.rectangle("other", across, along).onCloth().shape();
   }
 }
