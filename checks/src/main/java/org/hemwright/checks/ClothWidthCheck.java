@@ -88,7 +88,7 @@ record ClothWidthCheck(CutLines cutLines, CheckSettings settings) implements Cut
         .with("piece", piece.name())
         .with("split", parts.split().name())
         .with("fabric", fabric.name())
-        .with("width", Argument.mm(width))
+        .with("width", Argument.sold(width))
         .with("each", Double.toString(width))
         .at(Place.on(parts.split().origin(), piece.name(), piece.stackPoint()))
         .build();
@@ -100,7 +100,7 @@ record ClothWidthCheck(CutLines cutLines, CheckSettings settings) implements Cut
         .with("piece", piece.name())
         .with("fabric", fabric.name())
         .with("across", Argument.mm(across))
-        .with("widest", Argument.mm(widest))
+        .with("widest", Argument.sold(widest))
         .with("usable", Argument.mm(usable))
         .values(across, usable, "mm")
         .at(Place.on(piece.card().origin(), piece.name(), at))

@@ -340,6 +340,21 @@ class ClothCommandTest {
     assertThat(out.toString(StandardCharsets.UTF_8)).contains("exact length " + 100 * metres);
   }
 
+  /** 90 cm are 35.433 in: to an eighth 35 3/8, to a thirty-second 35 7/16. */
+  @Test
+  void aWidthReadsTheSameInTheTableAndInWhatIsCheckedOfIt() throws IOException {
+    write(DOCUMENT.replace("units centimetres", "units inches").replace("100 cm, 140 cm", "90 cm"));
+    assertThat(text("--size", "S", "--fabric", "main")).contains("35 3/8 in");
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("main 35 3/8 in · 90 cm wide leaves")
+        .doesNotContain("35 7/16");
+    out.reset();
+    Main.run(out, err, "check", folder.toString());
+    assertThat(out + err.toString(StandardCharsets.UTF_8))
+        .contains("the widest main of 35 3/8 in")
+        .doesNotContain("35 7/16");
+  }
+
   @Test
   void layingsThatAreKeptAreTakenAgainByContent() throws IOException {
     String first = text("--json");

@@ -65,7 +65,7 @@ public final class YardageFindings {
     return (ofFold || finding.code().startsWith("cloth-too-narrow"))
         && finding.sizes().contains(row.size().name())
         && Argument.of(row.fabric().name()).equals(finding.arguments().get("fabric"))
-        && Argument.mm(row.width()).equals(finding.arguments().get("width"));
+        && Argument.sold(row.width()).equals(finding.arguments().get("width"));
   }
 
   /** On no fold where it is single; the fold matters only where single cloth would do. */
@@ -244,13 +244,13 @@ public final class YardageFindings {
             .sizes(List.copyOf(sizes.keySet()))
             .with("piece", where.piece())
             .with("fabric", where.fabric().name())
-            .with("width", Argument.mm(where.width()))
+            .with("width", Argument.sold(where.width()))
             .with("fold", where.fold().word())
             .with("room", Argument.mm(room))
             .with("across", new Argument.Range(Quantity.length(least), Quantity.length(most)))
             .with("least", Argument.mm(leastWidth(cuttables)))
             .values(most, room, "mm");
-    takes.ifPresent(width -> builder.with("widest", Argument.mm(width)));
+    takes.ifPresent(width -> builder.with("widest", Argument.sold(width)));
     run.pattern().pieces().stream()
         .filter(card -> card.name().equals(where.piece()))
         .map(PieceCard::origin)

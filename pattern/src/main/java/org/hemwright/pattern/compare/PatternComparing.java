@@ -237,7 +237,7 @@ record PatternComparing(SizeRun old, SizeRun now, Renaming names, List<Change> c
   private static Argument widths(Fabric fabric) {
     return fabric.widths().isEmpty()
         ? new Argument.Term("none")
-        : new Argument.Values(fabric.widths().stream().map(Quantity::length).toList());
+        : new Argument.Sold(fabric.widths());
   }
 
   private static Argument stretch(OptionalDouble share) {

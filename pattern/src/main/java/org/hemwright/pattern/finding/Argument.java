@@ -32,6 +32,16 @@ public sealed interface Argument {
     }
   }
 
+  /**
+   * Widths (mm) in which a cloth is sold, in order; told as finely as a list of cloth tells them,
+   * and the same in every size.
+   */
+  record Sold(List<Double> widths) implements Argument {
+    public Sold {
+      widths = List.copyOf(widths);
+    }
+  }
+
   /** A count. */
   record Count(long count) implements Argument {}
 
@@ -79,6 +89,11 @@ public sealed interface Argument {
   /** A length in millimetres. */
   static Argument mm(double mm) {
     return new Measured(Quantity.length(mm));
+  }
+
+  /** A width of cloth as sold (mm). */
+  static Argument sold(double width) {
+    return new Sold(List.of(width));
   }
 
   /** Names. */

@@ -175,6 +175,10 @@ public record Wording(Messages messages, LengthFormat lengths, SizeWords sizes) 
       return least.equals(most) ? least : least + " to " + most;
     } else if (argument instanceof Argument.Values values) {
       return SizeWords.listed(values.quantities().stream().map(this::worded).toList(), "and");
+    } else if (argument instanceof Argument.Sold sold) {
+      return SizeWords.listed(
+          sold.widths().stream().map(width -> lengths.text(width, LengthKind.FINISHED)).toList(),
+          "and");
     } else if (argument instanceof Argument.Count count) {
       return Long.toString(count.count());
     } else if (argument instanceof Argument.Names names) {
