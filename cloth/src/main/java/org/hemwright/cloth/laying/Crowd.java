@@ -198,7 +198,11 @@ final class Crowd {
     return sum;
   }
 
-  /** The same, whole; {@link #slopeX()} and {@link #slopeY()} then tell how it grows. */
+  /**
+   * The same, whole; {@link #slopeX()} and {@link #slopeY()} then tell how it grows. The loop
+   * stands here again, since the other, which need not know a slope, is what most of the time goes
+   * into.
+   */
   double weightedOverlap(int copy, int newCut, double x, double y) {
     work++;
     int begin = along(x + width[newCut]) * words;
