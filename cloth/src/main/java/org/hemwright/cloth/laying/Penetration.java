@@ -64,11 +64,11 @@ final class Penetration {
    * limit.
    */
   private boolean stretchIsDeep(long ax, long ay, long bx, long by, PlacedOutline other) {
-    if (other.oneEdgeIsNear(ax, ay, bx, by, limit)) {
-      return false;
-    }
     long middleX = ax + (bx - ax) / 2;
     long middleY = ay + (by - ay) / 2;
+    if (other.isFarFrom(middleX, middleY, ROUNDING) || other.oneEdgeIsNear(ax, ay, bx, by, limit)) {
+      return false;
+    }
     double distance = other.distance(middleX, middleY);
     boolean inside = other.contains(middleX, middleY);
     if (!inside && distance > ROUNDING) {
@@ -90,6 +90,9 @@ final class Penetration {
     Arrays.sort(levels);
     for (int i = 0; i + 1 < levels.length; i++) {
       long y = levels[i] + (levels[i + 1] - levels[i]) / 2;
+      if (y < b.minY || y > b.maxY) {
+        continue;
+      }
       long[] spans = a.crossingsOfLevel(y);
       for (int s = 0; s + 1 < spans.length; s += 2) {
         long x = spans[s] + (spans[s + 1] - spans[s]) / 2;

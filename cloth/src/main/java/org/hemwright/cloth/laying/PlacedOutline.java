@@ -62,8 +62,14 @@ final class PlacedOutline {
 
   /** Whether a point lies inside or on the outline; exact. */
   boolean contains(long px, long py) {
+    if (isFarFrom(px, py, 0)) {
+      return false;
+    }
     boolean inside = false;
     for (int i = 0, k = x.length - 1; i < x.length; k = i++) {
+      if ((y[i] < py && y[k] < py) || (y[i] > py && y[k] > py) || (x[i] < px && x[k] < px)) {
+        continue; // neither on the edge, nor has it a ray from the point to the right to cross
+      }
       int side = side(x[k], y[k], x[i], y[i], px, py);
       if (side == 0
           && px >= Math.min(x[i], x[k])
@@ -165,6 +171,14 @@ final class PlacedOutline {
       }
     }
     return false;
+  }
+
+  /** Whether a point lies outside of the box of this outline by more than a distance, in steps. */
+  boolean isFarFrom(long px, long py, double distance) {
+    return px < minX - distance
+        || px > maxX + distance
+        || py < minY - distance
+        || py > maxY + distance;
   }
 
   /** Whether a segment lies wholly beside the box of this outline, or touches it. */

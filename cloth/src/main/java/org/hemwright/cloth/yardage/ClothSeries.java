@@ -131,16 +131,39 @@ final class ClothSeries {
       LayingFollower follower) {
     PlanSearch search = new PlanSearch(work, 1, shapes);
     String key = KeptLayouts.key(plans, search);
-    PlanSearch.Laid found =
-        kept(
-            key,
-            plans,
-            rules,
-            store,
-            () -> search.lay(plans, Optional.empty(), follower).orElseThrow());
-    double longer = PlanSearch.roomToTidy(found.laying().length(), shrink, owned);
-    String tidyKey = KeptLayouts.tidyKey(plans, KeptLayouts.layouts(found), longer);
-    return kept(tidyKey, plans, rules, store, () -> search.tidied(found, longer));
+    // What is cut by is the tidied laying: where both are kept, only that is held to the rules.
+    return read(key, plans, store)
+        .flatMap(found -> read(tidyKey(plans, found), plans, store))
+        .filter(tidy -> rules.objections(tidy.laying()).isEmpty())
+        .orElseGet(
+            () -> {
+              PlanSearch.Laid found =
+                  kept(
+                      key,
+                      plans,
+                      rules,
+                      store,
+                      () -> search.lay(plans, Optional.empty(), follower).orElseThrow());
+              return kept(
+                  tidyKey(plans, found),
+                  plans,
+                  rules,
+                  store,
+                  () -> search.tidied(found, roomToTidy(found)));
+            });
+  }
+
+  private String tidyKey(List<ClothPlan> plans, PlanSearch.Laid found) {
+    return KeptLayouts.tidyKey(plans, KeptLayouts.layouts(found), roomToTidy(found));
+  }
+
+  private double roomToTidy(PlanSearch.Laid found) {
+    return PlanSearch.roomToTidy(found.laying().length(), shrink, owned);
+  }
+
+  private static Optional<PlanSearch.Laid> read(
+      String key, List<ClothPlan> plans, LayingStore store) {
+    return store.get(key).flatMap(line -> KeptLayouts.read(key, plans, line));
   }
 
   private static PlanSearch.Laid kept(
@@ -149,9 +172,7 @@ final class ClothSeries {
       LayingRules rules,
       LayingStore store,
       Supplier<PlanSearch.Laid> otherwise) {
-    return store
-        .get(key)
-        .flatMap(line -> KeptLayouts.read(key, plans, line))
+    return read(key, plans, store)
         .filter(kept -> rules.objections(kept.laying()).isEmpty())
         .orElseGet(
             () -> {

@@ -53,8 +53,7 @@ public record LeftOver(double along, double across, Map<String, List<String>> fi
     Optional<SizedPattern> sized = run.size(row.size().name());
     for (Fabric other : run.pattern().fabrics()) {
       if (sized.isPresent() && standsIn(run.pattern().fabrics(), row.fabric(), other)) {
-        List<String> own =
-            fitting(pieces(sized.get(), row, other), row.nap(), new Remnant(need.laying(), length));
+        List<String> own = fitting(pieces(sized.get(), row, other), row.nap(), remnant.copy());
         if (!own.isEmpty()) {
           fits.put(other.name(), own);
         }

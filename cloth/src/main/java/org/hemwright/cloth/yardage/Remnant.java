@@ -21,11 +21,11 @@ final class Remnant {
   private final double low;
   private final double gap;
 
-  /** By row, then column: whether something is cut from a cell. */
-  private final boolean[][] taken;
+  /** By row, then column: from how many cells on, itself the first, nothing is cut. */
+  private final int[][] left;
 
-  /** The same: whether a cell is nearer to what is cut than the gap. */
-  private final boolean[][] near;
+  /** The same of cells that are as far from what is cut as the gap. */
+  private final int[][] free;
 
   /**
    * What a laying leaves.
@@ -38,11 +38,43 @@ final class Remnant {
     columns = (int) Math.floor(length / CELL);
     rows = (int) Math.floor(flat.sheet().settings().usable(flat.sheet().width()) / CELL);
     gap = flat.sheet().settings().gap();
-    taken = new boolean[rows][columns];
-    near = new boolean[rows][columns];
+    left = whole();
+    free = whole();
     for (LaidPiece laid : flat.pieces()) {
       take(laid.covered(), 0, 0);
     }
+  }
+
+  private Remnant(Remnant other) {
+    columns = other.columns;
+    rows = other.rows;
+    low = other.low;
+    gap = other.gap;
+    left = copy(other.left);
+    free = copy(other.free);
+  }
+
+  private int[][] whole() {
+    int[][] cells = new int[rows][columns];
+    for (int[] row : cells) {
+      for (int column = 0; column < columns; column++) {
+        row[column] = columns - column;
+      }
+    }
+    return cells;
+  }
+
+  private static int[][] copy(int[][] cells) {
+    int[][] copy = cells.clone();
+    for (int row = 0; row < copy.length; row++) {
+      copy[row] = cells[row].clone();
+    }
+    return copy;
+  }
+
+  /** The same, of which something else may be taken. */
+  Remnant copy() {
+    return new Remnant(this);
   }
 
   /**
@@ -63,7 +95,7 @@ final class Remnant {
     int[] deep = new int[columns];
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
-        deep[column] = taken[row][column] ? 0 : deep[column] + 1;
+        deep[column] = left[row][column] == 0 ? 0 : deep[column] + 1;
       }
       Rectangle here = largestUnder(deep);
       largest = here.area() > largest.area() ? here : largest;
@@ -116,10 +148,9 @@ final class Remnant {
 
   private boolean isFree(int[][] runs, int column, int row) {
     for (int r = 0; r < runs.length; r++) {
-      for (int c = runs[r][0]; c <= runs[r][1]; c++) {
-        if (near[row + r][column + c]) {
-          return false;
-        }
+      int wide = runs[r][1] - runs[r][0] + 1;
+      if (wide > 0 && free[row + r][column + runs[r][0]] < wide) {
+        return false;
       }
     }
     return true;
@@ -127,20 +158,31 @@ final class Remnant {
 
   private void take(Silhouette shape, double x, double y) {
     Silhouette moved = shape.moved(x, y - low);
-    cover(moved, taken);
-    cover(moved.grown(gap), near);
+    cover(moved, left);
+    cover(moved.grown(gap), free);
   }
 
-  private void cover(Silhouette moved, boolean[][] cells) {
+  private void cover(Silhouette moved, int[][] cells) {
     int first = Math.max(0, (int) Math.floor(moved.low() / CELL));
     int last = Math.min(rows - 1, (int) Math.ceil(moved.high() / CELL) - 1);
     for (int row = first; row <= last; row++) {
       double[] reach = reach(moved, row * CELL, (row + 1) * CELL);
       int from = Math.max(0, (int) Math.floor(reach[0] / CELL));
       int to = Math.min(columns - 1, (int) Math.ceil(reach[1] / CELL) - 1);
-      for (int column = from; column <= to; column++) {
-        cells[row][column] = true;
-      }
+      take(cells[row], from, to);
+    }
+  }
+
+  /** Takes cells of a row, from one to another. */
+  private static void take(int[] row, int from, int to) {
+    if (from > to) {
+      return;
+    }
+    for (int column = from; column <= to; column++) {
+      row[column] = 0;
+    }
+    for (int column = from - 1; column >= 0 && row[column] > 0; column--) {
+      row[column] = from - column;
     }
   }
 

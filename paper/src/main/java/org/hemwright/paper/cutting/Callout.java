@@ -1,7 +1,6 @@
 package org.hemwright.paper.cutting;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hemwright.geometry.Box;
@@ -29,9 +28,6 @@ record Callout(Box box, StraightLine leader) {
   /** So little of a leader at least is seen outside of its piece (mm). */
   private static final double SEEN = 1;
 
-  /** A place and what speaks against it. */
-  private record Place(Callout callout, double cost) {}
-
   /**
    * The best place for a number: near, its line over no other piece; absent where there is none.
    *
@@ -41,19 +37,24 @@ record Callout(Box box, StraightLine leader) {
    */
   static Optional<Callout> of(double wide, double high, int piece, FigureRoom room) {
     PieceShape shape = room.pieces().get(piece);
-    List<Place> places = new ArrayList<>();
+    Optional<Callout> best = Optional.empty();
+    double least = Double.POSITIVE_INFINITY;
     for (Point dot : dots(shape)) {
       for (Point middle : middles(dot, high, room.frame())) {
         Box box = PieceMarks.about(middle, wide, high);
-        if (room.isClear(box)) {
-          Callout callout = new Callout(box, leader(dot, box));
-          if (callout.leader.length() > SEEN && !isHidden(callout.leader, shape)) {
-            places.add(new Place(callout, cost(callout.leader, piece, room)));
+        StraightLine leader = leader(dot, box);
+        double length = leader.length();
+        // A place costs its leader's length at least: most need no closer look.
+        if (length > SEEN && length < least && room.isClear(box) && !isHidden(leader, shape)) {
+          double cost = cost(leader, piece, room);
+          if (cost < least) {
+            least = cost;
+            best = Optional.of(new Callout(box, leader));
           }
         }
       }
     }
-    return places.stream().min(Comparator.comparingDouble(Place::cost)).map(Place::callout);
+    return best;
   }
 
   /** Whether too little of it shows outside of the piece. */
@@ -110,10 +111,14 @@ record Callout(Box box, StraightLine leader) {
 
   /** Where the middle of a number may stand: round a dot, and along the figure's two rims. */
   private static List<Point> middles(Point dot, double high, Box frame) {
+    List<Vector> ways = new ArrayList<>();
+    for (int way = 0; way < WAYS; way++) {
+      ways.add(Vector.atAngle(2 * Math.PI * way / WAYS));
+    }
     List<Point> middles = new ArrayList<>();
     for (double far = NEAREST; far <= FARTHEST; far += STEP) {
       for (int way = 0; way < WAYS; way++) {
-        middles.add(dot.plus(Vector.atAngle(2 * Math.PI * way / WAYS).times(far)));
+        middles.add(dot.plus(ways.get(way).times(far)));
       }
     }
     for (double aside = -FARTHEST; aside <= FARTHEST; aside += STEP) {

@@ -47,15 +47,35 @@ final class FigureRoom {
 
   /** Whether a box lies on no piece, on no line of the cloth and on nothing set. */
   boolean isClear(Box box) {
-    Box wide = box.grown(APART);
     return box.minX() >= frame.minX()
         && box.maxX() <= frame.maxX()
         && box.minY() >= frame.minY()
         && box.maxY() <= frame.maxY()
-        && marks.stream().noneMatch(wide::overlaps)
-        && borders.stream().noneMatch(line -> line.meets(wide))
-        && leaders.stream().noneMatch(line -> line.meets(wide))
-        && pieces.stream().noneMatch(piece -> piece.covers(wide));
+        && isFree(box.grown(APART));
+  }
+
+  /** Asked of thousands of boxes for one figure: loops, which need no warming up. */
+  private boolean isFree(Box wide) {
+    for (Box mark : marks) {
+      if (wide.overlaps(mark)) {
+        return false;
+      }
+    }
+    for (PieceShape piece : pieces) {
+      if (piece.covers(wide)) {
+        return false;
+      }
+    }
+    return !isMet(borders, wide) && !isMet(leaders, wide);
+  }
+
+  private static boolean isMet(List<StraightLine> lines, Box box) {
+    for (StraightLine line : lines) {
+      if (line.meets(box)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Over how many words, arrows and other leaders a line would run. */

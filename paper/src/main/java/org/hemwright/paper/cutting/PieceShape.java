@@ -42,7 +42,9 @@ record PieceShape(List<Point> round, Box bounds) {
       return false;
     }
     for (int i = 0, k = round.size() - 1; i < round.size(); k = i++) {
-      if (new StraightLine(round.get(k), round.get(i)).meets(box)) {
+      Point a = round.get(k);
+      Point b = round.get(i);
+      if (StraightLine.isNear(a, b, box) && new StraightLine(a, b).meets(box)) {
         return true;
       }
     }
@@ -61,11 +63,14 @@ record PieceShape(List<Point> round, Box bounds) {
 
   /** Whether a straight line runs over it. */
   boolean isCrossedBy(StraightLine line) {
-    if (!bounds.overlaps(Box.of(line.from(), line.to()))) {
+    Box box = Box.of(line.from(), line.to());
+    if (!bounds.overlaps(box)) {
       return false;
     }
     for (int i = 0, k = round.size() - 1; i < round.size(); k = i++) {
-      if (line.crosses(new StraightLine(round.get(k), round.get(i)))) {
+      Point a = round.get(k);
+      Point b = round.get(i);
+      if (StraightLine.isNear(a, b, box) && line.crosses(new StraightLine(a, b))) {
         return true;
       }
     }

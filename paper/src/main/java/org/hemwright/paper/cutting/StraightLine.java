@@ -7,6 +7,9 @@ import org.hemwright.geometry.Point;
 record StraightLine(Point from, Point to) {
   /** Whether any of it lies in a box. */
   boolean meets(Box box) {
+    if (!isNear(from, to, box)) {
+      return false;
+    }
     double enters = 0;
     double leaves = 1;
     double[] starts = {from.x(), from.y()};
@@ -26,6 +29,14 @@ record StraightLine(Point from, Point to) {
       leaves = Math.min(leaves, Math.max(one, other));
     }
     return enters <= leaves;
+  }
+
+  /** Whether the box round two points meets another; if not, no line between them does. */
+  static boolean isNear(Point one, Point other, Box box) {
+    return Math.max(one.x(), other.x()) >= box.minX()
+        && Math.min(one.x(), other.x()) <= box.maxX()
+        && Math.max(one.y(), other.y()) >= box.minY()
+        && Math.min(one.y(), other.y()) <= box.maxY();
   }
 
   /** Whether it crosses another such line. */
