@@ -46,12 +46,13 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
 
   /**
    * The same in the folds of a request only. What a fold needs is no other for that, though a
-   * laying of it was handed on from one that is not shown.
+   * laying of it was handed on from one that is not shown. Cloth that cannot be folded is shown
+   * single whatever was asked.
    */
   public YardageTable inFoldsOf(YardageRequest request) {
     Map<List<Object>, List<YardageRow>> cloths = new LinkedHashMap<>();
     for (YardageRow row : rows) {
-      if (request.folds().contains(row.fold())) {
+      if (request.folds().contains(row.fold()) || !row.fabric().liesFolded()) {
         cloths
             .computeIfAbsent(
                 List.of(row.view(), row.fabric(), row.nap(), row.width(), row.size()),
