@@ -94,17 +94,10 @@ public final class YardageBench {
           with(YardageRequest.everything().inSizes(List.of(size)), EnumSet.of(Fold.LENGTHWISE), 1);
       YardageRow first = needed(lay(run, usual));
       YardageRequest cell =
-          new YardageRequest(
-              usual.settings(),
-              usual.folds(),
-              List.of(first.view().name()),
-              List.of(first.fabric().name()),
-              List.of(first.width()),
-              usual.sizes(),
-              0,
-              0,
-              usual.work(),
-              usual.threads());
+          usual
+              .ofViews(List.of(first.view().name()))
+              .ofFabrics(List.of(first.fabric().name()))
+              .onWidths(List.of(first.width()));
       StringBuilder figures = new StringBuilder();
       for (long each : new long[] {1, times}) {
         double start = processor();
@@ -136,17 +129,7 @@ public final class YardageBench {
   }
 
   private static YardageRequest with(YardageRequest request, Set<Fold> folds, long times) {
-    return new YardageRequest(
-        request.settings(),
-        folds,
-        request.views(),
-        request.fabrics(),
-        request.widths(),
-        request.sizes(),
-        request.shrinkAlong(),
-        request.shrinkAcross(),
-        request.work() * times,
-        request.threads());
+    return request.inFolds(folds).working(request.work() * times);
   }
 
   private static Map<List<Object>, Double> lengths(YardageTable table, List<String> sizes) {

@@ -29,10 +29,7 @@ class CuttingLayoutsTest {
   private static final YardageTable TABLE = table(EnumSet.allOf(Fold.class));
 
   private static YardageTable table(Set<Fold> folds) {
-    YardageRequest usual = YardageRequest.everything();
-    YardageRequest quick =
-        new YardageRequest(
-            usual.settings(), folds, List.of(), List.of(), List.of(), List.of(), 0, 0, 3_000, 2);
+    YardageRequest quick = YardageRequest.everything().inFolds(folds).working(3_000);
     return YardageTable.of(RUN, quick, LayingStore.NONE, YardageTable.Watcher.SILENT);
   }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,19 +60,13 @@ class DrawnLayingsTest {
   }
 
   private static List<YardageRow> rows(SizeRun run, String size, List<Double> widths) {
-    YardageRequest usual = YardageRequest.everything();
     YardageRequest quick =
-        new YardageRequest(
-            usual.settings(),
-            EnumSet.allOf(Fold.class),
-            List.of(),
-            List.of("main"),
-            widths,
-            List.of(size),
-            0,
-            0,
-            4_000,
-            1);
+        YardageRequest.everything()
+            .ofFabrics(List.of("main"))
+            .onWidths(widths)
+            .inSizes(List.of(size))
+            .working(4_000)
+            .onThreads(1);
     return YardageTable.of(run, quick, LayingStore.NONE, YardageTable.Watcher.SILENT)
         .rows()
         .stream()

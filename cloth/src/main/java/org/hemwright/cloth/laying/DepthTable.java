@@ -123,7 +123,9 @@ final class DepthTable {
   }
 
   /**
-   * The depth likewise, unweighted and in grid steps, and the way out.
+   * The depth likewise, unweighted and in grid steps, and the way out. The cell is found here
+   * again: one method for both takes a whole search 7 % longer, for the sake of those who ask no
+   * way.
    *
    * @param way where there is a depth, takes the direction of length 1 in which the moving form
    *     comes clear soonest

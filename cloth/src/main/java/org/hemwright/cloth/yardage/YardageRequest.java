@@ -53,32 +53,6 @@ public record YardageRequest(
     }
   }
 
-  /** The same, of cloth that is bought. */
-  public YardageRequest(
-      ClothSettings settings,
-      Set<Fold> folds,
-      List<String> views,
-      List<String> fabrics,
-      List<Double> widths,
-      List<String> sizes,
-      double shrinkAlong,
-      double shrinkAcross,
-      long work,
-      int threads) {
-    this(
-        settings,
-        folds,
-        views,
-        fabrics,
-        widths,
-        sizes,
-        shrinkAlong,
-        shrinkAcross,
-        OptionalDouble.empty(),
-        work,
-        threads);
-  }
-
   /** Every fabric in the widths it is sold in, every fold, every size. */
   public static YardageRequest everything() {
     return new YardageRequest(
@@ -90,87 +64,118 @@ public record YardageRequest(
         List.of(),
         0,
         0,
+        OptionalDouble.empty(),
         USUAL_WORK,
         CORES);
   }
 
   /** The same for some sizes only, by name; for all where none is named. */
   public YardageRequest inSizes(List<String> names) {
-    return new YardageRequest(
-        settings,
-        folds,
-        views,
-        fabrics,
-        widths,
-        names,
-        shrinkAlong,
-        shrinkAcross,
-        owned,
-        work,
-        threads);
+    Change change = new Change(this);
+    change.sizes = names;
+    return change.made();
   }
 
   /** The same on these widths (mm) in place of those that a fabric is sold in. */
   public YardageRequest onWidths(List<Double> others) {
-    return new YardageRequest(
-        settings,
-        folds,
-        views,
-        fabrics,
-        others,
-        sizes,
-        shrinkAlong,
-        shrinkAcross,
-        owned,
-        work,
-        threads);
+    Change change = new Change(this);
+    change.widths = others;
+    return change.made();
   }
 
   /** The same, with a length of cloth that is there already (mm, before it shrinks). */
   public YardageRequest from(OptionalDouble length) {
-    return new YardageRequest(
-        settings,
-        folds,
-        views,
-        fabrics,
-        widths,
-        sizes,
-        shrinkAlong,
-        shrinkAcross,
-        length,
-        work,
-        threads);
+    Change change = new Change(this);
+    change.owned = length;
+    return change.made();
+  }
+
+  /** The same in these folds, at least one. */
+  public YardageRequest inFolds(Set<Fold> some) {
+    Change change = new Change(this);
+    change.folds = some;
+    return change.made();
   }
 
   /** The same in every fold. */
   public YardageRequest inEveryFold() {
-    return new YardageRequest(
-        settings,
-        EnumSet.allOf(Fold.class),
-        views,
-        fabrics,
-        widths,
-        sizes,
-        shrinkAlong,
-        shrinkAcross,
-        owned,
-        work,
-        threads);
+    return inFolds(EnumSet.allOf(Fold.class));
   }
 
   /** The same for some views only, by name; for all where none is named. */
   public YardageRequest ofViews(List<String> names) {
-    return new YardageRequest(
-        settings,
-        folds,
-        names,
-        fabrics,
-        widths,
-        sizes,
-        shrinkAlong,
-        shrinkAcross,
-        owned,
-        work,
-        threads);
+    Change change = new Change(this);
+    change.views = names;
+    return change.made();
+  }
+
+  /** The same of some fabrics only, by name; of all where none is named. */
+  public YardageRequest ofFabrics(List<String> names) {
+    Change change = new Change(this);
+    change.fabrics = names;
+    return change.made();
+  }
+
+  /** The same of cloth that shrinks along by a share from 0, below 1. */
+  public YardageRequest shrinking(double along) {
+    Change change = new Change(this);
+    change.shrinkAlong = along;
+    return change.made();
+  }
+
+  /** The same with so many places looked at for one laying. */
+  public YardageRequest working(long places) {
+    Change change = new Change(this);
+    change.work = places;
+    return change.made();
+  }
+
+  /** The same, so many layings searched at once. */
+  public YardageRequest onThreads(int count) {
+    Change change = new Change(this);
+    change.threads = count;
+    return change.made();
+  }
+
+  /** A request of which one thing becomes another. */
+  private static final class Change {
+    private final YardageRequest from;
+    private Set<Fold> folds;
+    private List<String> views;
+    private List<String> fabrics;
+    private List<Double> widths;
+    private List<String> sizes;
+    private double shrinkAlong;
+    private OptionalDouble owned;
+    private long work;
+    private int threads;
+
+    Change(YardageRequest from) {
+      this.from = from;
+      folds = from.folds;
+      views = from.views;
+      fabrics = from.fabrics;
+      widths = from.widths;
+      sizes = from.sizes;
+      shrinkAlong = from.shrinkAlong;
+      owned = from.owned;
+      work = from.work;
+      threads = from.threads;
+    }
+
+    YardageRequest made() {
+      return new YardageRequest(
+          from.settings,
+          folds,
+          views,
+          fabrics,
+          widths,
+          sizes,
+          shrinkAlong,
+          from.shrinkAcross,
+          owned,
+          work,
+          threads);
+    }
   }
 }

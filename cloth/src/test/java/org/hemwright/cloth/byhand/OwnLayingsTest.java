@@ -3,7 +3,6 @@ package org.hemwright.cloth.byhand;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,22 +27,15 @@ import org.junit.jupiter.api.Test;
 /** Layings by hand, held against the rules that every laying is held against. */
 class OwnLayingsTest {
   private static final SizeRun RUN = SmallRun.of(Fabric.Nap.EITHER_WAY, 1400.0);
-  private static final YardageTable TABLE = table(RUN);
+  private static final YardageTable TABLE = table(RUN, 3_000);
 
-  private static YardageTable table(SizeRun run) {
+  /** One size in every fold. */
+  private static YardageTable table(SizeRun run, long work) {
     return YardageTable.of(
         run,
-        new YardageRequest(
-            ClothSettings.HANDBOOK,
-            EnumSet.allOf(Fold.class),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(run.sizes().get(2).size().name()),
-            0,
-            0,
-            3_000,
-            2),
+        YardageRequest.everything()
+            .inSizes(List.of(run.sizes().get(2).size().name()))
+            .working(work),
         LayingStore.NONE,
         YardageTable.Watcher.SILENT);
   }
@@ -83,7 +75,7 @@ class OwnLayingsTest {
   void onStripesAPieceMovesByWholeRepeats() {
     Fabric.Repeat checks =
         new Fabric.Repeat(OptionalDouble.of(60), OptionalDouble.of(50), List.of("cap", "hem"));
-    YardageTable table = table(SmallRun.striped(checks, 1400.0));
+    YardageTable table = table(SmallRun.striped(checks, 1400.0), 3_000);
     SplittableRandom random = new SplittableRandom(11);
     int elsewhere = 0;
     for (YardageRow row : table.rows().stream().filter(YardageRow::fits).toList()) {
@@ -196,7 +188,7 @@ class OwnLayingsTest {
 
   @Test
   void whereHersTakesMoreOfAWiderClothThanANarrowerNeedsThatIsTold() {
-    YardageTable table = table(SmallRun.of(Fabric.Nap.ONE_WAY, 1120.0, 1400.0));
+    YardageTable table = table(SmallRun.of(Fabric.Nap.ONE_WAY, 1120.0, 1400.0), 3_000);
     YardageRow wide =
         table.rows().stream()
             .filter(row -> row.best() && row.width() == 1400)
@@ -234,22 +226,7 @@ class OwnLayingsTest {
   }
 
   private static YardageTable quickly(Double... widths) {
-    SizeRun run = SmallRun.of(Fabric.Nap.EITHER_WAY, widths);
-    return YardageTable.of(
-        run,
-        new YardageRequest(
-            ClothSettings.HANDBOOK,
-            EnumSet.allOf(Fold.class),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(run.sizes().get(2).size().name()),
-            0,
-            0,
-            300,
-            2),
-        LayingStore.NONE,
-        YardageTable.Watcher.SILENT);
+    return table(SmallRun.of(Fabric.Nap.EITHER_WAY, widths), 300);
   }
 
   /** What is found by a longer search is kept as hers, and no wider cloth then needs more. */

@@ -3,7 +3,6 @@ package org.hemwright.cloth.yardage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,8 +12,6 @@ import java.util.function.UnaryOperator;
 import org.assertj.core.data.Offset;
 import org.hemwright.cloth.SmallRun;
 import org.hemwright.cloth.rule.ClothPiece;
-import org.hemwright.cloth.rule.ClothSettings;
-import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.LayingRules;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.fabric.Fabric;
@@ -25,17 +22,7 @@ class YardageTableTest {
   private static final SizeRun RUN = SmallRun.of(Fabric.Nap.EITHER_WAY, 1120.0, 1400.0, 1500.0);
 
   private static YardageRequest request(int threads, Double... widths) {
-    return new YardageRequest(
-        ClothSettings.HANDBOOK,
-        EnumSet.allOf(Fold.class),
-        List.of(),
-        List.of(),
-        List.of(widths),
-        List.of(),
-        0,
-        0,
-        5_000,
-        threads);
+    return YardageRequest.everything().onWidths(List.of(widths)).working(5_000).onThreads(threads);
   }
 
   private static YardageTable table(YardageRequest request) {
@@ -146,18 +133,7 @@ class YardageTableTest {
   @Test
   void someSizesAloneComeOutAsAmongAll() {
     YardageRequest all = request(2);
-    YardageRequest some =
-        new YardageRequest(
-            all.settings(),
-            all.folds(),
-            all.views(),
-            all.fabrics(),
-            all.widths(),
-            List.of("12", "18"),
-            0,
-            0,
-            all.work(),
-            2);
+    YardageRequest some = all.inSizes(List.of("12", "18"));
     List<String> alone = told(table(some));
     assertThat(alone).isNotEmpty();
     assertThat(told(table(all))).containsAll(alone);
@@ -165,19 +141,7 @@ class YardageTableTest {
 
   @Test
   void clothThatShrinksIsBoughtLonger() {
-    YardageRequest all = request(2);
-    YardageRequest shrinking =
-        new YardageRequest(
-            all.settings(),
-            all.folds(),
-            all.views(),
-            all.fabrics(),
-            all.widths(),
-            List.of("8"),
-            0.05,
-            0,
-            all.work(),
-            2);
+    YardageRequest shrinking = request(2).inSizes(List.of("8")).shrinking(0.05);
     for (YardageRow row : table(shrinking).rows()) {
       row.need()
           .ifPresent(
