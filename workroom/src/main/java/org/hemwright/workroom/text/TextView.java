@@ -25,9 +25,12 @@ public final class TextView implements View {
   /** An edit of more pieces than this is sent as several. */
   private static final int MOST_SPLICES = 10_000;
 
+  /** The window's own number of the edit that is being made; 0 while something else changes texts. */
+  private int edit;
+
   @Override
   public Map<String, Answering> answers() {
-    return Map.of("edit", TextView::edit, "text", TextView::whole, "forms", TextView::forms);
+    return Map.of("edit", this::edit, "text", TextView::whole, "forms", TextView::forms);
   }
 
   @Override
@@ -39,7 +42,7 @@ public final class TextView implements View {
   @Override
   public void revised(Room room, Revision revision) {
     ObjectNode head = Frame.tell("splices").put("revision", revision.number());
-    head.put("by", room.asking().map(Window::number).orElse(0));
+    head.put("by", room.asking().map(Window::number).orElse(0)).put("edit", edit);
     ArrayNode splices = head.putArray("splices");
     for (Splice splice : revision.splices()) {
       splices
@@ -92,11 +95,12 @@ public final class TextView implements View {
   }
 
   /**
-   * {@code {"ask": "edit", "file", "base", "joined", "name", "splices": [{"at", "length",
+   * {@code {"ask": "edit", "file", "base", "edit", "joined", "name", "splices": [{"at", "length",
    * "text"}]}}: the splices are those of the window's text at revision {@code base}, all at once
-   * and in order, none over another; what came meanwhile is stepped over.
+   * and in order, none over another; what came meanwhile is stepped over. What is told of the
+   * change bears the window's own number of it, {@code edit}.
    */
-  private static Frame edit(Room room, Window window, Question question) throws Question.Unclear {
+  private Frame edit(Room room, Window window, Question question) throws Question.Unclear {
     String file = question.text("file");
     int base = question.whole("base");
     JsonNode asked = question.body().path("splices");
@@ -136,13 +140,18 @@ public final class TextView implements View {
           new Splice(file, range.at() + shift, text.substring(range.at(), end), range.text()));
       shift += range.text().length() - range.length();
     }
-    Optional<Revision> made =
-        room.change(
-            splices,
-            question.body().path("joined").asBoolean(),
-            question.body().path("name").asText(""));
-    return new Frame(
-        Frame.answer().put("revision", made.map(Revision::number).orElse(room.revision())));
+    edit = question.body().path("edit").asInt();
+    try {
+      Optional<Revision> made =
+          room.change(
+              splices,
+              question.body().path("joined").asBoolean(),
+              question.body().path("name").asText(""));
+      return new Frame(
+          Frame.answer().put("revision", made.map(Revision::number).orElse(room.revision())));
+    } finally {
+      edit = 0;
+    }
   }
 
   /** A stretch of the text that gives way to another text. */
