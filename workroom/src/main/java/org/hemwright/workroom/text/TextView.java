@@ -25,7 +25,9 @@ public final class TextView implements View {
   /** An edit of more pieces than this is sent as several. */
   private static final int MOST_SPLICES = 10_000;
 
-  /** The window's own number of the edit that is being made; 0 while something else changes texts. */
+  /**
+   * The window's own number of the edit that is being made; 0 while something else changes texts.
+   */
   private int edit;
 
   @Override
