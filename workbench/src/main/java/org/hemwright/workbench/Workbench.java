@@ -3,6 +3,7 @@ package org.hemwright.workbench;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -62,6 +63,7 @@ import org.hemwright.pattern.finding.Argument;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.FindingOrder;
 import org.hemwright.pattern.finding.Messages;
+import org.hemwright.pattern.finding.Origin;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.pattern.finding.Wording;
 import org.hemwright.pattern.notion.NotionSettings;
@@ -241,8 +243,8 @@ public final class Workbench {
 
   /**
    * Asks every check of the pattern and, where pieces may be cut apart for narrow cloth, of each
-   * way in which they are; and last, where the document accepts findings, whether it does so in
-   * vain.
+   * way in which they are; what was told of the whole is not told of its parts again. And last,
+   * where the document accepts findings, asks whether it does so in vain.
    */
   public static List<CheckAnswer> check(SizeRun run) {
     FindingOrder order = new FindingOrder(sizeNames(run));
@@ -251,12 +253,15 @@ public final class Workbench {
     for (Check check : CHECKS) {
       ask(check, run, accepted, asked);
     }
+    Set<Cause> told = causes(asked);
     for (SplitChoice choice : SplitChoice.declared(run)) {
       SizeRun parts = SplitRun.of(run, List.of(choice));
       Acceptances judged = Acceptances.of(parts);
       for (Check check : CHECKS) {
         if (check.asksOfParts()) {
-          ask(check, parts, judged, asked);
+          judged.judged(check.id(), check.check(parts)).stream()
+              .filter(finding -> !told.contains(Cause.of(finding)))
+              .forEach(asked.get(check.id())::add);
         }
       }
     }
@@ -271,6 +276,25 @@ public final class Workbench {
       answers.add(new CheckAnswer(Acceptances.ID, order.of(accepted.idle(found))));
     }
     return List.copyOf(answers);
+  }
+
+  /** What is wrong, at which line, in which sizes: whatever pieces stand for it. */
+  private record Cause(String code, Optional<Origin> origin, List<String> sizes) {
+    static Cause of(Finding finding) {
+      return new Cause(finding.code(), finding.origin(), finding.sizes());
+    }
+  }
+
+  private static Set<Cause> causes(Map<String, Set<Finding>> asked) {
+    Set<Cause> causes = new HashSet<>();
+    for (Set<Finding> findings : asked.values()) {
+      for (Finding finding : findings) {
+        if (finding.origin().isPresent()) {
+          causes.add(Cause.of(finding));
+        }
+      }
+    }
+    return causes;
   }
 
   private static void ask(

@@ -26,10 +26,13 @@ import org.hemwright.paper.cutting.LayingSheets;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.make.Act;
+import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.measure.Measurements;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.split.SplitChoice;
+import org.hemwright.pattern.split.SplitRun;
 
 /** Cloth by size, width and view; elastics; the stretch gauge; how the pieces are laid. */
 public final class ClothParts {
@@ -203,9 +206,21 @@ public final class ClothParts {
               Slots.of("piece", telling.piece(choice.piece()))
                   .and("places", telling.words().listed(said));
           String key = onFold(telling, choice) ? "cloth.apart.fold" : "cloth.apart";
-          blocks.add(new Block.Paragraph(Block.Tone.PLAIN, telling.say(key, slots)));
+          List<Inline> text = new ArrayList<>(telling.say(key, slots));
+          if (isFinished(telling, choice)) {
+            text.addAll(telling.say("cloth.apart.finish"));
+          }
+          blocks.add(new Block.Paragraph(Block.Tone.PLAIN, text));
         });
     return blocks;
+  }
+
+  /** Whether the edges of the seam that joins the parts are finished. */
+  private static boolean isFinished(Telling telling, SplitChoice choice) {
+    return SplitRun.of(telling.run(), List.of(choice)).pattern().making().steps().stream()
+        .filter(step -> step.act() instanceof Act.Finish)
+        .flatMap(step -> step.work(Work.OfSeam.class).stream())
+        .anyMatch(seam -> seam.seam().equals(choice.split()));
   }
 
   private static List<Inline> place(Telling telling, Place place, Set<Size> sizes) {

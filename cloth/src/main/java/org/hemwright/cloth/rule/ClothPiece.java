@@ -3,8 +3,10 @@ package org.hemwright.cloth.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hemwright.cloth.laying.Spot;
 import org.hemwright.geometry.Motion;
 import org.hemwright.geometry.Outline;
+import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
 import org.hemwright.geometry.Vector;
@@ -145,6 +147,53 @@ public record ClothPiece(
         evenSided && bars.isCentred(),
         evenTurned,
         Optional.of(bars));
+  }
+
+  /**
+   * Where a pattern drawn as a half is turned over, in the piece's own frame: the two ends of the
+   * line through its fold edge, from one side of the whole shape to the other; absent where it is
+   * drawn whole.
+   */
+  public Optional<List<Point>> foldLine() {
+    return piece.foldEdge().map(Edge::path).map(this::acrossShape);
+  }
+
+  private List<Point> acrossShape(Path edge) {
+    Point start = frame.apply(edge.start());
+    Vector way = frame.apply(edge.end()).minus(start).unit();
+    double first = 0;
+    double last = 0;
+    List<Spot> corners = shape.corners();
+    for (int i = 0; i < corners.size(); i++) {
+      Vector one = from(start, corners.get(i));
+      Vector other = from(start, corners.get((i + 1) % corners.size()));
+      double side = way.cross(one);
+      double next = way.cross(other);
+      if (side * next <= 0 && side != next) {
+        double share = side / (side - next);
+        double along = (1 - share) * way.dot(one) + share * way.dot(other);
+        first = Math.min(first, along);
+        last = Math.max(last, along);
+      }
+    }
+    return List.of(start.plus(way.times(first)), start.plus(way.times(last)));
+  }
+
+  private static Vector from(Point start, Spot corner) {
+    return new Vector(corner.x() - start.x(), corner.y() - start.y());
+  }
+
+  /**
+   * Whether it may lie on a lengthwise fold of the cloth: not where its pattern is a half whose
+   * fold edge runs another way, since such a half cannot be laid there.
+   */
+  boolean liesOnFold() {
+    return evenSided && piece.foldEdge().map(Edge::path).map(this::runsAlong).orElse(true);
+  }
+
+  private boolean runsAlong(Path edge) {
+    Vector way = frame.apply(edge.end()).minus(frame.apply(edge.start()));
+    return Math.abs(way.dy()) < Math.abs(way.dx());
   }
 
   /** Whether it is cut with its printed side up on the right side of the cloth, never doubled. */

@@ -27,8 +27,9 @@ record LaidItems(List<ClothItem> folded, List<ClothItem> single) {
 
   /**
    * On cloth with a lengthwise fold: pieces that the designer cuts on the fold lie on it, pairs lie
-   * on both layers, an even-sided piece that is left over lies on the fold, anything else on one
-   * layer. Folded cloth has its wrong side up, so what is cut right side up lies on one layer too.
+   * on both layers, an even-sided piece that is left over lies on the fold if it can, anything else
+   * on one layer. Folded cloth has its wrong side up, so what is cut right side up lies on one
+   * layer too.
    */
   static LaidItems onLengthwiseFold(List<ClothPiece> pieces, Fabric.Nap nap) {
     List<ClothItem> folded = new ArrayList<>();
@@ -38,10 +39,10 @@ record LaidItems(List<ClothItem> folded, List<ClothItem> single) {
         addSingle(piece, nap, piece.asDrawn(), piece.asMirrored(), single);
         continue;
       }
-      int onFold = piece.evenSided() && piece.onFold() ? piece.count() : 0;
+      int onFold = piece.liesOnFold() && piece.onFold() ? piece.count() : 0;
       int pairs = onFold > 0 ? 0 : piece.pairs(nap);
       int left = piece.count() - onFold - 2 * pairs;
-      if (piece.evenSided()) {
+      if (piece.liesOnFold()) {
         onFold += left;
         left = 0;
       }

@@ -97,7 +97,7 @@ public final class LayingRules {
         boolean onFold =
             laying.sheet().folds().stream()
                 .anyMatch(fold -> Math.abs(fold - y) <= Tolerance.DRAWN_LENGTH);
-        if (!onFold || !laid.piece().evenSided()) {
+        if (!onFold || !laid.piece().liesOnFold()) {
           objections.add(laid.item().id() + " does not lie on a fold");
         }
       } else if (doubled) {

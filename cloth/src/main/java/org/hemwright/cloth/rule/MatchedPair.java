@@ -170,8 +170,8 @@ public record MatchedPair(String notch, End one, End other) {
 
   /**
    * The pairs that hold where a piece is cut in parts: each end also on the part that has its
-   * notch, and the parts one with another and with the whole, so that the cloth goes on over their
-   * seams as if it had not been cut.
+   * notch, and the parts one with another and, where the whole is matched at all, with the whole,
+   * so that the cloth goes on over their seams as if it had not been cut.
    */
   public static List<MatchedPair> withParts(List<MatchedPair> pairs, List<PieceParts> splits) {
     List<MatchedPair> all = new ArrayList<>(pairs);
@@ -186,8 +186,16 @@ public record MatchedPair(String notch, End one, End other) {
         }
       }
       addJoins(split, all);
+      String whole = split.whole().name();
+      if (pairs.stream().anyMatch(pair -> pair.isOn(whole))) {
+        addWhole(split, all);
+      }
     }
     return all;
+  }
+
+  private boolean isOn(String piece) {
+    return one.piece.equals(piece) || other.piece.equals(piece);
   }
 
   /** An end on the parts that have its notch in the same place. */
@@ -263,6 +271,9 @@ public record MatchedPair(String notch, End one, End other) {
                             onOtherHalf(second, at, mirror))));
       }
     }
+  }
+
+  private static void addWhole(PieceParts split, List<MatchedPair> into) {
     for (Piece part : split.parts()) {
       Point at = part.edges().get(0).path().start();
       into.add(

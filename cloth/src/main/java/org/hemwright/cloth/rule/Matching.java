@@ -193,7 +193,7 @@ public final class Matching {
   /** Before the notches where bars are even, as their folds must; else as far as these leave it. */
   private void centreOnFolds(Phases across) {
     for (int i = 0; i < pieces.size(); i++) {
-      if (pieces.get(i).onFold() && pieces.get(i).evenSided()) {
+      if (pieces.get(i).onFold() && pieces.get(i).liesOnFold()) {
         across.begin(i, 0);
       }
     }

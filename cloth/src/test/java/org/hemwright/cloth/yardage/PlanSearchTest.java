@@ -11,12 +11,14 @@ import org.assertj.core.data.Offset;
 import org.hemwright.cloth.CutPiece;
 import org.hemwright.cloth.laying.Laying;
 import org.hemwright.cloth.laying.NoFitStore;
+import org.hemwright.cloth.rule.ClothItem;
 import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothPlan;
 import org.hemwright.cloth.rule.ClothSettings;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.LayingRules;
+import org.hemwright.geometry.Point;
 import org.hemwright.pattern.fabric.Fabric;
 import org.junit.jupiter.api.Test;
 
@@ -99,6 +101,29 @@ class PlanSearchTest {
     assertThat(front.evenSided()).isTrue();
     assertThat(length(Fold.LENGTHWISE, 1300, ONE_WAY, front, back)).isCloseTo(1400, EXACT);
     assertThat(length(Fold.DOUBLE, 1300, ONE_WAY, front, back)).isCloseTo(700, EXACT);
+  }
+
+  @Test
+  void aHalfWhoseFoldRunsAcrossTheGrainIsNeverLaidOnALengthwiseFold() {
+    // half a waistband, its grain along it: laid on the fold it would be cut half as deep
+    ClothPiece band = CutPiece.rectangle("band", 400, 80).onFold().grainTo(1, 0).onCloth();
+    assertThat(band.shape().right()).isCloseTo(800, EXACT);
+    assertThat(ClothPlan.of(List.of(band), Fold.LENGTHWISE, 1500, ClothSettings.HANDBOOK, ONE_WAY))
+        .isEmpty();
+    ClothPiece pair = CutPiece.rectangle("pair", 300, 800).pairs(2).onCloth();
+    ClothLaying laying = lay(Fold.PARTIAL, 1500, ONE_WAY, band, pair).orElseThrow();
+    assertThat(laying.pieces())
+        .filteredOn(laid -> laid.piece().id().equals("band"))
+        .allMatch(laid -> laid.item().layers() == ClothItem.Layers.SINGLE);
+    // its pattern is turned over in the middle of its length
+    assertThat(band.foldLine().orElseThrow())
+        .extracting(Point::x)
+        .allSatisfy(x -> assertThat(x).isCloseTo(400, EXACT));
+    assertThat(band.foldLine().orElseThrow())
+        .extracting(Point::y)
+        .containsExactlyInAnyOrder(-40.0, 40.0);
+    ClothPiece front = CutPiece.rectangle("front", 300, 700).onFold().onCloth();
+    assertThat(front.foldLine().orElseThrow()).extracting(Point::x).contains(0.0, 700.0);
   }
 
   @Test

@@ -200,11 +200,14 @@ class StripedPartsTest {
   /** What is matched on the whole piece on wide cloth is so on narrow cloth, in parts. */
   @Test
   void partsAndWholeBeginOnTheSamePlaceOfTheRepeat() {
-    Piece wide = split(CutPiece.rectangle("wide", 1130, 400), line(613, 0, 613, 400));
+    Piece wide =
+        split(CutPiece.rectangle("wide", 1130, 400).notch("side", 0, 289), line(613, 0, 613, 400));
+    MatchedPair.End side = new MatchedPair.End("wide", false, new Point(0, 111));
+    List<MatchedPair> pairs = List.of(new MatchedPair("side", side, side));
     Cuttable cuttable = Cuttable.of(wide, 0, "", 0).orElseThrow();
     Matching matching =
         new Matching(
-            cuttable.all(), checks(false), MatchedPair.withParts(List.of(), cuttable.splits()));
+            cuttable.all(), checks(false), MatchedPair.withParts(pairs, cuttable.splits()));
     ClothLaying whole = lay(Fold.SINGLE, 1500, List.of(matching.matched(cuttable.whole())));
     List<ClothPiece> parts = cuttable.matched(matching).waysOut().get(0).pieces();
     ClothLaying narrow = lay(Fold.SINGLE, 900, parts);
@@ -213,5 +216,19 @@ class StripedPartsTest {
     double onPart = cut(narrow, "wide_1", false, seam).y() - 450;
     double steps = (onPart - onWhole) / ACROSS;
     assertThat(steps).isCloseTo(Math.rint(steps), EXACT);
+  }
+
+  /** A waistband with nothing to match is not held to the checks for the way out that it has. */
+  @Test
+  void aWholeWithoutAMatchedNotchLiesWhereThereIsRoom() {
+    Piece wide = split(CutPiece.rectangle("wide", 1130, 80), line(613, 0, 613, 80));
+    Cuttable cuttable = Cuttable.of(wide, 0, "", 0).orElseThrow();
+    Matching matching =
+        new Matching(
+            cuttable.all(), checks(false), MatchedPair.withParts(List.of(), cuttable.splits()));
+    assertThat(matching.matched(cuttable.whole()).striped()).isEmpty();
+    assertThat(cuttable.matched(matching).waysOut().get(0).pieces())
+        .hasSize(2)
+        .allMatch(part -> part.striped().isPresent());
   }
 }

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.hemwright.geometry.Outline;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Finding;
+import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Step;
+import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.measure.LayerWalk;
 import org.hemwright.pattern.piece.AddedAllowance;
 import org.hemwright.pattern.piece.Copy;
@@ -272,6 +275,44 @@ class SplitPiecesTest {
         .containsExactly("sew_sides", "sew_halves", "fold_band", "sew_ring", "sew_waist_seam");
     assertThat(split.sizes().get(0).seams().get(0).name()).isEqualTo("halves");
     assertThat(split.sizes().get(0).elastics().get(0).piece()).isEqualTo("left_band");
+  }
+
+  private static List<Step> madeInParts(String steps) {
+    Sketch sketch = Sketch.of(BAND + SKIRT.replace("sew sides\n", steps));
+    assertThat(sketch.drafted().findings()).isEmpty();
+    SizeRun whole = sketch.drafted().run().orElseThrow();
+    return SplitRun.of(whole, List.of(new SplitChoice("panel", "centre_seam")))
+        .pattern()
+        .making()
+        .steps();
+  }
+
+  @Test
+  void interfacingIsFusedToPartsBeforeTheyAreJoined() {
+    assertThat(madeInParts("fuse panel\n  sew sides\n"))
+        .extracting(Step::id)
+        .startsWith("fuse_panel", "sew_centre_seam", "sew_sides");
+  }
+
+  @Test
+  void whereASeamOfThePieceIsFinishedSoIsThatOfItsParts() {
+    List<Step> steps = madeInParts("sew sides\n  finish sides together with overlock\n");
+    assertThat(steps)
+        .extracting(Step::id)
+        .startsWith("sew_centre_seam", "finish_centre_seam", "sew_sides", "finish_sides");
+    Step finish = steps.get(1);
+    assertThat(finish.act()).isEqualTo(new Act.Finish(false));
+    assertThat(finish.sewing()).isEqualTo(steps.get(3).sewing());
+    assertThat(finish.work()).containsExactly(new Work.OfSeam("centre_seam"));
+  }
+
+  @Test
+  void whatAStepInHerOwnWordsDealsWithIsDoneToTheParts() {
+    Step own = madeInParts("do \"Turn it up\", hemming panel.hem\n  sew sides\n").get(1);
+    assertThat(((Act.Own) own.act()).deals())
+        .containsExactly(
+            new Act.Dealing(
+                Act.Dealing.How.HEMMING, new Work.OfEdge("half_panel", Optional.empty(), "hem")));
   }
 
   @Test

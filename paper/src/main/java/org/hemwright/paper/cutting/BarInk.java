@@ -98,17 +98,19 @@ final class BarInk {
   }
 
   /**
-   * A small diamond at each matched notch, whose mate lies on the same place between the bars.
+   * A small diamond at each matched notch whose mate, on the same laying, lies on the same place
+   * between the bars.
    *
+   * @param ids of the pieces on the laying
    * @param down by how much the figure draws a piece lower than it lies on the table (mm of cloth)
    */
-  static List<Inked> notches(LaidPiece laid, double down, double scale) {
+  static List<Inked> notches(LaidPiece laid, Set<String> ids, double down, double scale) {
     List<Inked> notches = new ArrayList<>();
     boolean half = laid.item().layers() == ClothItem.Layers.ON_FOLD;
     List<Striped.Mate> mates = laid.piece().striped().map(Striped::mates).orElse(List.of());
     Set<Point> places = new LinkedHashSet<>();
     for (Striped.Mate mate : mates) {
-      if (!half || mate.at().y() >= 0) {
+      if (ids.contains(mate.meets().piece()) && (!half || mate.at().y() >= 0)) {
         places.add(laid.motion().apply(mate.at()));
       }
     }

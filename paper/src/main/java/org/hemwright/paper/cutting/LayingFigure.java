@@ -1,8 +1,10 @@
 package org.hemwright.paper.cutting;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hemwright.cloth.laying.Spot;
 import org.hemwright.cloth.rule.ClothItem;
 import org.hemwright.cloth.rule.ClothLaying;
@@ -286,8 +288,14 @@ final class LayingFigure {
                           Layer.COMMON,
                           subject(laid))));
       cutEdge(laid, outlines.get(i));
-      items.addAll(BarInk.notches(laid, down(laid), scale));
+      items.addAll(BarInk.notches(laid, ids(), down(laid), scale));
     }
+  }
+
+  private Set<String> ids() {
+    Set<String> ids = new HashSet<>();
+    laying.pieces().forEach(laid -> ids.add(laid.piece().id()));
+    return ids;
   }
 
   /** Where a half is turned over to be cut as a whole. */
@@ -295,20 +303,9 @@ final class LayingFigure {
     if (!isTurnedOver(laid)) {
       return Optional.empty();
     }
-    double left = Double.POSITIVE_INFINITY;
-    double right = Double.NEGATIVE_INFINITY;
-    for (Spot corner : laid.piece().half().corners()) {
-      if (Math.abs(corner.y()) < NEAR_FOLD) {
-        left = Math.min(left, corner.x());
-        right = Math.max(right, corner.x());
-      }
-    }
-    if (!(left < right)) {
-      return Optional.empty();
-    }
-    Point from = onPaper(laid, new Point(left, 0));
-    Point to = onPaper(laid, new Point(right, 0));
-    return from.isAt(to) ? Optional.empty() : Optional.of(new StraightLine(from, to));
+    return laid.piece()
+        .foldLine()
+        .map(ends -> new StraightLine(onPaper(laid, ends.get(0)), onPaper(laid, ends.get(1))));
   }
 
   private Point onPaper(LaidPiece laid, Point own) {
@@ -393,7 +390,8 @@ final class LayingFigure {
     List<Integer> small = new ArrayList<>();
     for (int i = 0; i < outlines.size(); i++) {
       LaidPiece laid = laying.pieces().get(i);
-      List<Box> kept = BarInk.notches(laid, down(laid), scale).stream().map(Inked::bounds).toList();
+      List<Box> kept =
+          BarInk.notches(laid, ids(), down(laid), scale).stream().map(Inked::bounds).toList();
       Optional<PieceMarks> marks =
           PieceMarks.of(number(laid), room.pieces().get(i), kept, axis(laid).stream().toList());
       marks.ifPresent(found -> mark(laid, found));

@@ -17,7 +17,8 @@ import org.hemwright.pattern.seam.EdgePlace;
 
 /**
  * How a garment is made when one piece is cut apart: the parts are joined before the piece is first
- * used, and from there on are what the piece was.
+ * used, and from there on are what the piece was. Interfacing is fused to each part while it lies
+ * alone. Where a seam of the piece is finished so that it does not fray, so is that of the parts.
  *
  * @param parts the piece in parts
  * @param seams the names of the seams that the piece is sewn in
@@ -26,13 +27,17 @@ import org.hemwright.pattern.seam.EdgePlace;
  */
 record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, List<View> views) {
   Making of(Making making) {
-    Optional<Step> first = making.steps().stream().filter(this::uses).findFirst();
+    Optional<Step> first =
+        making.steps().stream()
+            .filter(step -> !(step.act() instanceof Act.Fuse) && uses(step))
+            .findFirst();
     List<Making.Stage> stages = new ArrayList<>();
     for (Making.Stage stage : making.stages()) {
       List<Step> steps = new ArrayList<>();
       for (Step step : stage.steps()) {
         if (first.isPresent() && step.id().equals(first.get().id())) {
           steps.add(joining(step, making));
+          finishing(step, making).ifPresent(steps::add);
         }
         steps.add(onParts(step));
       }
@@ -42,7 +47,9 @@ record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, Li
   }
 
   private boolean uses(Step step) {
-    return step.work().stream().anyMatch(this::uses);
+    return step.work().stream().anyMatch(this::uses)
+        || (step.act() instanceof Act.Own own
+            && own.deals().stream().anyMatch(deal -> uses(deal.work())));
   }
 
   private boolean uses(Work work) {
@@ -75,6 +82,22 @@ record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, Li
                         Optional.empty(),
                         Optional.empty()))
             .orElse(Sewing.NONE);
+    return ofJoins(
+        "sew_", new Act.Sew(false), sewing, Optional.of(new PressDirection.Open()), before);
+  }
+
+  /** The edges of a seam that is pressed open are finished apart, as others of the piece are. */
+  private Optional<Step> finishing(Step before, Making making) {
+    return making.steps().stream()
+        .filter(step -> step.act() instanceof Act.Finish && uses(step))
+        .findFirst()
+        .map(
+            like ->
+                ofJoins("finish_", new Act.Finish(false), like.sewing(), Optional.empty(), before));
+  }
+
+  private Step ofJoins(
+      String word, Act act, Sewing sewing, Optional<PressDirection> press, Step before) {
     List<Work> work = new ArrayList<>();
     parts.joins().forEach(join -> work.add(new Work.OfSeam(join.seam())));
     Set<String> used = new LinkedHashSet<>();
@@ -84,11 +107,11 @@ record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, Li
       }
     }
     return new Step(
-        "sew_" + parts.split().name(),
-        new Act.Sew(false),
+        word + parts.split().name(),
+        act,
         work,
         sewing,
-        Optional.of(new PressDirection.Open()),
+        press,
         List.of(),
         Step.Words.NONE,
         used.isEmpty() ? before.views() : List.copyOf(used),
@@ -109,7 +132,7 @@ record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, Li
                         : way);
     return new Step(
         step.id(),
-        step.act(),
+        onParts(step.act()),
         work,
         step.sewing(),
         press,
@@ -118,6 +141,17 @@ record SplitMaking(PieceParts parts, Set<String> seams, Set<String> elastics, Li
         step.views(),
         step.sizes(),
         step.origin());
+  }
+
+  private Act onParts(Act act) {
+    if (!(act instanceof Act.Own own)) {
+      return act;
+    }
+    List<Act.Dealing> deals = new ArrayList<>();
+    for (Act.Dealing deal : own.deals()) {
+      onParts(deal.work()).forEach(work -> deals.add(new Act.Dealing(deal.how(), work)));
+    }
+    return new Act.Own(own.words(), deals);
   }
 
   /** To the side of the piece is to that of any of its parts, in the copies that come of it. */
