@@ -20,6 +20,7 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.again.Answer;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.page.YardagePage;
 import org.hemwright.workbench.report.YardageCsv;
@@ -49,6 +50,8 @@ import picocli.CommandLine.Option;
       "are written to the folder's out/cloth. Layings are kept, so that the next time is quick."
     })
 final class ClothCommand extends FolderCommand {
+  private static final String FOLDER = "cloth";
+
   @Mixin private ClothQuestions questions = new ClothQuestions();
 
   @Option(names = "--out", paramLabel = "DIR", description = "Where to put the files.")
@@ -59,6 +62,11 @@ final class ClothCommand extends FolderCommand {
       paramLabel = "KIND",
       description = "Pictures of the layouts: svg or png; svg when it is left out.")
   private Paper.PictureKind kind = Paper.PictureKind.SVG;
+
+  @Override
+  Optional<Makes> makes() {
+    return Optional.of(new Makes(out.orElseGet(() -> defaultOut().resolve(FOLDER)), out.isEmpty()));
+  }
 
   @Override
   int work(Job job) throws IOException {
@@ -118,8 +126,9 @@ final class ClothCommand extends FolderCommand {
    * Our own folder holds what was asked last and nothing else; in another only ours is replaced.
    */
   private Path write(Map<String, byte[]> files) throws IOException {
+    made(Answer.hashes(files));
     if (out.isEmpty()) {
-      return new OutFolder(defaultOut()).whole("cloth", files);
+      return new OutFolder(defaultOut()).whole(FOLDER, files);
     }
     OutFolder folder = new OutFolder(out.get());
     for (Map.Entry<String, byte[]> file : files.entrySet()) {

@@ -8,10 +8,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.again.Answer;
+import org.hemwright.workbench.again.Answers;
+import org.hemwright.workbench.again.Question;
 import org.hemwright.workbench.folder.DiskFolder;
 import org.hemwright.workbench.folder.PackedFolder;
 import org.hemwright.workbench.folder.PatternFolder;
@@ -56,9 +61,67 @@ abstract class FolderCommand implements Callable<Integer> {
   private boolean json;
 
   private Optional<PatternFolder> asked = Optional.empty();
+  private Optional<CopiedText> told = Optional.empty();
+  private Optional<CopiedText> said = Optional.empty();
+  private final SortedMap<String, String> made = new TreeMap<>();
 
   @Override
   public final Integer call() throws IOException {
+    return makes().isPresent() ? answeredOnce(makes().get()) : answered();
+  }
+
+  /**
+   * Answers as the last time where the same is asked of the same folder and all that was made still
+   * stands. What has not changed is not even read as a pattern, since to start, read, draft and
+   * draw takes seconds even where every laying is kept.
+   */
+  private int answeredOnce(Makes makes) throws IOException {
+    Answers kept = new Answers(keptFolder());
+    String command = spec.name();
+    Optional<Question> question = question();
+    Optional<Answer> before = question.flatMap(asks -> kept.to(asks, command));
+    if (before.isPresent() && before.get().stands(makes.folder(), makes.alone())) {
+      messages().print(before.get().told());
+      messages().flush();
+      answer(before.get().said());
+      return ExitCode.ALL_WELL;
+    }
+    told = Optional.of(new CopiedText(spec.commandLine().getErr()));
+    said = Optional.of(new CopiedText(spec.commandLine().getOut()));
+    int code = answered();
+    // A folder that was changed meanwhile may have been read before or after.
+    if (code == ExitCode.ALL_WELL && question.isPresent() && question.equals(question())) {
+      Answer answer = new Answer(told.get().copy(), said.get().copy(), made);
+      kept.keep(question.get(), command, answer);
+    }
+    return code;
+  }
+
+  private Optional<Question> question() {
+    return Question.of(folder, spec.root().commandLine().getParseResult().expandedArgs());
+  }
+
+  /**
+   * Where a command puts all that it makes.
+   *
+   * @param alone whether nothing else may stand there
+   */
+  record Makes(Path folder, boolean alone) {}
+
+  /**
+   * Where the command puts all that it makes, for one whose answer is kept for the next time;
+   * absent for one that answers soon enough or does more than make files there.
+   */
+  Optional<Makes> makes() {
+    return Optional.empty();
+  }
+
+  /** Says which files the command made in that folder, with their hashes. */
+  final void made(SortedMap<String, String> files) {
+    made.putAll(files);
+  }
+
+  private int answered() throws IOException {
     asked = source();
     if (asked.isEmpty()) {
       return ExitCode.INPUT_WRONG;
@@ -138,14 +201,16 @@ abstract class FolderCommand implements Callable<Integer> {
   }
 
   final PrintWriter messages() {
-    return spec.commandLine().getErr();
+    PrintWriter err = spec.commandLine().getErr();
+    return told.map(copied -> new PrintWriter(copied, true)).orElse(err);
   }
 
   /** Puts text on standard output. */
   final void answer(String text) {
     PrintWriter out = spec.commandLine().getOut();
-    out.print(text);
-    out.flush();
+    PrintWriter answers = said.map(PrintWriter::new).orElse(out);
+    answers.print(text);
+    answers.flush();
   }
 
   static int exitCode(List<CheckAnswer> answers) {

@@ -18,6 +18,7 @@ import org.hemwright.pattern.finding.Status;
 import org.hemwright.workbench.Publication;
 import org.hemwright.workbench.PublishOrder;
 import org.hemwright.workbench.Workbench;
+import org.hemwright.workbench.again.Answer;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.report.PrintReport;
 import picocli.CommandLine.Command;
@@ -59,6 +60,16 @@ final class PublishCommand extends FolderCommand {
       names = "--release",
       description = "Freeze this version in the folder’s releases, to be asked later.")
   private boolean release;
+
+  /**
+   * A release stands in the pattern's folder too, so that it is frozen each time it is asked for.
+   */
+  @Override
+  Optional<Makes> makes() {
+    return release
+        ? Optional.empty()
+        : Optional.of(new Makes(out.orElseGet(this::defaultOut), false));
+  }
 
   @Override
   int work(Job job) throws IOException {
@@ -131,6 +142,7 @@ final class PublishCommand extends FolderCommand {
               failing);
       return ExitCode.CHECK_FAILS;
     }
+    publication.manifest().map(OutFolder::published).map(Answer::hashes).ifPresent(this::made);
     if (!json()) {
       list(publication.folder().orElseThrow(), files);
       publication.zip().ifPresent(zip -> answer("  " + zip + "  all that makers download\n"));

@@ -12,7 +12,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.hemwright.workbench.again.Answers;
+import org.hemwright.workbench.out.KeptLayings;
+import org.hemwright.workbench.out.Sha256;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -369,5 +374,78 @@ class ClothCommandTest {
     byte[] before = Files.readAllBytes(kept);
     assertThat(text("--json")).isEqualTo(first);
     assertThat(Files.readAllBytes(kept)).isEqualTo(before);
+  }
+
+  private Path answer() {
+    return folder.resolve(".hemwright").resolve(Answers.file("cloth"));
+  }
+
+  private Path layings() {
+    return folder.resolve(".hemwright").resolve(KeptLayings.FILE);
+  }
+
+  private String told(String... arguments) {
+    out.reset();
+    err.reset();
+    List<String> all = new ArrayList<>(List.of("cloth", folder.toString(), "--work", "200"));
+    all.addAll(List.of(arguments));
+    assertThat(Main.run(out, err, all.toArray(String[]::new))).isZero();
+    return out.toString(StandardCharsets.UTF_8) + "\n--\n" + err.toString(StandardCharsets.UTF_8);
+  }
+
+  private Map<String, String> standing() throws IOException {
+    Map<String, String> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(folder.resolve("out"))) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        files.put(file.toString(), Sha256.of(Files.readAllBytes(file)));
+      }
+    }
+    return files;
+  }
+
+  /** What is laid anew is kept: where nothing is kept, nothing was laid. */
+  @Test
+  void theSameQuestionOfAnUnchangedFolderIsAnsweredWithoutLaying() throws IOException {
+    String first = told("--width", "90cm");
+    Map<String, String> made = standing();
+    assertThat(first).contains("does not fit").contains("panel needs 94 cm");
+    Files.delete(layings());
+    assertThat(told("--width", "90cm")).isEqualTo(first);
+    assertThat(standing()).isEqualTo(made);
+    assertThat(layings()).doesNotExist();
+    assertThat(told("--width", "100cm")).doesNotContain("does not fit");
+    assertThat(layings()).exists();
+    assertThat(told("--width", "90cm")).as("out held another answer").isEqualTo(first);
+    assertThat(standing()).isEqualTo(made);
+  }
+
+  @Test
+  void whatWasMadeAndIsGoneOrChangedIsMadeAnew() throws IOException {
+    String first = told();
+    Map<String, String> made = standing();
+    Path table = folder.resolve("out/cloth/yardage.csv");
+    Files.writeString(table, Files.readString(table).replace("1.6", "1.5"));
+    assertThat(told()).isEqualTo(first);
+    assertThat(standing()).isEqualTo(made);
+    Files.delete(table);
+    assertThat(told()).isEqualTo(first);
+    assertThat(standing()).isEqualTo(made);
+    Files.writeString(folder.resolve("out/cloth/old.csv"), "size\n");
+    assertThat(told()).isEqualTo(first);
+    assertThat(standing()).as("what was asked last and nothing else").isEqualTo(made);
+  }
+
+  @Test
+  void anAnswerThatWasTamperedWithOrIsOfAnotherChartIsNotTold() throws IOException {
+    String first = told();
+    String kept = Files.readString(answer());
+    assertThat(kept).contains("1.6 m");
+    Files.writeString(answer(), kept.replace("1.6 m", "1.5 m"));
+    assertThat(told()).isEqualTo(first).contains("1.6 m");
+    Files.writeString(folder.resolve("sizes.csv"), "size,long (cm)\nS,148\nM,150\nL,300\n");
+    assertThat(told()).contains("148 cm in size S").doesNotContain("152 cm in size S");
+    Files.writeString(folder.resolve("sizes.csv"), "size,long (cm)\nS,152\nM,150\nL,300\n");
+    Files.writeString(answer(), kept);
+    assertThat(told()).as("its files are gone").isEqualTo(first);
   }
 }

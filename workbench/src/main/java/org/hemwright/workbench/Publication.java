@@ -43,6 +43,7 @@ import org.hemwright.workbench.report.YardageReport;
  *
  * @param answers what the checks said
  * @param printed the printable files; none where publishing was refused
+ * @param manifest what it consists of; absent where publishing was refused
  * @param folder where it all stands; absent where publishing was refused
  * @param zip the name in there of what makers download; absent for a proof
  * @param release the folder of the frozen version; absent unless one was asked for
@@ -50,6 +51,7 @@ import org.hemwright.workbench.report.YardageReport;
 public record Publication(
     List<CheckAnswer> answers,
     Optional<PrintedPattern> printed,
+    Optional<Manifest> manifest,
     Optional<Path> folder,
     Optional<String> zip,
     Optional<Path> release) {
@@ -140,7 +142,12 @@ public record Publication(
       release = Optional.of(Releasing.freeze(evaluated, manifest, order.shelf().orElseThrow()));
     }
     return new Publication(
-        answers, Optional.of(whole), Optional.of(folder), zip.map(MadeFile::name), release);
+        answers,
+        Optional.of(whole),
+        Optional.of(manifest),
+        Optional.of(folder),
+        zip.map(MadeFile::name),
+        release);
   }
 
   private static boolean isRefused(PublishOrder order, List<CheckAnswer> answers) {
@@ -149,7 +156,12 @@ public record Publication(
 
   private static Publication refused(List<CheckAnswer> answers) {
     return new Publication(
-        answers, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        answers,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Whether anything was published. */

@@ -52,6 +52,14 @@ public record Manifest(
     }
   }
 
+  /** The publication's files by name, the manifest among them. */
+  SortedMap<String, byte[]> files() {
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    made.forEach(file -> files.put(file.name(), file.bytes()));
+    files.put(FILE, json());
+    return files;
+  }
+
   /** The folder's name: the version in letters that every disk bears, and the manifest's hash. */
   public String folderName() {
     return plain(version) + "-" + hash(json());

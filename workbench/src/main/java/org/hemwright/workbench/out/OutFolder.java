@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.ReentrantLock;
@@ -43,16 +44,27 @@ public record OutFolder(Path path) {
    * @return the publication's folder
    */
   public Path publish(Manifest manifest) throws IOException {
-    Map<String, byte[]> files = new TreeMap<>();
-    manifest.made().forEach(file -> files.put(file.name(), file.bytes()));
-    files.put(Manifest.FILE, manifest.json());
+    Map<String, byte[]> files = manifest.files();
+    String name = manifest.folderName();
     return alone(
         () -> {
-          Path goal = keep(manifest.folderName(), files);
-          byte[] named = (goal.getFileName() + "\n").getBytes(StandardCharsets.UTF_8);
-          replace(path.resolve(POINTER), named);
+          Path goal = keep(name, files);
+          replace(path.resolve(POINTER), pointer(name));
           return goal;
         });
+  }
+
+  /** All that stands here once a publication does, by name: its files and what points to them. */
+  public static SortedMap<String, byte[]> published(Manifest manifest) {
+    String folder = manifest.folderName();
+    SortedMap<String, byte[]> all = new TreeMap<>();
+    manifest.files().forEach((name, bytes) -> all.put(folder + "/" + name, bytes));
+    all.put(POINTER, pointer(folder));
+    return all;
+  }
+
+  private static byte[] pointer(String folder) {
+    return (folder + "\n").getBytes(StandardCharsets.UTF_8);
   }
 
   /**
