@@ -148,7 +148,9 @@ class ArchitectureTest {
         .that(
             not(
                 resideInAnyPackage(
-                    "org.hemwright.workbench.folder", "org.hemwright.workbench.out")))
+                    "org.hemwright.workbench.folder",
+                    "org.hemwright.workbench.out",
+                    "org.hemwright.workbench.again")))
         .should()
         .dependOnClassesThat()
         .belongToAnyOf(
