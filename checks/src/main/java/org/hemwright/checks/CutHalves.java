@@ -147,12 +147,6 @@ final class CutHalves {
     return false;
   }
 
-  /** Whether the edge beside a tip is folded there, or sewn up to the corner. */
-  boolean isClosed(EdgeTip tip) {
-    EdgeTip beside = tip.beside();
-    return beside.drawn().onFold() || together.containsKey(key(beside));
-  }
-
   private static EdgeTip otherHalf(EdgeTip tip) {
     EdgePlace.Half half =
         tip.half() == EdgePlace.Half.DRAWN ? EdgePlace.Half.MIRRORED : EdgePlace.Half.DRAWN;

@@ -99,9 +99,4 @@ public record Outline(Path path) {
   public Outline moved(Motion motion) {
     return new Outline(path.moved(motion));
   }
-
-  /** The same outline walked the other way. */
-  public Outline reversed() {
-    return new Outline(path.reversed());
-  }
 }

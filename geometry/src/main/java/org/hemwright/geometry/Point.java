@@ -61,11 +61,6 @@ public record Point(double x, double y) {
     return new Point(rest * x + share * other.x, rest * y + share * other.y);
   }
 
-  /** This point carried by a motion. */
-  public Point moved(Motion motion) {
-    return motion.apply(this);
-  }
-
   /** Whether both coordinates are the same numbers; 0 is the same on either side of it. */
   @Override
   public boolean equals(@Nullable Object other) {

@@ -64,109 +64,91 @@ public record PaperOptions(
 
   /** The same on some papers only, without drawings. */
   public PaperOptions on(PageFormat... papers) {
-    return new PaperOptions(
-        List.of(papers),
-        false,
-        pictures,
-        groups,
-        singles,
-        views,
-        stitchLines,
-        inColour,
-        overlap,
-        proof,
-        house);
+    Change change = new Change(this);
+    change.formats = List.of(papers);
+    change.svg = false;
+    return change.made();
   }
 
   /** The same with a file for each of some sizes. */
   public PaperOptions withSingles(List<String> sizes) {
-    return new PaperOptions(
-        formats, svg, pictures, groups, sizes, views, stitchLines, inColour, overlap, proof, house);
+    Change change = new Change(this);
+    change.singles = sizes;
+    return change.made();
   }
 
   /** The same without the groups. */
   public PaperOptions withoutGroups() {
-    return new PaperOptions(
-        formats,
-        svg,
-        pictures,
-        false,
-        singles,
-        views,
-        stitchLines,
-        inColour,
-        overlap,
-        proof,
-        house);
+    Change change = new Change(this);
+    change.groups = false;
+    return change.made();
   }
 
   /** The same for some views alone. */
   public PaperOptions forViews(List<String> names) {
-    return new PaperOptions(
-        formats,
-        svg,
-        pictures,
-        groups,
-        singles,
-        names,
-        stitchLines,
-        inColour,
-        overlap,
-        proof,
-        house);
-  }
-
-  /** The same with stitch lines or without, whatever the document says. */
-  public PaperOptions withStitchLines(boolean shown) {
-    return new PaperOptions(
-        formats,
-        svg,
-        pictures,
-        groups,
-        singles,
-        views,
-        Optional.of(shown),
-        inColour,
-        overlap,
-        proof,
-        house);
+    Change change = new Change(this);
+    change.views = names;
+    return change.made();
   }
 
   /** The same with pictures to look at. */
   public PaperOptions withPictures() {
-    return new PaperOptions(
-        formats, svg, true, groups, singles, views, stitchLines, inColour, overlap, proof, house);
+    Change change = new Change(this);
+    change.pictures = true;
+    return change.made();
   }
 
   /** The same with every page marked. */
   public PaperOptions asProof(String word) {
-    return new PaperOptions(
-        formats,
-        svg,
-        pictures,
-        groups,
-        singles,
-        views,
-        stitchLines,
-        inColour,
-        overlap,
-        Optional.of(word),
-        house);
+    Change change = new Change(this);
+    change.proof = Optional.of(word);
+    return change.made();
   }
 
   /** The same with a house's logo and fonts. */
   public PaperOptions withHouse(House shown) {
-    return new PaperOptions(
-        formats,
-        svg,
-        pictures,
-        groups,
-        singles,
-        views,
-        stitchLines,
-        inColour,
-        overlap,
-        proof,
-        shown);
+    Change change = new Change(this);
+    change.house = shown;
+    return change.made();
+  }
+
+  /** Options of which one thing becomes another. */
+  private static final class Change {
+    private final PaperOptions from;
+    private List<PageFormat> formats;
+    private boolean svg;
+    private boolean pictures;
+    private boolean groups;
+    private List<String> singles;
+    private List<String> views;
+    private Optional<String> proof;
+    private House house;
+
+    Change(PaperOptions from) {
+      this.from = from;
+      formats = from.formats;
+      svg = from.svg;
+      pictures = from.pictures;
+      groups = from.groups;
+      singles = from.singles;
+      views = from.views;
+      proof = from.proof;
+      house = from.house;
+    }
+
+    PaperOptions made() {
+      return new PaperOptions(
+          formats,
+          svg,
+          pictures,
+          groups,
+          singles,
+          views,
+          from.stitchLines,
+          from.inColour,
+          from.overlap,
+          proof,
+          house);
+    }
   }
 }

@@ -216,11 +216,6 @@ public final class Printing {
     return formats(nests.get(0));
   }
 
-  /** The name of the first file on a paper: all pieces, or those of the first view asked for. */
-  public String fileName(PageFormat format) {
-    return fileName(nests.get(0), format);
-  }
-
   /** The same name, for a run of which nothing is to be drawn. */
   public static String fileName(SizeRun run, PaperOptions options, PageFormat format) {
     Optional<View> view = viewsNamed(run, options).stream().findFirst().orElse(Optional.empty());

@@ -62,10 +62,6 @@ final class Draw {
     return Box.of(new Point(left, low), new Point(right, high)).outline();
   }
 
-  static Outline box(Box box) {
-    return box.outline();
-  }
-
   /** A pin: a shaft across the seam with a head. */
   static List<Inked> pin(Point at, Vector across) {
     Vector unit = across.unit();

@@ -165,17 +165,6 @@ record Flat(
     return paths;
   }
 
-  /** The cut line of an edge on the table, on both halves of an opened piece. */
-  List<Path> cutEdge(String name) {
-    List<Path> paths = new ArrayList<>();
-    for (int i = 0; i < opened.edges().size(); i++) {
-      if (opened.edges().get(i).edge().name().equals(name)) {
-        paths.add(cut.edges().get(i).moved(motion));
-      }
-    }
-    return paths;
-  }
-
   /** The lines of a mark of that name on the table. */
   List<Path> mark(String name) {
     List<Path> paths = new ArrayList<>();

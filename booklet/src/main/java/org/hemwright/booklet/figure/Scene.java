@@ -12,10 +12,7 @@ import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
-import org.hemwright.paper.sheet.Fill;
-import org.hemwright.paper.sheet.Ink;
 import org.hemwright.paper.sheet.Item;
-import org.hemwright.paper.sheet.Layer;
 import org.hemwright.paper.sheet.Pen;
 import org.hemwright.paper.sheet.Subject;
 import org.hemwright.paper.style.Inks;
@@ -197,16 +194,6 @@ final class Scene {
         new Thing(
             closed.bounds(),
             scale -> Draw.cloth(Outline.of(scale.at(closed)), wrongSide, subject)));
-    return this;
-  }
-
-  /** An area of one tint. */
-  Scene tint(Path closed, Ink ink) {
-    things.add(
-        new Thing(
-            closed.bounds(),
-            scale ->
-                List.of(new Fill(Outline.of(scale.at(closed)), ink, Layer.COMMON, Subject.NONE))));
     return this;
   }
 

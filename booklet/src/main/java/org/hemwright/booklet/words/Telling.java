@@ -65,11 +65,6 @@ public record Telling(
     return run.sizes().stream().map(sized -> sized.size().name()).toList();
   }
 
-  /** The same pattern with other words of the designer's. */
-  public Telling with(OwnWords others) {
-    return new Telling(run, measured, drawn, words, others);
-  }
-
   /**
    * A name of the document or the chart as it is shown: in the designer's words, as the language
    * usually has it, or as it is with blanks for low lines.

@@ -103,11 +103,6 @@ public final class Wordbook {
     return tag;
   }
 
-  /** The same, with lengths in another edition. */
-  public Wordbook showing(LengthFormat.Edition edition) {
-    return new Wordbook(tag, sentences, LengthFormat.of(edition).withTypographicFractions());
-  }
-
   /** Whether there is a template of that key. */
   public boolean has(String key) {
     return sentences.containsKey(key);

@@ -64,11 +64,6 @@ final class NoFitTable {
     return store.region(forms.outline(fixed), forms.outline(moving));
   }
 
-  /** The convex parts of a form. */
-  List<ConvexPart> parts(int form) {
-    return store.parts(forms.outline(form));
-  }
-
   private DepthField field(int fixed, int moving) {
     return store.field(forms.outline(fixed), forms.outline(moving), cells);
   }

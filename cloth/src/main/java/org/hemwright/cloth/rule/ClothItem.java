@@ -53,11 +53,6 @@ public record ClothItem(ClothPiece piece, Layers layers, boolean mirrored, int d
     return mirrored ? piece.room().mirrored() : piece.room();
   }
 
-  /** How many copies of the piece it gives. */
-  public int copies() {
-    return layers == Layers.DOUBLE ? 2 * demand : demand;
-  }
-
   /** How much it needs across the cloth, opened (mm). */
   public double across() {
     return layers == Layers.ON_FOLD ? 2 * piece.half().high() : piece.shape().height();

@@ -255,9 +255,4 @@ public record ClothPiece(
         .upperHalf()
         .orElseThrow(() -> new IllegalStateException(id + " is not even about its grain"));
   }
-
-  /** Area of all its copies (mm²). */
-  public double area() {
-    return count * shape.area();
-  }
 }

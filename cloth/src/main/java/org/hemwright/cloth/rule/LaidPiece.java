@@ -1,7 +1,6 @@
 package org.hemwright.cloth.rule;
 
 import org.hemwright.geometry.Motion;
-import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
 
@@ -26,11 +25,6 @@ public record LaidPiece(ClothItem item, int copy, Motion motion, boolean open) {
 
   private Silhouette moved(Silhouette shape) {
     return Silhouette.of(shape.outline(), motion);
-  }
-
-  /** The whole piece, the half beyond a fold included. */
-  public Outline whole() {
-    return piece().shape().outline().moved(motion);
   }
 
   /** Whether its grain arrow points back toward the cut end of the cloth. */

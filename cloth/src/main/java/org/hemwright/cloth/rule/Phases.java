@@ -47,11 +47,6 @@ final class Phases {
     return apart(place, 0, repeat) < 1e-9 ? 0 : place;
   }
 
-  /** Whether two move together. */
-  boolean together(int one, int other) {
-    return root[one] == root[other];
-  }
-
   /** Has a thing begin at a place, and with it all that is tied to it, unless that is known. */
   void begin(int thing, double place) {
     if (!known[root[thing]]) {

@@ -83,13 +83,6 @@ public record YardageRequest(
     return change.made();
   }
 
-  /** The same, with a length of cloth that is there already (mm, before it shrinks). */
-  public YardageRequest from(OptionalDouble length) {
-    Change change = new Change(this);
-    change.owned = length;
-    return change.made();
-  }
-
   /** The same in these folds, at least one. */
   public YardageRequest inFolds(Set<Fold> some) {
     Change change = new Change(this);
@@ -146,7 +139,6 @@ public record YardageRequest(
     private List<Double> widths;
     private List<String> sizes;
     private double shrinkAlong;
-    private OptionalDouble owned;
     private long work;
     private int threads;
 
@@ -158,7 +150,6 @@ public record YardageRequest(
       widths = from.widths;
       sizes = from.sizes;
       shrinkAlong = from.shrinkAlong;
-      owned = from.owned;
       work = from.work;
       threads = from.threads;
     }
@@ -173,7 +164,7 @@ public record YardageRequest(
           sizes,
           shrinkAlong,
           from.shrinkAcross,
-          owned,
+          from.owned,
           work,
           threads);
     }

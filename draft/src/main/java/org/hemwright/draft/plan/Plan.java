@@ -78,11 +78,6 @@ public final class Plan {
     return parts.things();
   }
 
-  /** How many nodes are worked out for one size. */
-  public int size() {
-    return program.size();
-  }
-
   /** The document. */
   public Document document() {
     return document;

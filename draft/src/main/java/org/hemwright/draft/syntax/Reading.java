@@ -39,10 +39,6 @@ final class Reading {
     this.tokens = tokens;
   }
 
-  NumberReading numbers() {
-    return numbers;
-  }
-
   WordReading words() {
     return words;
   }

@@ -79,17 +79,6 @@ final class SvgNumbers {
     return OptionalDouble.empty();
   }
 
-  /** What follows, up to a letter of a list. */
-  String until(char end) {
-    int stop = text.indexOf(end, at);
-    if (stop < 0) {
-      return "";
-    }
-    String between = text.substring(at, stop);
-    at = stop + 1;
-    return between;
-  }
-
   private void sign() {
     if (at < text.length() && (text.charAt(at) == '+' || text.charAt(at) == '-')) {
       at++;

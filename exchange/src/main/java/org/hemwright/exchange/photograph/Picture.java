@@ -54,13 +54,6 @@ public final class Picture {
     return pixels[y * width + x] & 0xffffff;
   }
 
-  /** The picture as an image. */
-  public BufferedImage image() {
-    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    image.setRGB(0, 0, width, height, pixels, 0, width);
-    return image;
-  }
-
   /** What is looked at in a pixel, from 0 to 1. */
   enum Look {
     /** How bright it is (the luminance of ITU-R BT.709). */

@@ -180,11 +180,6 @@ public final class Straightening {
     return residual;
   }
 
-  /** By what share of its distance from the middle the lens moves the picture's corners. */
-  public double bend() {
-    return map[BEND];
-  }
-
   /** How many pixels a millimetre covers at a place, in the direction in which it covers fewest. */
   public double pixelsPerMm(Point place) {
     double[] j = new double[4];

@@ -115,13 +115,6 @@ public record TextBlock(List<Placed> lines, List<Rule> rules, double width, doub
       return this;
     }
 
-    /** A rule at this height. */
-    public Builder rule(double x, double length, Pen pen) {
-      rules.add(new Rule(x, down, length, pen));
-      width = Math.max(width, x + length);
-      return this;
-    }
-
     /** A line at a height of its own choosing (mm from the top). */
     public Builder at(SetLine line, Ink ink, double x, double baseline) {
       lines.add(new Placed(line, ink, x, baseline));

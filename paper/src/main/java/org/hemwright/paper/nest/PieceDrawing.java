@@ -84,15 +84,6 @@ public record PieceDrawing(
     return new PieceDrawing(nest, canvas.items(), beside, canvas.findings());
   }
 
-  /** A box that holds all the ink. */
-  public Box bounds() {
-    Box box = nest.bounds();
-    for (Inked item : items) {
-      box = box.union(item.bounds());
-    }
-    return box;
-  }
-
   private static List<String> allowances(Speech speech, Nest nest) {
     Map<String, Piece> pieces = new LinkedHashMap<>();
     nest.shapes().forEach(shape -> pieces.put(shape.size().name(), shape.piece()));

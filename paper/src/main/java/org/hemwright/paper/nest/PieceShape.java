@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
-import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.piece.Allowance;
 import org.hemwright.pattern.piece.CutLine;
@@ -48,12 +47,7 @@ public record PieceShape(
   }
 
   /** An edge on paper, counter-clockwise unless mirrored. */
-  public record EdgeShape(String name, Path path, Allowance allowance, boolean mirrored) {
-    /** Outward from the piece, square to the edge, at a direction along it. */
-    Vector outward(Vector along) {
-      return mirrored ? along.left() : along.right();
-    }
-  }
+  public record EdgeShape(String name, Path path, Allowance allowance, boolean mirrored) {}
 
   /**
    * A notch on paper.

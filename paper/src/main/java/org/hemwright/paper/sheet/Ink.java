@@ -30,21 +30,4 @@ public record Ink(int red, int green, int blue) {
   public String hex() {
     return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);
   }
-
-  /** Relative luminance, 0 black to 1 white (WCAG 2.2). */
-  public double luminance() {
-    return 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue);
-  }
-
-  /** The contrast with another ink, 1 to 21 (WCAG 2.2). */
-  public double contrast(Ink other) {
-    double lighter = Math.max(luminance(), other.luminance());
-    double darker = Math.min(luminance(), other.luminance());
-    return (lighter + 0.05) / (darker + 0.05);
-  }
-
-  private static double linear(int part) {
-    double share = part / 255.0;
-    return share <= 0.04045 ? share / 12.92 : StrictMath.pow((share + 0.055) / 1.055, 2.4);
-  }
 }

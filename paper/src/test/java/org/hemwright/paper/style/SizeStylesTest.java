@@ -38,6 +38,23 @@ class SizeStylesTest {
         .isEqualTo(SizeStyles.of(sizes(8, 17), true).of(shared).dashes());
   }
 
+  /** The contrast of two inks, 1 to 21 (WCAG 2.2). */
+  private static double contrast(Ink one, Ink other) {
+    double lighter = Math.max(luminance(one), luminance(other));
+    double darker = Math.min(luminance(one), luminance(other));
+    return (lighter + 0.05) / (darker + 0.05);
+  }
+
+  /** Relative luminance, 0 black to 1 white (WCAG 2.2). */
+  private static double luminance(Ink ink) {
+    return 0.2126 * linear(ink.red()) + 0.7152 * linear(ink.green()) + 0.0722 * linear(ink.blue());
+  }
+
+  private static double linear(int part) {
+    double share = part / 255.0;
+    return share <= 0.04045 ? share / 12.92 : StrictMath.pow((share + 0.055) / 1.055, 2.4);
+  }
+
   // WCAG 2.2, 1.4.11: 3 : 1 for what must be seen to understand a drawing; 1.4.3: 4.5 : 1 for text
   // is kept for all but the palest two of nine.
   @Test
@@ -45,11 +62,11 @@ class SizeStylesTest {
     Ink before = Inks.BLACK;
     for (int i = 0; i <= 8; i++) {
       Ink ink = Inks.ramp(i / 8.0);
-      assertThat(ink.contrast(Inks.PAPER)).isGreaterThan(3);
+      assertThat(contrast(ink, Inks.PAPER)).isGreaterThan(3);
       if (i <= 6) {
-        assertThat(ink.contrast(Inks.PAPER)).isGreaterThan(4.5);
+        assertThat(contrast(ink, Inks.PAPER)).isGreaterThan(4.5);
       }
-      assertThat(ink.luminance()).isGreaterThan(before.luminance());
+      assertThat(luminance(ink)).isGreaterThan(luminance(before));
       before = ink;
     }
   }

@@ -14,11 +14,6 @@ public record Proportion(double logMean, double logDeviation) {
     }
   }
 
-  /** The ratio that as many bodies exceed as fall short of. */
-  public double middle() {
-    return at(0);
-  }
-
   /** The ratio so many deviations above the middle. */
   public double at(double deviations) {
     return StrictMath.exp(logMean + deviations * logDeviation);

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.hemwright.geometry.Point;
 import org.hemwright.pattern.finding.Argument;
 
@@ -87,10 +86,5 @@ public record Change(
   /** The same, in some sizes. */
   Change in(List<String> names) {
     return new Change(changed, subject, piece, was, is, names, values);
-  }
-
-  /** The most that old and new lie apart in any size (mm); nothing where it has no lengths. */
-  public OptionalDouble most() {
-    return values.values().stream().mapToDouble(Values::apart).max();
   }
 }

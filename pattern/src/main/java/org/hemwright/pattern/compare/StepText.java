@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Amount;
@@ -16,7 +15,6 @@ import org.hemwright.pattern.make.Stitch;
 import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.quantity.LengthFormat;
 import org.hemwright.pattern.quantity.LengthKind;
-import org.hemwright.pattern.quantity.Quantity;
 
 /**
  * What a step says, in the document's words and with the names that things have now.
@@ -181,11 +179,7 @@ record StepText(Optional<Renaming> names, LengthFormat lengths) {
   }
 
   /** A length of a step and what it is for. */
-  record Length(String of, Amount amount) {
-    OptionalDouble in(java.util.Map<String, Quantity> numbers) {
-      return amount.in(numbers);
-    }
-  }
+  record Length(String of, Amount amount) {}
 
   private static String quoted(Optional<String> words) {
     return words.map(text -> " “" + text + "”").orElse("");

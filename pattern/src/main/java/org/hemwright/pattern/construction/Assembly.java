@@ -2,7 +2,6 @@ package org.hemwright.pattern.construction;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
@@ -50,10 +49,5 @@ public record Assembly(String view, List<Done> steps, List<Trouble> troubles) {
   /** Of the troubles, those that answer one question, in order. */
   public List<Trouble> troubles(Trouble.Question question) {
     return troubles.stream().filter(trouble -> trouble.kind().question() == question).toList();
-  }
-
-  /** What the step of that id did; nothing where this view has no such step. */
-  public Optional<Done> step(String id) {
-    return steps.stream().filter(done -> done.step().id().equals(id)).findFirst();
   }
 }

@@ -35,11 +35,6 @@ public final class Pass {
     return seam;
   }
 
-  /** Which of its joins, from 0. */
-  public int index() {
-    return index;
-  }
-
   /** The layers that it brings together. */
   public Seam.Join join() {
     return seam.joins().get(index);

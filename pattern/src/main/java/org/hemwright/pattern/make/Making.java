@@ -52,18 +52,6 @@ public record Making(
         .toList();
   }
 
-  /** The stages of one view in one size, without those that have no step there. */
-  public List<Stage> stages(String view, Size size) {
-    return stages.stream()
-        .map(
-            stage ->
-                new Stage(
-                    stage.title(),
-                    stage.steps().stream().filter(step -> step.isIn(view, size)).toList()))
-        .filter(stage -> !stage.steps().isEmpty())
-        .toList();
-  }
-
   /** The step of that id. */
   public Optional<Step> step(String id) {
     return steps().stream().filter(step -> step.id().equals(id)).findFirst();

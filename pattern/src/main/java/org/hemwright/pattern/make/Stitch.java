@@ -123,14 +123,4 @@ public record Stitch(Kind kind, OptionalDouble length, OptionalDouble width) {
   public double widthOrUsual() {
     return width.orElse(kind.usualWidth);
   }
-
-  /** Stitches to the inch (handbook section 10, value 38). */
-  public double perInch() {
-    return 25.4 / lengthOrUsual();
-  }
-
-  /** The length of a stitch (mm) of which so many make an inch. */
-  public static double lengthOf(double perInch) {
-    return 25.4 / perInch;
-  }
 }

@@ -18,11 +18,6 @@ public record BodyEase(double body, double finished) {
     return finished - body;
   }
 
-  /** The same as a share of the body. */
-  public double share() {
-    return amount() / body;
-  }
-
   /** How far the cloth must stretch to be worn, 0.35 for 35 %; 0 where it need not. */
   public double stretchToWear() {
     return Math.max(0, body / finished - 1);

@@ -26,11 +26,6 @@ public record BodyOpening(
         throw new IllegalArgumentException("a closure has a length, not " + length);
       }
     }
-
-    /** By how much the slit lengthens the round that the body passes: both its sides (mm). */
-    public double added() {
-      return 2 * length;
-    }
   }
 
   /** What closes a slit. */

@@ -28,11 +28,6 @@ public record OpenedPiece(Piece drawn, Optional<Motion> mirror) {
         piece, piece.foldEdge().map(f -> Motion.mirror(f.path().start(), f.path().end())));
   }
 
-  /** Whether it was drawn as a half. */
-  public boolean isOpened() {
-    return mirror.isPresent();
-  }
-
   /** The whole stitch line, counter-clockwise. */
   public Outline stitchLine() {
     if (mirror.isEmpty()) {

@@ -1,7 +1,5 @@
 package org.hemwright.pattern.quantity;
 
-import java.util.Optional;
-
 /**
  * An angle where a person types or reads it; between those two it is a plain number of radians.
  *
@@ -14,22 +12,6 @@ public record Angle(double radians) {
     if (!Double.isFinite(radians)) {
       throw new IllegalArgumentException("an angle is a finite number, not " + radians);
     }
-  }
-
-  /** So many degrees. */
-  public static Angle ofDegrees(double degrees) {
-    return new Angle(degrees * DEGREE);
-  }
-
-  /** Reads {@code 12.5 deg} and {@code 12.5°}; only 0 lacks a unit. */
-  public static Reading<Angle> read(String text) {
-    return NumberReader.read(
-        text,
-        word ->
-            word.equalsIgnoreCase("deg") || word.equals("\u00b0")
-                ? Optional.of(DEGREE)
-                : Optional.empty(),
-        Angle::new);
   }
 
   /** This angle in degrees. */

@@ -14,11 +14,6 @@ public record Length(double mm) implements Comparable<Length> {
     }
   }
 
-  /** So many of a unit. */
-  public static Length of(double amount, LengthUnit unit) {
-    return new Length(amount * unit.mm());
-  }
-
   /** Reads {@code 12.5 cm}, {@code 3/4 in}, {@code 1 1/4 in}, {@code 4 mm}; only 0 lacks a unit. */
   public static Reading<Length> read(String text) {
     return NumberReader.read(text, word -> LengthUnit.of(word).map(LengthUnit::mm), Length::new);
@@ -31,11 +26,6 @@ public record Length(double mm) implements Comparable<Length> {
         word ->
             word.isEmpty() ? Optional.of(assumed.mm()) : LengthUnit.of(word).map(LengthUnit::mm),
         Length::new);
-  }
-
-  /** This length in a unit. */
-  public double in(LengthUnit unit) {
-    return mm / unit.mm();
   }
 
   @Override

@@ -36,15 +36,6 @@ class ThreadUseTest {
     assertThat(formula.ratio(INCH / 10, 0, 0.01 * INCH)).isCloseTo(2.2, within(1e-9));
   }
 
-  /** Value 38: stitches of 2.5, 3.0 and 2.0 mm are 10.16, 8.47 and 12.7 to the inch. */
-  @Test
-  void stitchesToTheInch() {
-    assertThat(Stitch.of(Stitch.Kind.STRAIGHT, 2.5).perInch()).isCloseTo(10.16, within(0.005));
-    assertThat(Stitch.of(Stitch.Kind.STRETCH, 3).perInch()).isCloseTo(8.47, within(0.005));
-    assertThat(Stitch.of(Stitch.Kind.STRAIGHT, 2).perInch()).isCloseTo(12.7, within(0.005));
-    assertThat(Stitch.lengthOf(10.16)).isCloseTo(2.5, within(1e-9));
-  }
-
   /** Handbook section 7: for 504 two published formulas disagree; neither is shown as exact. */
   @Test
   void overlockIsARangeOverBothFormulasAndTheRatio() {

@@ -52,7 +52,6 @@ class OpenedPieceTest {
 
     OpenedPiece opened = OpenedPiece.of(half);
 
-    assertThat(opened.isOpened()).isTrue();
     assertThat(opened.edges().stream().map(e -> e.edge().name() + (e.mirrored() ? "'" : "")))
         .containsExactly("hem", "side", "neck", "neck'", "side'", "hem'");
     assertThat(opened.stitchLine().signedArea())
@@ -125,7 +124,6 @@ class OpenedPieceTest {
     OpenedPiece opened = OpenedPiece.of(square);
     CutLine cut = AddedAllowanceTest.cutLine(square);
 
-    assertThat(opened.isOpened()).isFalse();
     assertThat(opened.stitchLine()).isEqualTo(square.stitchLine());
     assertThat(opened.cutLine(cut)).isEqualTo(cut);
     assertThat(opened.edges()).hasSize(4).noneMatch(OpenedEdge::mirrored);

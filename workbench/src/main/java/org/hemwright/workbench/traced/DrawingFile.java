@@ -9,12 +9,6 @@ import org.hemwright.exchange.dxf.DxfReader;
 public final class DrawingFile {
   private DrawingFile() {}
 
-  /** Whether a drawing may be called so. */
-  public static boolean isDrawing(String name) {
-    String lower = name.toLowerCase(Locale.ROOT);
-    return lower.endsWith(".svg") || lower.endsWith(".dxf");
-  }
-
   /**
    * Reads a drawing.
    *
