@@ -3,10 +3,7 @@ package org.hemwright.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hemwright.geometry.Path;
-import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
-import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.Pattern;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.finding.Argument;
@@ -14,10 +11,8 @@ import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Place;
 import org.hemwright.pattern.piece.Edge;
 import org.hemwright.pattern.piece.Grain;
-import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
 import org.hemwright.pattern.quantity.Quantity;
-import org.hemwright.pattern.seam.EdgePlace;
 import org.hemwright.pattern.seam.Seam;
 
 /**
@@ -103,163 +98,107 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
 
   /** Of two pieces joined along the grain, the second's hangs by the seam as the first's does. */
   private Optional<Finding> mates(Seam seam, SizedPattern sized) {
-    Seam.Join join = seam.joins().get(0);
-    if (join.layers().size() != 2
-        || join.layers().stream().anyMatch(layer -> layer.run().size() > 1)) {
+    Optional<HungEdge.Pair> joined = HungEdge.joinedBy(seam, sized);
+    if (joined.isEmpty() || joined.get().isOfOnePiece() || isShort(joined.get())) {
       return Optional.empty();
     }
-    EdgePlace first = join.layers().get(0).run().get(0);
-    EdgePlace second = join.layers().get(1).run().get(0);
-    Optional<Piece> here = sized.piece(first.piece());
-    Optional<Piece> there = sized.piece(second.piece());
-    if (here.isEmpty() || there.isEmpty() || first.piece().equals(second.piece())) {
+    HungEdge one = joined.get().one();
+    HungEdge other = joined.get().other();
+    HungEdge told = one.offGrain() > other.offGrain() ? one : other;
+    HungEdge like = one.offGrain() > other.offGrain() ? other : one;
+    double here = told.offGrain();
+    double there = like.offGrain();
+    if (there > ALONG || here - there <= settings.making().grainApart()) {
       return Optional.empty();
     }
-    Optional<Edge> one = here.get().edge(first.edge());
-    Optional<Edge> other = there.get().edge(second.edge());
-    if (one.isEmpty()
-        || other.isEmpty()
-        || here.get().grain().isEmpty()
-        || there.get().grain().isEmpty()
-        || one.get().path().length() < settings.making().lengthenFrom()) {
-      return Optional.empty();
-    }
-    double own = Cloth.between(chord(one.get().path()), here.get().grain().get().direction());
-    double mate = Cloth.between(chord(other.get().path()), there.get().grain().get().direction());
-    double off = Math.abs(own - mate);
-    if (Math.min(own, mate) > ALONG || off <= settings.making().grainApart()) {
-      return Optional.empty();
-    }
-    Piece told = own > mate ? here.get() : there.get();
-    Piece like = own > mate ? there.get() : here.get();
-    Path along = own > mate ? other.get().path() : one.get().path();
-    boolean across = Math.max(own, mate) > Math.PI / 2 - ALONG;
-    if (across && depth(like, along) <= settings.making().bandDepth()) {
+    boolean across = here > Math.PI / 2 - ALONG;
+    if (across && like.depth() <= settings.making().bandDepth()) {
       return Optional.empty();
     }
     return Optional.of(
-        Finding.warn("grain-mates", told.name())
-            .with("piece", told.name())
-            .with("other", like.name())
+        Finding.warn("grain-mates", told.piece().name())
+            .with("piece", told.piece().name())
+            .with("other", like.piece().name())
             .with("seam", seam.name())
-            .with("here", Argument.of(Quantity.angle(Math.max(own, mate))))
-            .with("there", Argument.of(Quantity.angle(Math.min(own, mate))))
-            .values(Math.toDegrees(Math.max(own, mate)), Math.toDegrees(Math.min(own, mate)), "deg")
-            .at(Place.on(told.grain().get().origin(), told.name(), told.grain().get().from()))
+            .with("here", Argument.of(Quantity.angle(here)))
+            .with("there", Argument.of(Quantity.angle(there)))
+            .values(Math.toDegrees(here), Math.toDegrees(there), "deg")
+            .at(arrow(told))
             .build());
   }
 
   /** A sleeve or a leg that a seam closes to a tube hangs along its grain. */
   private Optional<Finding> tube(Seam seam, SizedPattern sized) {
-    Seam.Join join = seam.joins().get(0);
-    if (join.layers().size() != 2
-        || join.layers().stream().anyMatch(layer -> layer.run().size() > 1)) {
+    Optional<HungEdge.Pair> joined = HungEdge.joinedBy(seam, sized);
+    if (joined.isEmpty() || !joined.get().isOfOnePiece() || isShort(joined.get())) {
       return Optional.empty();
     }
-    EdgePlace first = join.layers().get(0).run().get(0);
-    EdgePlace second = join.layers().get(1).run().get(0);
-    Optional<Piece> piece = sized.piece(first.piece());
-    Optional<Edge> one = piece.flatMap(own -> own.edge(first.edge()));
-    Optional<Edge> other = piece.flatMap(own -> own.edge(second.edge()));
-    if (!first.piece().equals(second.piece())
-        || first.edge().equals(second.edge())
-        || one.isEmpty()
-        || other.isEmpty()
-        || piece.get().grain().isEmpty()
-        || one.get().path().length() < settings.making().lengthenFrom()) {
-      return Optional.empty();
-    }
-    Vector up = chord(one.get().path()).unit();
-    Vector down = chord(other.get().path()).unit();
-    Grain grain = piece.get().grain().get();
-    double off =
-        Math.min(Cloth.between(up, grain.direction()), Cloth.between(down, grain.direction()));
-    if (depth(piece.get(), one.get().path()) <= settings.making().bandDepth()) {
+    HungEdge one = joined.get().one();
+    HungEdge other = joined.get().other();
+    if (one.edge().name().equals(other.edge().name())
+        || one.depth() <= settings.making().bandDepth()) {
       return Optional.empty();
     }
     // The halves of a circle that one seam closes run the same way round: they are no tube.
-    boolean closes = up.dot(down) < -StrictMath.cos(ALONG);
+    boolean closes = one.chord().unit().dot(other.chord().unit()) < -StrictMath.cos(ALONG);
+    double off = Math.min(one.offGrain(), other.offGrain());
     return closes && off > Math.PI / 2 - ALONG
         ? Optional.of(
-            Finding.warn("grain-across", piece.get().name())
-                .with("piece", piece.get().name())
+            Finding.warn("grain-across", one.piece().name())
+                .with("piece", one.piece().name())
                 .with("seam", seam.name())
                 .with("off", Argument.of(Quantity.angle(off)))
                 .values(Math.toDegrees(off), 0, "deg")
-                .at(Place.on(grain.origin(), piece.get().name(), grain.from()))
+                .at(arrow(one))
                 .build())
         : Optional.empty();
   }
 
-  /** How far a piece reaches from one of its edges (mm): the depth of a cuff or a waistband. */
-  private static double depth(Piece piece, Path edge) {
-    Vector square = chord(edge).unit().left();
-    double least = 0;
-    double most = 0;
-    for (Edge other : piece.edges()) {
-      double at = other.path().start().minus(edge.start()).dot(square);
-      least = Math.min(least, at);
-      most = Math.max(most, at);
-    }
-    return most - least;
+  private boolean isShort(HungEdge.Pair joined) {
+    return joined.one().length() < settings.making().lengthenFrom();
+  }
+
+  private static Place arrow(HungEdge edge) {
+    return Place.on(edge.grain().origin(), edge.piece().name(), edge.grain().from());
   }
 
   /** A piece and its facing, drawn the same way up, have one grain. */
   private void facings(Seam seam, SizedPattern sized, List<Finding> findings) {
-    List<EdgePlace> places =
-        seam.joins().get(0).layers().stream().flatMap(layer -> layer.run().stream()).toList();
-    for (int i = 0; i < places.size(); i++) {
-      for (EdgePlace other : places.subList(i + 1, places.size())) {
-        facing(seam, places.get(i), other, sized).ifPresent(findings::add);
+    List<HungEdge> edges =
+        seam.joins().get(0).layers().stream()
+            .flatMap(layer -> layer.run().stream())
+            .flatMap(place -> HungEdge.at(place, sized).stream())
+            .toList();
+    for (int i = 0; i < edges.size(); i++) {
+      for (HungEdge other : edges.subList(i + 1, edges.size())) {
+        facing(seam, edges.get(i), other).ifPresent(findings::add);
       }
     }
   }
 
-  private Optional<Finding> facing(
-      Seam seam, EdgePlace first, EdgePlace second, SizedPattern sized) {
-    Optional<Piece> here = sized.piece(first.piece());
-    Optional<Piece> there = sized.piece(second.piece());
-    Optional<Edge> one = here.flatMap(p -> p.edge(first.edge()));
-    Optional<Edge> other = there.flatMap(p -> p.edge(second.edge()));
-    if (one.isEmpty()
-        || other.isEmpty()
-        || first.piece().equals(second.piece())
-        || here.get().grain().isEmpty()
-        || there.get().grain().isEmpty()
-        || !isSameCurve(here.get(), one.get(), there.get(), other.get())) {
-      return Optional.empty();
-    }
-    Grain own = here.get().grain().get();
-    Grain mate = there.get().grain().get();
-    double off = Cloth.between(own.direction(), mate.direction());
-    return off <= settings.making().grainApart()
+  private Optional<Finding> facing(Seam seam, HungEdge one, HungEdge other) {
+    String piece = one.piece().name();
+    String facing = other.piece().name();
+    double off = Cloth.between(one.grain().direction(), other.grain().direction());
+    return piece.equals(facing)
+            || !one.isSameCurve(other, SAME, WAY)
+            || off <= settings.making().grainApart()
         ? Optional.empty()
         : Optional.of(
-            Finding.warn("grain-facing", there.get().name())
-                .with("piece", there.get().name())
-                .with("other", here.get().name())
+            Finding.warn("grain-facing", facing)
+                .with("piece", facing)
+                .with("other", piece)
                 .with("seam", seam.name())
                 .with("off", Argument.of(Quantity.angle(off)))
                 .values(Math.toDegrees(off), 0, "deg")
-                .at(Place.on(mate.origin(), there.get().name(), mate.from()))
+                .at(arrow(other))
                 .build());
-  }
-
-  /** Whether two edges are curved, sewn to one length and drawn the same way up. */
-  private static boolean isSameCurve(Piece here, Edge one, Piece there, Edge other) {
-    boolean curved =
-        one.path().length() - chord(one.path()).length() > SAME
-            && other.path().length() - chord(other.path()).length() > SAME;
-    boolean alike =
-        Math.abs(here.sewnLength(one) - there.sewnLength(other)) <= SAME
-            && Cloth.between(chord(one.path()), chord(other.path())) <= WAY;
-    return curved && alike;
   }
 
   /** What is laid on a piece, as a pocket is, lies on its grain or on the bias. */
   private Optional<Finding> patch(Seam seam, SizedPattern sized) {
     Seam.Join join = seam.joins().get(0);
-    Optional<Patch> laid = Patch.of(join, sized);
+    Optional<LaidPatch> laid = LaidPatch.of(join, sized);
     if (laid.isEmpty()) {
       return Optional.empty();
     }
@@ -280,78 +219,5 @@ record GrainCheck(CheckSettings settings) implements EachSizeCheck {
                         laid.get().patch().name(),
                         laid.get().grain().from()))
                 .build());
-  }
-
-  /**
-   * A piece sewn onto a placement line of another.
-   *
-   * @param grain of the patch
-   * @param off the angle between the grains as they lie on each other
-   */
-  private record Patch(Piece patch, Piece under, Grain grain, double off) {
-    /** Ends closer than this do not tell which way it lies (mm). */
-    private static final double TELLING = 20;
-
-    static Optional<Patch> of(Seam.Join join, SizedPattern sized) {
-      for (Seam.Layer layer : join.layers()) {
-        EdgePlace place = layer.run().get(0);
-        Optional<Piece> under = sized.piece(place.piece());
-        Optional<Mark.Placement> line =
-            under.stream()
-                .flatMap(piece -> piece.marks(Mark.Placement.class).stream())
-                .filter(mark -> mark.name().equals(place.edge()))
-                .findFirst();
-        Optional<Seam.Layer> other =
-            join.layers().stream().filter(each -> !each.equals(layer)).findFirst();
-        if (layer.run().size() == 1 && line.isPresent() && other.isPresent()) {
-          return onto(under.get(), line.get(), other.get(), sized);
-        }
-      }
-      return Optional.empty();
-    }
-
-    private static Optional<Patch> onto(
-        Piece under, Mark.Placement line, Seam.Layer laid, SizedPattern sized) {
-      Optional<Piece> patch = sized.piece(laid.run().get(0).piece());
-      Optional<Grain> grain = patch.flatMap(Piece::grain);
-      Vector there = chord(line.path());
-      if (grain.isEmpty() || under.grain().isEmpty() || there.length() < TELLING) {
-        return Optional.empty();
-      }
-      List<Path> run =
-          laid.run().stream()
-              .flatMap(place -> patch.get().edge(place.edge()).stream())
-              .map(Edge::path)
-              .toList();
-      Optional<Vector> here = ends(run);
-      return here.map(
-          own ->
-              new Patch(
-                  patch.get(),
-                  under,
-                  grain.get(),
-                  Math.abs(
-                      Cloth.between(own, grain.get().direction())
-                          - Cloth.between(there, under.grain().get().direction()))));
-    }
-
-    /** From one end of some edges that follow on each other to the other end. */
-    private static Optional<Vector> ends(List<Path> run) {
-      List<Point> free = new ArrayList<>();
-      for (Path path : run) {
-        for (Point end : List.of(path.start(), path.end())) {
-          if (!free.removeIf(known -> known.distanceTo(end) <= Tolerance.DRAWN_LENGTH)) {
-            free.add(end);
-          }
-        }
-      }
-      return free.size() == 2 && free.get(0).distanceTo(free.get(1)) >= TELLING
-          ? Optional.of(free.get(1).minus(free.get(0)))
-          : Optional.empty();
-    }
-  }
-
-  private static Vector chord(Path path) {
-    return path.end().minus(path.start());
   }
 }

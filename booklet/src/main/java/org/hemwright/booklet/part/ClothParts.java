@@ -22,19 +22,16 @@ import org.hemwright.cloth.yardage.BuyingLength;
 import org.hemwright.cloth.yardage.YardageGroup;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
-import org.hemwright.paper.cutting.LayingSheets;
-import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.fabric.Fabric;
 import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Work;
-import org.hemwright.pattern.measure.Measurements;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.quantity.LengthKind;
 import org.hemwright.pattern.split.SplitChoice;
 import org.hemwright.pattern.split.SplitRun;
 
-/** Cloth by size, width and view; elastics; the stretch gauge; how the pieces are laid. */
+/** What each cloth must be like, how much of it to buy by size, width and view; its gauge. */
 public final class ClothParts {
   private final Given given;
   private final Telling telling;
@@ -152,7 +149,8 @@ public final class ClothParts {
                     Provenance.of(Source.FABRIC, fabric.name(), "repeat", way)));
   }
 
-  private static Inline.Value width(Telling telling, Fabric fabric, double width) {
+  /** A width that a cloth is sold in. */
+  static Inline.Value width(Telling telling, Fabric fabric, double width) {
     return telling
         .words()
         .length(
@@ -288,65 +286,6 @@ public final class ClothParts {
     return text;
   }
 
-  /** The table of elastics to cut, by size. */
-  public static Optional<Block.Table> elasticTable(Telling telling) {
-    List<Measurements.OfElastic> elastics = telling.measured().elastics();
-    if (elastics.isEmpty()) {
-      return Optional.empty();
-    }
-    List<List<Inline>> head = new ArrayList<>();
-    head.add(telling.say("table.size"));
-    for (Measurements.OfElastic elastic : elastics) {
-      Slots named = Slots.of("elastic", telling.name(elastic.name()));
-      head.add(telling.words().capital(telling.say("elastic.width", named)));
-      head.add(telling.words().capital(telling.say("elastic.cut", named)));
-      head.add(telling.words().capital(telling.say("elastic.finished", named)));
-    }
-    List<List<List<Inline>>> rows = new ArrayList<>();
-    for (String size : telling.sizeNames()) {
-      List<List<Inline>> row = new ArrayList<>();
-      row.add(List.of(Telling.size(size)));
-      for (Measurements.OfElastic elastic : elastics) {
-        row.add(elastic(telling, elastic, elastic.width(), "width", LengthKind.NOTION, size));
-        row.add(elastic(telling, elastic, elastic.cut(), "cut", LengthKind.FINISHED, size));
-        row.add(
-            elastic(telling, elastic, elastic.finished(), "finished", LengthKind.FINISHED, size));
-      }
-      rows.add(row);
-    }
-    return Optional.of(new Block.Table(telling.say("elastic.caption"), head, rows));
-  }
-
-  private static List<Inline> elastic(
-      Telling telling,
-      Measurements.OfElastic elastic,
-      Map<String, Double> values,
-      String what,
-      LengthKind kind,
-      String size) {
-    return Optional.ofNullable(values.get(size))
-        .map(
-            mm ->
-                List.<Inline>of(
-                    telling
-                        .words()
-                        .length(
-                            mm, kind, Provenance.of(Source.ELASTIC, elastic.name(), what, size))))
-        .orElseGet(() -> telling.say("table.none"));
-  }
-
-  Optional<Section> elastics() {
-    return elasticTable(telling)
-        .map(
-            table -> {
-              List<Block> blocks = new ArrayList<>();
-              blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("elastic.lead")));
-              blocks.addAll(given.prose().part("elastics"));
-              blocks.add(table);
-              return new Section("elastics", given.say("part.elastics"), false, blocks);
-            });
-  }
-
   Optional<Section> gauge() {
     List<Figure> gauges = StretchGauge.of(telling);
     if (gauges.isEmpty()) {
@@ -361,59 +300,5 @@ public final class ClothParts {
     blocks.addAll(given.prose().part("gauge"));
     gauges.forEach(figure -> blocks.add(new Block.Drawing(figure)));
     return Optional.of(new Section("gauge", given.say("part.gauge"), false, blocks));
-  }
-
-  /** Of each view, fabric and width the laying of the drawn size. */
-  Optional<Section> layings() {
-    List<Figure> figures = new ArrayList<>();
-    List<YardageRow> shown = new ArrayList<>();
-    for (YardageRow row : given.yardage().map(YardageTable::rows).orElse(List.of())) {
-      if (row.best()
-          && row.fits()
-          && row.nap() == row.fabric().laidWith()
-          && row.size().equals(telling.drawn().size())) {
-        shown.add(row);
-        figures.add(laying(row));
-      }
-    }
-    if (figures.isEmpty()) {
-      return Optional.empty();
-    }
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("layings.lead")));
-    if (telling.run().sizes().size() > 1) {
-      blocks.add(
-          new Block.Paragraph(
-              Block.Tone.PLAIN,
-              given.say(
-                  "layings.size", Slots.of("size", Telling.size(telling.drawn().size().name())))));
-    }
-    if (shown.stream().anyMatch(row -> telling.fused().contains(row.fabric().name()))) {
-      blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("layings.fused")));
-    }
-    blocks.addAll(given.prose().part("layings"));
-    Sheet key = LayingSheets.key(shown, new LayingTelling(telling));
-    String alt = Inline.plain(given.say("layings.key"));
-    figures.add(0, new Figure("layings-key", key, alt, List.of()));
-    blocks.add(new Block.Gallery(figures));
-    return Optional.of(new Section("layings", given.say("part.layings"), false, blocks));
-  }
-
-  private Figure laying(YardageRow row) {
-    Sheet sheet = LayingSheets.withoutKey(telling.run(), row, new LayingTelling(telling));
-    Slots slots =
-        Slots.of("view", telling.views(List.of(row.view().name())))
-            .and("fabric", telling.fabric(row.fabric().name()))
-            .and("width", width(telling, row.fabric(), row.width()))
-            .and("size", Telling.size(row.size().name()));
-    String id =
-        "laying-%s-%s-%s-%d"
-            .formatted(
-                row.view().name(),
-                row.fabric().name(),
-                row.nap() == Fabric.Nap.ONE_WAY ? "nap" : "plain",
-                Math.round(row.width()));
-    String views = telling.severalViews() ? ".view" : "";
-    return new Figure(id, sheet, Inline.plain(given.say("layings.alt" + views, slots)), List.of());
   }
 }

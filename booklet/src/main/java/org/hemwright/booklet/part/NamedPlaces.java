@@ -38,9 +38,7 @@ public record NamedPlaces(
                   .orElse(List.of()));
       case "elastics" ->
           Optional.of(
-              ClothParts.elasticTable(telling)
-                  .map(table -> List.<Block>of(table))
-                  .orElse(List.of()));
+              ElasticsPart.table(telling).map(table -> List.<Block>of(table)).orElse(List.of()));
       default -> Optional.empty();
     };
   }

@@ -61,10 +61,10 @@ public final class Parts {
     sizes.finished().ifPresent(before::add);
     before.add(sizes.choosing());
     cloth.requirements().ifPresent(before::add);
-    cloth.elastics().ifPresent(before::add);
+    new ElasticsPart(given).elastics().ifPresent(before::add);
     cloth.gauge().ifPresent(before::add);
     before.add(pieces.pieces());
-    cloth.layings().ifPresent(before::add);
+    new LayingsPart(given).layings().ifPresent(before::add);
     List<Section> after = new ArrayList<>();
     after.add(back.key());
     if (telling.run().pattern().making().isStated()) {

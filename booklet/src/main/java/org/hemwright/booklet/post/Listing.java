@@ -8,6 +8,7 @@ import org.hemwright.booklet.leaf.Inline;
 import org.hemwright.booklet.leaf.Provenance;
 import org.hemwright.booklet.leaf.Provenance.Source;
 import org.hemwright.booklet.part.ClothParts;
+import org.hemwright.booklet.part.ElasticsPart;
 import org.hemwright.booklet.part.Given;
 import org.hemwright.booklet.part.Parts;
 import org.hemwright.booklet.part.SizeParts;
@@ -37,7 +38,7 @@ record Listing(Given given) {
         .ifPresent(section -> blocks.addAll(section.blocks()));
     heading(blocks, "part.cloth");
     blocks.addAll(ClothParts.cloths(given));
-    ClothParts.elasticTable(telling).ifPresent(blocks::add);
+    ElasticsPart.table(telling).ifPresent(blocks::add);
     heading(blocks, "listing.files");
     List<List<Inline>> items = new ArrayList<>();
     for (PrintedFile file : given.printed()) {

@@ -20,15 +20,11 @@ import org.hemwright.draft.syntax.Span;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.geometry.Curve;
 import org.hemwright.geometry.Line;
-import org.hemwright.geometry.Meeting;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.PathPlace;
-import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Tolerance;
-import org.hemwright.geometry.Vector;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.finding.Argument;
-import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Origin;
 import org.hemwright.pattern.traced.OutlineGrading;
 import org.hemwright.pattern.traced.OutlineRequest;
@@ -42,19 +38,13 @@ import org.hemwright.pattern.traced.TracingProblem;
  * of a drawing the document names.
  */
 final class Tracings {
-  /**
-   * A short line marks an edge if it comes this close to it, besides the allowance taken off (mm).
-   */
-  private static final double MARK_REACH = 2;
-
-  /** How far from the stitch line a short line may be drawn that points at it (mm). */
-  private static final double LONGEST_ALLOWANCE = 50;
-
   private final Compilation shared;
+  private final Drawings drawings;
   private final IdentityHashMap<Scope, Traced> traced = new IdentityHashMap<>();
 
   Tracings(Compilation shared) {
     this.shared = shared;
+    this.drawings = new Drawings(shared);
   }
 
   /**
@@ -85,7 +75,7 @@ final class Tracings {
     NodeList nodes = shared.nodes();
     Scope scope = piece.scope();
     nodes.set(new NodeList.Setting(scope.sizes(), scope.name(), scope.name(), false));
-    Optional<TracedDrawing> drawing = drawing(from);
+    Optional<TracedDrawing> drawing = drawings.read(from);
     Size drawn = from.size().flatMap(shared.sizes()::find).orElse(base);
     if (!scope.sizes().contains(drawn)) {
       shared
@@ -138,22 +128,18 @@ final class Tracings {
 
   /** The edges of the same outline in another drawing. */
   private Optional<List<Path>> other(OutlineRequest request, Statement.AlsoTraced also) {
-    return drawing(also.file(), also.span()).flatMap(read -> edges(read, request, also.span()));
+    return drawings
+        .read(also.file(), also.span())
+        .flatMap(read -> edges(read, request, also.span()));
   }
 
   private Optional<List<Path>> edges(TracedDrawing drawing, OutlineRequest request, Span at) {
     try {
       return Optional.of(OutlineTracing.edges(drawing, request));
     } catch (TracingProblem problem) {
-      tell(problem, at);
+      drawings.tell(problem, at);
       return Optional.empty();
     }
-  }
-
-  private void tell(TracingProblem problem, Span at) {
-    Finding.Builder finding = shared.problems().at(at, problem.code());
-    problem.arguments().forEach(finding::with);
-    shared.problems().add(finding);
   }
 
   private static OutlineRequest request(Statement.OutlineTraced line) {
@@ -181,45 +167,6 @@ final class Tracings {
     return literal.value() * literal.unit().factor();
   }
 
-  private Optional<TracedDrawing> drawing(Statement.TracedFrom from) {
-    Optional<TracedDrawing> drawing = drawing(from.file(), from.span());
-    if (drawing.isEmpty() || from.scale().isPresent()) {
-      return drawing.flatMap(read -> scaled(read, from));
-    }
-    if (!drawing.get().inTrueSize()) {
-      shared
-          .problems()
-          .add(
-              Finding.warn("traced-size-unsaid", from.file())
-                  .with("file", from.file())
-                  .at(shared.problems().origin(from.span())));
-    }
-    return drawing;
-  }
-
-  private Optional<TracedDrawing> drawing(String file, Span at) {
-    if (!shared.inputs().hasDrawing(file)) {
-      shared.problems().add(shared.problems().at(at, "traced-drawing-absent").with("file", file));
-    }
-    return shared.inputs().drawing(file);
-  }
-
-  private Optional<TracedDrawing> scaled(TracedDrawing drawing, Statement.TracedFrom from) {
-    Statement.ScaleLine scale = from.scale().orElseThrow();
-    try {
-      List<TracedLine> lines = OutlineTracing.lines(drawing, scale.line());
-      Path line = lines.get(0).path();
-      double drawn = line.start().distanceTo(line.end());
-      if (lines.size() > 1 || drawn <= Tolerance.DRAWN_LENGTH) {
-        throw new TracingProblem("traced-scale-line").with("name", scale.line());
-      }
-      return Optional.of(drawing.scaled(value(scale.length()) / drawn));
-    } catch (TracingProblem problem) {
-      tell(problem, from.span());
-      return Optional.empty();
-    }
-  }
-
   // --- what else of a drawing the document names ------------------------------------------------
 
   /** The slot of a piece's traced shape, or {@link Node#NONE}. */
@@ -241,7 +188,7 @@ final class Tracings {
     try {
       return OutlineTracing.lines(piece.drawing().get(), name);
     } catch (TracingProblem problem) {
-      tell(problem, span);
+      drawings.tell(problem, span);
       return List.of();
     }
   }
@@ -249,7 +196,7 @@ final class Tracings {
   private Optional<TracedLine> one(String name, Span span, Scope scope) {
     List<TracedLine> lines = lines(name, span, scope);
     if (lines.size() > 1) {
-      tell(
+      drawings.tell(
           new TracingProblem("traced-lines-several")
               .with("name", name)
               .with("count", Argument.of(lines.size())),
@@ -286,7 +233,7 @@ final class Tracings {
     }
     boolean known = traced.containsKey(scope) && traced.get(scope).drawing().isPresent();
     if (longest == null && known && !lines(name, span, scope).isEmpty()) {
-      tell(new TracingProblem("traced-grain-bent").with("name", name), span);
+      drawings.tell(new TracingProblem("traced-grain-bent").with("name", name), span);
     }
     return longest == null
         ? new Broken()
@@ -303,14 +250,13 @@ final class Tracings {
     }
     List<PathPlace> places = new ArrayList<>();
     for (TracedLine line : lines) {
-      Marked here = Marked.on(piece.edges().get(edge), line.path());
+      MarkedEdge here = MarkedEdge.on(piece.edges().get(edge), line.path());
       double least = here.away();
       for (Path other : piece.edges()) {
-        least = Math.min(least, Marked.on(other, line.path()).away());
+        least = Math.min(least, MarkedEdge.on(other, line.path()).away());
       }
-      double reach = MARK_REACH + piece.allowances().get(edge);
       if (here.away() <= least + Tolerance.DRAWN_LENGTH
-          && here.away() <= (here.straightOn() ? LONGEST_ALLOWANCE : reach)) {
+          && here.isMeant(piece.allowances().get(edge))) {
         places.add(here.place());
       }
     }
@@ -319,50 +265,12 @@ final class Tracings {
       slots.add(shared.nodes().add(new TracedPointNode(piece.shape(), place.point()), span));
     }
     if (slots.isEmpty() && !lines.isEmpty()) {
-      tell(
+      drawings.tell(
           new TracingProblem("traced-notch-none")
               .with("name", name)
               .with("count", Argument.of(lines.size())),
           span);
     }
     return slots;
-  }
-
-  /**
-   * Where a mark marks an edge.
-   *
-   * @param away how far from it the mark ends (mm)
-   * @param straightOn whether the mark, run straight on, meets the edge there, as one does that was
-   *     drawn at the cut line
-   */
-  private record Marked(PathPlace place, double away, boolean straightOn) {
-    static Marked on(Path edge, Path mark) {
-      if (mark.isClosed()) {
-        Point middle = mark.bounds().centre();
-        PathPlace place = edge.nearest(middle);
-        return new Marked(place, place.point().distanceTo(middle), false);
-      }
-      Point start = mark.start();
-      Point end = mark.end();
-      PathPlace atStart = edge.nearest(start);
-      PathPlace atEnd = edge.nearest(end);
-      boolean first = atStart.point().distanceTo(start) <= atEnd.point().distanceTo(end);
-      PathPlace nearest = first ? atStart : atEnd;
-      double away = nearest.point().distanceTo(first ? start : end);
-      List<Meeting> meetings = edge.meetings(mark);
-      if (!meetings.isEmpty()) {
-        return new Marked(edge.at(meetings.get(0).distanceOnThis()), 0, false);
-      }
-      if (away <= MARK_REACH || start.isAt(end)) {
-        return new Marked(nearest, away, false);
-      }
-      Vector on = end.minus(start).unit().times(LONGEST_ALLOWANCE);
-      Path longer = Path.straight(start.plus(on.negated()), end.plus(on));
-      for (Meeting meeting : edge.meetings(longer)) {
-        double out = Math.min(meeting.point().distanceTo(start), meeting.point().distanceTo(end));
-        return new Marked(edge.at(meeting.distanceOnThis()), out, true);
-      }
-      return new Marked(nearest, away, false);
-    }
   }
 }

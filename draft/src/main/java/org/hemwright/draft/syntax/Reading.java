@@ -11,7 +11,8 @@ import org.hemwright.pattern.finding.Finding;
  * Reads one statement's tokens by the table of forms.
  *
  * <p>Where a form offers a choice the first that fits is taken; {@link Furthest} remembers where
- * none did. Depth and length are capped by count.
+ * none did. Depth and length are capped by count. What was taken, what was noted and how deep it
+ * stands go back together when a form does not fit, so all that moves them is here.
  */
 final class Reading {
   /** How deep brackets, turns and moves may stand in each other. */

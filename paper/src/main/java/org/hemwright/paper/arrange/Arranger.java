@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hemwright.geometry.Vector;
+import org.hemwright.paper.arrange.SpotSearch.Spot;
 import org.jspecify.annotations.Nullable;
 
 /** Finds where things lie on a sheet of pages. */
@@ -89,13 +90,6 @@ public final class Arranger {
   /** An attempt: how good it is, and where things lie. */
   private record Attempt(
       int pages, int alone, int turned, int area, int height, List<Spot> spots) {}
-
-  /** A thing's place in cells, and how many pages it needs that were not in use. */
-  private record Spot(int thing, Laid laid, int column, int row, int fresh) {
-    void use(int[] used, int cellsAcross, int cellsDown) {
-      laid.stretch(column, row).use(used, column / cellsAcross, row / cellsDown);
-    }
-  }
 
   private Optional<Arrangement> best() {
     Comparator<Attempt> better =
@@ -240,96 +234,11 @@ public final class Arranger {
       int thing, CellSheet sheet, int[] used, int reached, boolean quarters) {
     List<Laid> turns = allowed(things.get(thing), quarters);
     boolean whole = rules.whole() && turns.stream().anyMatch(Laid::fitsOnePage);
-    Search search = new Search(thing, sheet, used, whole);
+    SpotSearch search = new SpotSearch(thing, sheet, used, whole, cellsAcross, cellsDown);
     for (Laid laid : turns) {
       search.among(laid, reached + cellsDown);
     }
-    return search.best;
-  }
-
-  /** Looks for one thing's place on a sheet. */
-  private final class Search {
-    private final int thing;
-    private final CellSheet sheet;
-    private final int[] used;
-    private final boolean whole;
-    private final long[] open;
-    private @Nullable Spot best;
-    private int fewest = Integer.MAX_VALUE;
-    private int lowest = Integer.MAX_VALUE;
-
-    Search(int thing, CellSheet sheet, int[] used, boolean whole) {
-      this.thing = thing;
-      this.sheet = sheet;
-      this.used = used;
-      this.whole = whole;
-      open = new long[sheet.words()];
-    }
-
-    void among(Laid laid, int lastRow) {
-      int places = sheet.columns() - laid.mask().columns() + 1;
-      int end = Math.min(lastRow, sheet.rows() - laid.mask().rows());
-      for (int row = 0; row <= end && places > 0; row++) {
-        int foot = row + laid.mask().rows();
-        if (fewest == 0 && foot >= lowest) {
-          return;
-        }
-        if (worthwhile(laid, row, places) && laid.mask().leaveFree(sheet, row, open)) {
-          for (int w = 0; w < open.length; w++) {
-            for (long free = open[w]; free != 0; free &= free - 1) {
-              at(laid, 64 * w + Long.numberOfTrailingZeros(free), row);
-            }
-          }
-        }
-      }
-    }
-
-    /** Opens the places of a row that would be better than the best; answers whether any is. */
-    private boolean worthwhile(Laid laid, int row, int places) {
-      Arrays.fill(open, 0);
-      boolean any = false;
-      int most = most(row + laid.mask().rows());
-      Laid.Stretch[] stretches = laid.stretches(row);
-      for (int page = 0; page * cellsAcross < places; page++) {
-        for (int i = 0; i < stretches.length; i++) {
-          Laid.Stretch stretch = stretches[i];
-          boolean barred = whole && !stretch.isOnePage();
-          if (!barred && stretch.fresh(used, page, row / cellsDown) <= most) {
-            int from = page * cellsAcross + stretch.from();
-            int next = i + 1 < stretches.length ? stretches[i + 1].from() : cellsAcross;
-            int to = Math.min(places, page * cellsAcross + next);
-            if (from < to) {
-              open(from, to);
-              any = true;
-            }
-          }
-        }
-      }
-      return any;
-    }
-
-    private void open(int from, int to) {
-      for (int w = from / 64; w <= (to - 1) / 64; w++) {
-        long above = w == from / 64 ? -1L << (from % 64) : -1L;
-        long below = w == (to - 1) / 64 ? -1L >>> (63 - (to - 1) % 64) : -1L;
-        open[w] |= above & below;
-      }
-    }
-
-    /** The most new pages that a place may need which is to be better than the best. */
-    private int most(int foot) {
-      return foot < lowest ? fewest : fewest - 1;
-    }
-
-    private void at(Laid laid, int column, int row) {
-      int foot = row + laid.mask().rows();
-      int fresh = laid.stretch(column, row).fresh(used, column / cellsAcross, row / cellsDown);
-      if (fresh <= most(foot)) {
-        best = new Spot(thing, laid, column, row, fresh);
-        fewest = fresh;
-        lowest = foot;
-      }
-    }
+    return search.best();
   }
 
   private Arrangement arrangement(Attempt attempt) {

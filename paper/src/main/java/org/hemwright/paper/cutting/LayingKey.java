@@ -2,6 +2,10 @@ package org.hemwright.paper.cutting;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hemwright.cloth.rule.ClothLaying;
+import org.hemwright.cloth.rule.Fold;
+import org.hemwright.cloth.rule.LaidPiece;
+import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Point;
 import org.hemwright.paper.nest.Signs;
@@ -13,6 +17,7 @@ import org.hemwright.paper.sheet.Words;
 import org.hemwright.paper.style.Inks;
 import org.hemwright.paper.type.Face;
 import org.hemwright.paper.type.SetLine;
+import org.hemwright.pattern.fabric.Fabric;
 
 /** What the shades and lines of a cutting layout mean: a sample of each with its words, in rows. */
 final class LayingKey {
@@ -59,6 +64,41 @@ final class LayingKey {
     Drawn {
       items = List.copyOf(items);
     }
+  }
+
+  /** What the layout of a row shows. */
+  static List<Entry> entries(YardageRow row) {
+    ClothLaying laying = row.need().orElseThrow().laying();
+    Fold fold = laying.sheet().fold();
+    boolean rightOut = LayingWords.isRightOut(row.fabric());
+    List<Entry> entries = new ArrayList<>();
+    boolean single =
+        fold == Fold.SINGLE
+            || fold == Fold.PARTIAL
+            || laying.pieces().stream().anyMatch(LaidPiece::open);
+    if (single || rightOut) {
+      entries.add(Entry.CLOTH_RIGHT);
+    }
+    if (fold != Fold.SINGLE && !rightOut) {
+      entries.add(Entry.CLOTH_WRONG);
+    }
+    entries.add(Entry.PIECE_UP);
+    if (laying.pieces().stream().anyMatch(LaidPiece::faceDown)) {
+      entries.add(Entry.PIECE_DOWN);
+    }
+    if (fold != Fold.SINGLE) {
+      entries.add(Entry.FOLD);
+    }
+    entries.add(Entry.SELVEDGE);
+    entries.add(row.nap() == Fabric.Nap.ONE_WAY ? Entry.GRAIN_ONE_WAY : Entry.GRAIN);
+    if (laying.pieces().stream().anyMatch(laid -> PieceInk.isTurnedOver(laid, row.fabric()))) {
+      entries.add(Entry.TURNED_OVER);
+    }
+    laying
+        .repeat()
+        .map(repeat -> repeat.isUneven() ? Entry.BAR_UNEVEN : Entry.BAR)
+        .ifPresent(entries::add);
+    return entries;
   }
 
   static Drawn of(List<Entry> entries, LayingWords words, double width) {

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hemwright.cloth.rule.ClothLaying;
-import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.geometry.Point;
 import org.hemwright.geometry.Vector;
@@ -51,8 +50,7 @@ record LayingPicture(List<Item> items, double width, double height, Map<String, 
    */
   static LayingPicture of(
       LayingWords words, YardageRow row, double widest, double highest, boolean named) {
-    Need need = row.need().orElseThrow();
-    ClothLaying laying = need.laying();
+    ClothLaying laying = row.need().orElseThrow().laying();
     List<Item> items = new ArrayList<>();
     SetLine title = Face.SEMIBOLD.set(words.title(row), TITLE);
     items.add(words(title, 0, -title.capitalHeight()));
@@ -67,10 +65,10 @@ record LayingPicture(List<Item> items, double width, double height, Map<String, 
         wide = Math.max(wide, line.width());
       }
     }
-    double scale = LayingFigure.scale(laying, need.length(), widest, highest + y - AFTER_WORDS);
-    double down = LayingFigure.height(laying, scale) - y + AFTER_WORDS;
-    wide = Math.max(wide, LayingFigure.width(laying, need.length(), scale));
-    for (Item item : LayingFigure.of(row, words, scale, widest)) {
+    SpreadCloth cloth = SpreadCloth.within(row, widest, highest + y - AFTER_WORDS);
+    double down = cloth.figureHeight() - y + AFTER_WORDS;
+    wide = Math.max(wide, cloth.figureWidth());
+    for (Item item : LayingFigure.of(row, cloth, words, widest)) {
       items.add(item.moved(new Vector(0, -down)));
     }
     List<PieceCard> cards =

@@ -96,7 +96,7 @@ public final class LayingSheets {
   public static Sheet key(List<YardageRow> rows, LayingWords words) {
     TreeSet<LayingKey.Entry> entries = new TreeSet<>();
     for (YardageRow row : rows) {
-      entries.addAll(LayingFigure.shown(row));
+      entries.addAll(LayingKey.entries(row));
     }
     LayingKey.Drawn key = LayingKey.of(List.copyOf(entries), words, FIGURE_WIDTH);
     return framed(moved(key.items(), 0, 0), -key.height());
@@ -105,7 +105,7 @@ public final class LayingSheets {
   private Sheet single(YardageRow row) {
     List<Item> items = new ArrayList<>();
     double foot = single(row, items);
-    LayingKey.Drawn key = LayingKey.of(LayingFigure.shown(row), words, FIGURE_WIDTH);
+    LayingKey.Drawn key = LayingKey.of(LayingKey.entries(row), words, FIGURE_WIDTH);
     items.addAll(moved(key.items(), 0, foot));
     return framed(items, foot - key.height());
   }
@@ -127,7 +127,7 @@ public final class LayingSheets {
     int most = 0;
     for (YardageRow row : rows) {
       List<LaidPiece> laid = row.need().orElseThrow().laying().pieces();
-      entries.addAll(LayingFigure.shown(row));
+      entries.addAll(LayingKey.entries(row));
       laid.forEach(each -> cards.add(each.piece().piece().card()));
       most = Math.max(most, laid.size());
     }

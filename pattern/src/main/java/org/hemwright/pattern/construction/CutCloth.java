@@ -26,9 +26,6 @@ import org.hemwright.pattern.seam.Seam;
 
 /** What lies on the table before the first step: the cut copies of one view in one size. */
 final class CutCloth {
-  /** Places along an edge at which its bend is looked at: one each few centimetres. */
-  private static final int BEND_PLACES = 32;
-
   private final Pattern pattern;
   private final SizedPattern sized;
   private final Map<String, Piece> pieces = new LinkedHashMap<>();
@@ -201,44 +198,9 @@ final class CutCloth {
     return cloth(strip.piece()).filter(Fabric.Kind.KNIT::equals).isPresent();
   }
 
-  // --- curves ---------------------------------------------------------------------------------
-
-  /**
-   * How an edge bends, seen from outside the piece.
-   *
-   * @param outward by how much it turns round the cloth, as a hem does (radians)
-   * @param inward by how much it turns into the cloth, as a neckline does (radians)
-   */
-  record Bend(double outward, double inward) {
-    /** An edge that turns by less than this is straight to whoever cuts into it. */
-    private static final double STRAIGHT = StrictMath.toRadians(3);
-
-    boolean isOutward() {
-      return outward > STRAIGHT && inward < STRAIGHT;
-    }
-
-    boolean isInward() {
-      return inward > STRAIGHT && outward < STRAIGHT;
-    }
-  }
-
   /** How a strip bends. */
   Bend bend(Strip strip) {
-    Path path = edge(strip).orElseThrow().path();
-    double outward = 0;
-    double inward = 0;
-    Vector before = path.startDirection();
-    for (int i = 1; i <= BEND_PLACES; i++) {
-      Vector here =
-          i == BEND_PLACES
-              ? path.endDirection()
-              : path.at(path.length() * i / BEND_PLACES).tangent();
-      double turn = StrictMath.atan2(before.cross(here), before.dot(here));
-      outward += StrictMath.max(turn, 0);
-      inward += StrictMath.max(-turn, 0);
-      before = here;
-    }
-    return new Bend(outward, inward);
+    return Bend.of(edge(strip).orElseThrow().path());
   }
 
   // --- corners --------------------------------------------------------------------------------

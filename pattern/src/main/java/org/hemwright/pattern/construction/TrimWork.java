@@ -53,12 +53,12 @@ record TrimWork(Table table) {
    * every edge concerned bends the other way.
    */
   private void bend(List<Strip> strips, Step step, Act.CutInto cut) {
-    List<CutCloth.Bend> bends =
+    List<Bend> bends =
         strips.stream().filter(strip -> !table.cloth.isLine(strip)).map(table.cloth::bend).toList();
     boolean wrong =
         switch (cut.kind()) {
-          case CLIP -> bends.stream().allMatch(CutCloth.Bend::isOutward);
-          case NOTCH -> bends.stream().allMatch(CutCloth.Bend::isInward);
+          case CLIP -> bends.stream().allMatch(Bend::isOutward);
+          case NOTCH -> bends.stream().allMatch(Bend::isInward);
           case TRIM, GRADE -> false;
         };
     if (wrong && !bends.isEmpty()) {
