@@ -132,24 +132,8 @@ class BrandTest {
   private void document(String brand) throws IOException {
     Files.writeString(
         folder.resolve("pattern.hem"),
-        """
-        language 1
-        pattern "Small square"
-        version 1.0
-        dated 2026-11-25
-        by "Tern Cove Patterns"
-        %s
-        sizes from "sizes.csv" base 8
-        fabric main woven
-          widths 115 cm
-        piece square "Square" number 1
-          cut 1 of main
-          rectangle hip / 4 by 20 cm, edges lower, right, upper, left
-          allowance 1 cm
-          grain along left
-          point corner at 0 cm, 0 cm
-          stack at corner
-        """
-            .formatted(brand));
+        SmallSquare.DOCUMENT
+            .replace("sizes from", brand + "\nsizes from")
+            .replace("main knit", "main woven"));
   }
 }

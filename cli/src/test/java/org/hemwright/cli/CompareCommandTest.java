@@ -14,24 +14,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** Two versions of a pattern compared at the command line. */
 class CompareCommandTest {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final String DOCUMENT =
-      """
-      language 1
-      pattern "Small square"
-      version 1.0
-      dated 2026-11-25
-      by "Tern Cove Patterns"
-      sizes from "sizes.csv" base 8
-      fabric main knit
-        widths 115 cm
-      piece square "Square" number 1
-        cut 1 of main
-        rectangle hip / 4 by 20 cm, edges lower, right, upper, left
-        allowance 1 cm
-        grain along left
-        point corner at 0 cm, 0 cm
-        stack at corner
-      """;
 
   @TempDir Path folder;
 
@@ -39,8 +21,8 @@ class CompareCommandTest {
 
   @BeforeEach
   void twoVersions() throws IOException {
-    write("old", DOCUMENT);
-    write("new", DOCUMENT.replace("1.0", "1.1").replace("by 20 cm", "by 21 cm"));
+    write("old", SmallSquare.DOCUMENT);
+    write("new", SmallSquare.DOCUMENT.replace("1.0", "1.1").replace("by 20 cm", "by 21 cm"));
   }
 
   private void write(String name, String document) throws IOException {
@@ -60,7 +42,7 @@ class CompareCommandTest {
 
   @Test
   void aFolderIsTheSameAsItself() throws IOException {
-    write("new", DOCUMENT);
+    write("new", SmallSquare.DOCUMENT);
     assertThat(compare()).isEqualTo(ExitCode.ALL_WELL);
     assertThat(console.out()).isEqualTo("Nothing changed.\n");
     assertThat(console.err()).isEmpty();
@@ -81,7 +63,7 @@ class CompareCommandTest {
   /** 1/2 in is 12.7 mm. */
   @Test
   void aDocumentInInchesIsToldInInches() throws IOException {
-    String inches = DOCUMENT.replace("sizes from", "units inches\nsizes from");
+    String inches = SmallSquare.DOCUMENT.replace("sizes from", "units inches\nsizes from");
     write("old", inches.replace("by 20 cm", "by 8 in"));
     write("new", inches.replace("1.0", "1.1").replace("by 20 cm", "by 8 1/2 in"));
     assertThat(compare("--on", "letter", "--size", "8")).isEqualTo(ExitCode.ALL_WELL);
@@ -125,12 +107,12 @@ class CompareCommandTest {
 
   @Test
   void aFolderThatCannotBeReadIsToldWithItsPlace() throws IOException {
-    write("new", DOCUMENT.replace("hip / 4", "hipp / 4"));
+    write("new", SmallSquare.DOCUMENT.replace("hip / 4", "hipp / 4"));
     assertThat(compare()).isEqualTo(ExitCode.INPUT_WRONG);
     assertThat(console.err()).contains("pattern.hem:11:");
     assertThat(console.out()).isEmpty();
     console.clear();
-    write("new", DOCUMENT);
+    write("new", SmallSquare.DOCUMENT);
     assertThat(compare("--size", "9")).isEqualTo(ExitCode.INPUT_WRONG);
     assertThat(console.err()).contains("did you mean 8 or 10?");
   }

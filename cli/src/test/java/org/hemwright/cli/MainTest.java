@@ -22,24 +22,7 @@ class MainTest {
 
   @BeforeEach
   void aSmallPattern() throws IOException {
-    document(
-        """
-        language 1
-        pattern "Small square"
-        version 1.0
-        dated 2026-11-25
-        by "Tern Cove Patterns"
-        sizes from "sizes.csv" base 8
-        fabric main knit
-          widths 115 cm
-        piece square "Square" number 1
-          cut 1 of main
-          rectangle hip / 4 by 20 cm, edges lower, right, upper, left
-          allowance 1 cm
-          grain along left
-          point corner at 0 cm, 0 cm
-          stack at corner
-        """);
+    document(SmallSquare.DOCUMENT);
     Files.writeString(folder.resolve("sizes.csv"), "size,hip (cm)\n8,92\n10,96\n2T,52\n");
   }
 

@@ -19,24 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A version goes out, is frozen, is asked later, and is never given out otherwise. */
 class ReleaseTest {
   private static final String DOCUMENT =
-      """
-      language 1
-      pattern "Small square"
-      version 1.0
-      dated 2026-11-25
-      by "Tern Cove Patterns"
-      sizes from "sizes.csv" base 8
-      fabric main knit
-        widths 115 cm
-      piece square "Square" number 1
-        cut 1 of main
-        rectangle hip / 4 by 20 cm, edges lower, right, upper, left
-        allowance 1 cm
-        grain along left
-        stretch across
-        point corner at 0 cm, 0 cm
-        stack at corner
-      """;
+      SmallSquare.DOCUMENT.replace("  point corner", "  stretch across\n  point corner");
 
   @TempDir Path folder;
 

@@ -2,24 +2,17 @@ package org.hemwright.workbench;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
-import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.Configuration.consideringOnlyDependenciesInDiagram;
-import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.adhereToPlantUmlDiagram;
-import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaAccess;
-import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
-import java.nio.file.Path;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /** Holds the code to what docs/architecture.md and CONTRIBUTING.md say of it. */
@@ -35,61 +28,8 @@ class ArchitectureTest {
           "cbrt", "sinh", "cosh", "tanh", "hypot", "expm1", "log1p");
 
   @Test
-  void everyModuleOfTheFlowIsLookedAt() {
-    Set<String> modules = new TreeSet<>();
-    for (JavaClass each : PRODUCT) {
-      modules.add(each.getPackageName().replaceFirst("org\\.hemwright\\.(\\w+).*", "$1"));
-    }
-    assertThat(modules)
-        .containsExactly(
-            "booklet",
-            "checks",
-            "cloth",
-            "draft",
-            "exchange",
-            "geometry",
-            "paper",
-            "pattern",
-            "workbench");
-  }
-
-  @Test
-  void thePictureOfTheModulesIsTrue() {
-    classes()
-        .should(
-            adhereToPlantUmlDiagram(
-                Path.of("../docs/architecture.puml"), consideringOnlyDependenciesInDiagram()))
-        .check(PRODUCT);
-  }
-
-  @Test
   void noTwoPackagesNeedEachOther() {
     slices().matching("org.hemwright.(**)").should().beFreeOfCycles().check(PRODUCT);
-  }
-
-  @Test
-  void noClassIsNamedForWantOfAName() {
-    noClasses()
-        .should()
-        .haveNameMatching(".*(Util|Utils|Manager|Impl|Helper|Helpers)")
-        .check(PRODUCT);
-  }
-
-  @Test
-  void everyPackageSaysWhatItIs() {
-    Set<String> packages = new TreeSet<>();
-    Set<String> described = new TreeSet<>();
-    for (JavaClass each : PRODUCT) {
-      if (each.getSimpleName().equals("package-info")) {
-        described.add(each.getPackageName());
-        assertThat(each.isAnnotatedWith("org.jspecify.annotations.NullMarked"))
-            .as(each.getPackageName() + " is @NullMarked")
-            .isTrue();
-      } else {
-        packages.add(each.getPackageName());
-      }
-    }
-    assertThat(described).containsAll(packages);
   }
 
   @Test

@@ -2,16 +2,12 @@ package org.hemwright.workroom;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
-import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.Configuration.consideringOnlyDependenciesInDiagram;
-import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.adhereToPlantUmlDiagram;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /** The workroom is a door: what is drafted and drawn comes from the workbench. */
@@ -20,15 +16,6 @@ class ArrowsTest {
       new ClassFileImporter()
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
           .importPackages("org.hemwright.workroom");
-
-  @Test
-  void thePictureOfTheModulesIsTrue() {
-    classes()
-        .should(
-            adhereToPlantUmlDiagram(
-                Path.of("../docs/architecture.puml"), consideringOnlyDependenciesInDiagram()))
-        .check(DOOR);
-  }
 
   @Test
   void noTwoPackagesNeedEachOther() {
