@@ -52,6 +52,18 @@ public record Point(double x, double y) {
     return Math.sqrt(dx * dx + dy * dy);
   }
 
+  /** Distance to the nearest place on the straight stretch between two points (mm). */
+  public double distanceTo(Point from, Point to) {
+    double dx = to.x - from.x;
+    double dy = to.y - from.y;
+    double square = dx * dx + dy * dy;
+    double along = square == 0 ? 0 : ((x - from.x) * dx + (y - from.y) * dy) / square;
+    double share = Math.max(0, Math.min(1, along));
+    double offX = from.x + share * dx - x;
+    double offY = from.y + share * dy - y;
+    return Math.sqrt(offX * offX + offY * offY);
+  }
+
   /**
    * The point at a share of the straight way to another: 0 is here, 1 is there, outside 0 to 1 the
    * way goes on straight.

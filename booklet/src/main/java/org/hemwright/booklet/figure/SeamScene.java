@@ -168,18 +168,23 @@ final class SeamScene {
     }
   }
 
+  /** Lays a piece down as far as its stitch line. */
+  private void stitchLine(Flat flat) {
+    table
+        .scene()
+        .shape(
+            flat.opened().stitchLine().path().moved(flat.motion()),
+            flat.wrongSide(),
+            Subject.piece(flat.piece()));
+  }
+
   /** Right sides up, opened out from their seam; one that was turned out lies by itself. */
   private void opened(LaidLayer top, LaidLayer lying) {
     boolean twins = top.piece().equals(lying.piece());
     LaidLayer bottom = lying.flats().size() > 1 ? lying.levelled() : lying;
     if (twins) {
       Flat flat = bottom.flats().get(0);
-      table
-          .scene()
-          .shape(
-              flat.opened().stitchLine().path().moved(flat.motion()),
-              flat.wrongSide(),
-              Subject.piece(flat.piece()));
+      stitchLine(flat);
       new SeamLines(table).draw(new LaidLayer(List.of(flat), bottom.seam()), true, point -> true);
       table.show(flat);
       return;
@@ -187,12 +192,7 @@ final class SeamScene {
     LaidLayer upper = top.on(bottom, false);
     for (LaidLayer layer : List.of(bottom, upper)) {
       for (Flat flat : layer.flats()) {
-        table
-            .scene()
-            .shape(
-                flat.opened().stitchLine().path().moved(flat.motion()),
-                flat.wrongSide(),
-                Subject.piece(flat.piece()));
+        stitchLine(flat);
       }
     }
     new SeamLines(table).draw(upper, false, point -> true);

@@ -94,21 +94,11 @@ final class FreeGrid {
     int lastColumn = Math.min(columns - 1, column(box.maxX()));
     for (int row = firstRow; row <= lastRow; row++) {
       for (int column = firstColumn; column <= lastColumn; column++) {
-        if (!taken[row * columns + column] && distance(middle(column, row), from, to) <= margin) {
+        if (!taken[row * columns + column] && middle(column, row).distanceTo(from, to) <= margin) {
           taken[row * columns + column] = true;
         }
       }
     }
-  }
-
-  private static double distance(Point point, Point from, Point to) {
-    double dx = to.x() - from.x();
-    double dy = to.y() - from.y();
-    double square = dx * dx + dy * dy;
-    double along =
-        square == 0 ? 0 : ((point.x() - from.x()) * dx + (point.y() - from.y()) * dy) / square;
-    double share = Math.max(0, Math.min(1, along));
-    return point.distanceTo(new Point(from.x() + share * dx, from.y() + share * dy));
   }
 
   /** Takes every square that an upright box touches. */

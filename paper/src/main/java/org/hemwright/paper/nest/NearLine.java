@@ -108,22 +108,10 @@ final class NearLine {
     for (int row = firstRow; row <= lastRow; row++) {
       for (int column = firstColumn; column <= lastColumn; column++) {
         for (int stretch : squares[row * columns + column]) {
-          best = Math.min(best, distance(point, starts.get(stretch), ends.get(stretch)));
+          best = Math.min(best, point.distanceTo(starts.get(stretch), ends.get(stretch)));
         }
       }
     }
     return best;
-  }
-
-  static double distance(Point point, Point from, Point to) {
-    double dx = to.x() - from.x();
-    double dy = to.y() - from.y();
-    double square = dx * dx + dy * dy;
-    double along =
-        square == 0 ? 0 : ((point.x() - from.x()) * dx + (point.y() - from.y()) * dy) / square;
-    double share = Math.max(0, Math.min(1, along));
-    double offX = from.x() + share * dx - point.x();
-    double offY = from.y() + share * dy - point.y();
-    return Math.sqrt(offX * offX + offY * offY);
   }
 }

@@ -56,6 +56,14 @@ public record Reprint(
    */
   public record Gone(PageName name, int number) {}
 
+  /** The pages to print again by the sizes that stand on them, each group in order. */
+  public Map<List<String>, List<Page>> bySizes() {
+    Map<List<String>, List<Page>> groups = new LinkedHashMap<>();
+    pages.forEach(
+        page -> groups.computeIfAbsent(page.name().sizes(), key -> new ArrayList<>()).add(page));
+    return groups;
+  }
+
   /** The pages to print again in each file that both options and papers ask for. */
   public static List<Reprint> of(SizeRun old, SizeRun now, PaperOptions options) {
     Printing was = Printing.of(old, options);

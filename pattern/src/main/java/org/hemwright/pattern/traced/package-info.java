@@ -3,7 +3,8 @@
  * wherever they lay on the drawing.
  *
  * <p>Nothing here says what a line is for. The pattern document says it, by the names that the
- * designer gave her layers and lines; see the traced pieces of {@code draft}.
+ * designer gave her layers and lines; see the traced pieces of {@code draft}. How an outline grows
+ * from size to size is said here: by outlines drawn for several sizes, or by rule.
  *
  * <p>The card that straightens a photograph of a paper piece is measured here too, for those who
  * print it and those who find it.

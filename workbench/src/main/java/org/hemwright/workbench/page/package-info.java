@@ -6,8 +6,8 @@
  * <p>Each is one HTML file that needs nothing else: no script, no network, no font file, pictures
  * drawn in it. It may be read in light and dark, on a narrow and a wide screen, aloud, and on
  * paper. Everything that comes from a document is written through {@link
- * org.hemwright.workbench.page.Markup}, which escapes it. Values in, text out; the same text for
- * the same run.
+ * org.hemwright.paper.markup.Markup}, which escapes it. Values in, text out; the same text for the
+ * same run.
  *
  * <p>Open {@link org.hemwright.workbench.page.ReportPage} first, or {@link
  * org.hemwright.workbench.page.YardagePage}.

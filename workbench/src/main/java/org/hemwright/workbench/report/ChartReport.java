@@ -1,7 +1,5 @@
 package org.hemwright.workbench.report;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.util.List;
 import org.hemwright.workbench.chart.BroughtChart;
 
@@ -63,7 +61,7 @@ public final class ChartReport {
     return JsonText.of(
         json -> {
           json.writeStartObject();
-          strings(json, "sizes", chart.sizes());
+          JsonText.strings(json, "sizes", chart.sizes());
           json.writeArrayFieldStart("columns");
           for (BroughtChart.Column column : chart.columns()) {
             json.writeStartObject();
@@ -87,21 +85,12 @@ public final class ChartReport {
             json.writeEndObject();
           }
           json.writeEndArray();
-          strings(json, "missing", chart.missing());
-          strings(json, "without_unit", chart.withoutUnit());
-          strings(json, "left_out", chart.leftOut());
-          strings(json, "unread", chart.unread());
-          strings(json, "ranges", chart.ranges());
+          JsonText.strings(json, "missing", chart.missing());
+          JsonText.strings(json, "without_unit", chart.withoutUnit());
+          JsonText.strings(json, "left_out", chart.leftOut());
+          JsonText.strings(json, "unread", chart.unread());
+          JsonText.strings(json, "ranges", chart.ranges());
           json.writeEndObject();
         });
-  }
-
-  private static void strings(JsonGenerator json, String field, List<String> all)
-      throws IOException {
-    json.writeArrayFieldStart(field);
-    for (String each : all) {
-      json.writeString(each);
-    }
-    json.writeEndArray();
   }
 }

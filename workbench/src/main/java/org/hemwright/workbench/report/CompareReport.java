@@ -63,7 +63,7 @@ public final class CompareReport {
     } else {
       json.writeNull();
     }
-    strings(json, "sizes", change.sizes());
+    JsonText.strings(json, "sizes", change.sizes());
     json.writeObjectFieldStart("by_size");
     for (Map.Entry<String, Change.Values> each : change.values().entrySet()) {
       Change.Values values = each.getValue();
@@ -118,7 +118,7 @@ public final class CompareReport {
     for (Reprint.Page page : pages) {
       json.writeStartObject();
       page(json, page.name(), page.number());
-      strings(json, "sizes", page.sizes());
+      JsonText.strings(json, "sizes", page.sizes());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -128,15 +128,6 @@ public final class CompareReport {
     json.writeStringField("name", name.tile());
     json.writeNumberField("number", number);
     json.writeStringField("kind", name.kind().name().toLowerCase(Locale.ROOT));
-    strings(json, "group", name.sizes());
-  }
-
-  private static void strings(JsonGenerator json, String field, List<String> texts)
-      throws IOException {
-    json.writeArrayFieldStart(field);
-    for (String text : texts) {
-      json.writeString(text);
-    }
-    json.writeEndArray();
+    JsonText.strings(json, "group", name.sizes());
   }
 }

@@ -89,24 +89,20 @@ public final class CompareText {
                 ? ": none"
                 : again == file.of() ? ": all " + again : ": %d of %d".formatted(again, file.of()))
         .append('\n');
-    Map<List<String>, List<Reprint.Page>> groups = new LinkedHashMap<>();
-    file.pages()
+    file.bySizes()
         .forEach(
-            page ->
-                groups.computeIfAbsent(page.name().sizes(), key -> new ArrayList<>()).add(page));
-    groups.forEach(
-        (group, pages) -> {
-          text.append("    ").append(sizes.of(group)).append(": ");
-          text.append(listed(pages));
-          List<String> concerned =
-              group.stream()
-                  .filter(size -> pages.stream().anyMatch(page -> page.sizes().contains(size)))
-                  .toList();
-          if (!concerned.isEmpty() && !concerned.equals(group)) {
-            text.append("; only for ").append(sizes.of(concerned));
-          }
-          text.append('\n');
-        });
+            (group, pages) -> {
+              text.append("    ").append(sizes.of(group)).append(": ");
+              text.append(listed(pages));
+              List<String> concerned =
+                  group.stream()
+                      .filter(size -> pages.stream().anyMatch(page -> page.sizes().contains(size)))
+                      .toList();
+              if (!concerned.isEmpty() && !concerned.equals(group)) {
+                text.append("; only for ").append(sizes.of(concerned));
+              }
+              text.append('\n');
+            });
     if (!file.wordsOnly().isEmpty()) {
       text.append("    only words stand elsewhere, old pages will do: ")
           .append(listed(file.wordsOnly()))

@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** Writes one JSON value as text, the same on every system. */
@@ -49,5 +50,13 @@ final class JsonText {
     } else {
       json.writeNullField(field);
     }
+  }
+
+  static void strings(JsonGenerator json, String field, List<String> texts) throws IOException {
+    json.writeArrayFieldStart(field);
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
   }
 }

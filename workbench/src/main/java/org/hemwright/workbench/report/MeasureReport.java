@@ -21,7 +21,7 @@ public final class MeasureReport {
     return JsonText.of(
         json -> {
           json.writeStartObject();
-          strings(json, "sizes", measured.sizes());
+          JsonText.strings(json, "sizes", measured.sizes());
           writePieces(json, measured.pieces());
           writeSeams(json, measured.seams());
           writeGirths(json, measured.girths());
@@ -80,7 +80,7 @@ public final class MeasureReport {
       json.writeStartObject();
       json.writeStringField("view", level.view());
       json.writeStringField("level", level.level());
-      strings(json, "pieces", level.pieces());
+      JsonText.strings(json, "pieces", level.pieces());
       bySize(json, "girth_mm", level.girth());
       json.writeEndObject();
     }
@@ -98,15 +98,6 @@ public final class MeasureReport {
       bySize(json, "finished_mm", elastic.finished());
       bySize(json, "cut_mm", elastic.cut());
       json.writeEndObject();
-    }
-    json.writeEndArray();
-  }
-
-  private static void strings(JsonGenerator json, String field, List<String> texts)
-      throws IOException {
-    json.writeArrayFieldStart(field);
-    for (String text : texts) {
-      json.writeString(text);
     }
     json.writeEndArray();
   }

@@ -103,11 +103,18 @@ final class NotionsJson {
     rows(json, "zips", zips);
     rows(json, "tapes", tapes);
     rows(json, "fastenings", fastenings);
-    strings(json, "interfacings", sizes.stream().flatMap(n -> n.interfacings().stream()).toList());
-    strings(
+    JsonText.strings(
+        json,
+        "interfacings",
+        sizes.stream().flatMap(n -> n.interfacings().stream()).distinct().toList());
+    JsonText.strings(
         json,
         "needles",
-        sizes.stream().flatMap(each -> each.needles().stream()).map(NotionsJson::needle).toList());
+        sizes.stream()
+            .flatMap(each -> each.needles().stream())
+            .map(NotionsJson::needle)
+            .distinct()
+            .toList());
   }
 
   /** A needle as its packet says: {@code twin stretch 75/11 to 90/14}. */
@@ -139,15 +146,6 @@ final class NotionsJson {
         json.writeEndObject();
       }
       json.writeEndObject();
-    }
-    json.writeEndArray();
-  }
-
-  private static void strings(JsonGenerator json, String field, List<String> values)
-      throws IOException {
-    json.writeArrayFieldStart(field);
-    for (String value : values.stream().distinct().toList()) {
-      json.writeString(value);
     }
     json.writeEndArray();
   }

@@ -1,6 +1,5 @@
 package org.hemwright.workbench.report;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -220,18 +219,15 @@ public final class OwnersChanges {
           count == file.of()
               ? "- `%s`: all %d".formatted(file.file(), count)
               : "- `%s`: %d of %d pages%s".formatted(file.file(), count, file.of(), allBut(file)));
-      Map<List<String>, List<Reprint.Page>> groups = new LinkedHashMap<>();
-      file.pages()
+      file.bySizes()
           .forEach(
-              page ->
-                  groups.computeIfAbsent(page.name().sizes(), key -> new ArrayList<>()).add(page));
-      groups.forEach(
-          (group, pages) ->
-              line(
-                  "  - %s: %s"
-                      .formatted(
-                          group.isEmpty() ? "for every size" : sizes.of(group),
-                          PatternPages.ranges(pages.stream().map(Reprint.Page::number).toList()))));
+              (group, pages) ->
+                  line(
+                      "  - %s: %s"
+                          .formatted(
+                              group.isEmpty() ? "for every size" : sizes.of(group),
+                              PatternPages.ranges(
+                                  pages.stream().map(Reprint.Page::number).toList()))));
     }
   }
 
