@@ -14,7 +14,8 @@ import java.util.TreeSet;
  * at an end of the strip or at an edge of its lane, so that nothing need be measured, {@link
  * #IN_LINE} where a side of the box is in line with a side of another copy's, and 0 otherwise. The
  * tidiness is the mean over all copies, weighed by their extent along the strip: long shapes matter
- * most. Copies in line are moved together too, where one of them thereby comes to an edge.
+ * most. Copies in line are moved together too, where one of them thereby comes to an edge. What a
+ * place counts and where it may be moved follow from the same places, so both are here.
  */
 final class Tidying {
   /** What being in line with another copy counts for. */
