@@ -1,6 +1,7 @@
 package org.hemwright.workbench.again;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -48,7 +49,7 @@ public record Answer(String told, String said, SortedMap<String, String> made) {
         }
       }
       return !alone || count(folder) == made.size();
-    } catch (IOException unreadable) {
+    } catch (IOException | UncheckedIOException unreadable) {
       return false;
     }
   }

@@ -30,7 +30,8 @@ public record Question(String key) {
         text.append(word.length()).append(' ').append(word).append('\n');
       }
       return Optional.of(new Question(Sha256.of(text.toString().getBytes(StandardCharsets.UTF_8))));
-    } catch (IOException notKnown) {
+    } catch (IOException | IllegalArgumentException notKnown) {
+      // Of the second kind is a path of classes that names what is no place on this disk.
       return Optional.empty();
     }
   }
