@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hemwright.cloth.rule.ClothItem;
 import org.hemwright.cloth.rule.ClothLaying;
+import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.yardage.LayingStore;
@@ -41,6 +42,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DrawnLayingsTest {
   private static final double CUT_LINE = 0.4;
   private static final double LEADER = 0.25;
+  private static final double BRACKET = 0.35;
+
+  /** A piece on the fold that is slimmer (mm) may have no room for a bracket on a layout. */
+  private static final double SLIM = 100;
 
   /** White between the ink of a number and the ink of a cut line (mm). */
   private static final double WHITE = 0.45;
@@ -212,5 +217,51 @@ class DrawnLayingsTest {
                       laid.piece().onFold() && laid.item().layers() != ClothItem.Layers.ON_FOLD);
       assertThat(all.contains("other half")).as(row.toString()).isEqualTo(turnedOver);
     }
+  }
+
+  /**
+   * A piece on the fold bears the bracket of its printed pattern, its feet at the fold; one that
+   * only lies beside the fold, as half of a pair, bears none (handbook section 6, "fold bracket").
+   */
+  @ParameterizedTest
+  @CsvSource({"eddy-skirt, 16", "brackish-skirt, 0P", "shingle-shirt, 118", "inlet-tee, 00"})
+  void piecesOnAFoldAreToldFromThoseBesideIt(String example, String size) throws IOException {
+    SizeRun run = run(example);
+    for (YardageRow row : rows(run, size, List.of())) {
+      ClothLaying laying = row.need().orElseThrow().laying();
+      List<LaidPiece> onFold =
+          laying.pieces().stream()
+              .filter(laid -> laid.item().layers() == ClothItem.Layers.ON_FOLD)
+              .toList();
+      List<Inked> inked = LayingSheets.single(run, row).inked();
+      List<Stroke> brackets =
+          inked.stream()
+              .filter(Stroke.class::isInstance)
+              .map(Stroke.class::cast)
+              .filter(stroke -> stroke.pen().width() == BRACKET)
+              .filter(stroke -> stroke.path().curves().size() == 3)
+              .filter(stroke -> stroke.subject().piece().isPresent())
+              .toList();
+      List<String> marked =
+          brackets.stream().map(each -> each.subject().piece().orElseThrow()).toList();
+      String what = row.size().name() + " " + row.width() + " " + row.fold();
+      assertThat(names(onFold, 0)).as(what).containsAll(marked);
+      assertThat(marked).as(what).containsAll(names(onFold, SLIM));
+      assertThat(marked.size()).isBetween(names(onFold, SLIM).size(), onFold.size());
+      for (Inked each : inked) {
+        if (each instanceof Words words && words.subject().piece().isPresent()) {
+          assertThat(brackets).noneMatch(bracket -> bracket.bounds().overlaps(ink(words)));
+        }
+      }
+    }
+  }
+
+  /** The pieces that reach so far from their fold (mm). */
+  private static List<String> names(List<LaidPiece> onFold, double reach) {
+    return onFold.stream()
+        .map(LaidPiece::piece)
+        .filter(piece -> piece.half().high() >= reach)
+        .map(ClothPiece::name)
+        .toList();
   }
 }

@@ -73,6 +73,7 @@ class ClothByHandTest {
       byKeys(page);
       press(page, "Keep this laying");
       page.waitForSelector(".cloth-row:has-text('kept by you')");
+      page.waitForSelector(".board-said:not(.refused):has-text('Kept in layings.csv')");
       OnDisk.await(() -> Files.exists(folder.resolve("layings.csv")));
       String kept = Files.readString(folder.resolve("layings.csv"));
       assertThat(kept).contains("view,fabric,nap,size").contains(",14,");

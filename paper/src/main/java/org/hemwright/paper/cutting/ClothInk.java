@@ -6,6 +6,8 @@ import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Path;
 import org.hemwright.geometry.Point;
+import org.hemwright.geometry.Vector;
+import org.hemwright.paper.nest.Signs;
 import org.hemwright.paper.sheet.Fill;
 import org.hemwright.paper.sheet.Hatch;
 import org.hemwright.paper.sheet.Ink;
@@ -41,6 +43,9 @@ final class ClothInk {
   private static final double CLOTH_SPACING = 1.9;
   private static final double PIECE_SPACING = 1.1;
 
+  /** How large a fold bracket is beside that of a printed piece, for each millimetre it is high. */
+  private static final double BRACKET = 0.16;
+
   private ClothInk() {}
 
   /** An upright box of cloth. */
@@ -67,6 +72,23 @@ final class ClothInk {
             fill,
             new Hatch(outline, -Math.PI / 4, PIECE_SPACING, PIECE_HATCH, Layer.COMMON, subject))
         : List.of(fill);
+  }
+
+  /**
+   * The bracket of a piece that lies on a fold, as the printed piece bears it.
+   *
+   * @param middle of the fold's stretch (mm)
+   * @param fold where the fold runs
+   * @param wide how long the bracket is
+   * @param high how far it stands off the fold; below it where negative
+   */
+  static List<Inked> onFold(double middle, double fold, double wide, double high, Subject subject) {
+    return new Signs(Layer.COMMON, subject, Inks.BLACK, BRACKET * Math.abs(high))
+        .fold(
+            new Point(middle - wide / 2, fold),
+            new Point(middle + wide / 2, fold),
+            new Vector(0, Math.signum(high)),
+            Math.abs(high));
   }
 
   /** A selvedge: two lines, the second on the cloth's side of the first. */

@@ -32,6 +32,7 @@ final class EnglishLayingWords implements LayingWords {
       case SELVEDGE -> words.selvedge();
       case GRAIN -> "grain, either way up";
       case GRAIN_ONE_WAY -> "grain, all one way";
+      case ON_FOLD -> "piece on the fold: not cut there";
       case TURNED_OVER -> "fold edge of the pattern: turn it over here for the other half";
       case BAR -> "bars of the " + words.cloth() + ", and notches that match";
       case BAR_UNEVEN ->

@@ -49,6 +49,7 @@ final class LayingKey {
     SELVEDGE,
     GRAIN,
     GRAIN_ONE_WAY,
+    ON_FOLD,
     TURNED_OVER,
     BAR,
     BAR_UNEVEN
@@ -88,6 +89,7 @@ final class LayingKey {
     }
     if (fold != Fold.SINGLE) {
       entries.add(Entry.FOLD);
+      entries.add(Entry.ON_FOLD);
     }
     entries.add(Entry.SELVEDGE);
     entries.add(row.nap() == Fabric.Nap.ONE_WAY ? Entry.GRAIN_ONE_WAY : Entry.GRAIN);
@@ -121,6 +123,7 @@ final class LayingKey {
           case SELVEDGE -> LayingWords.Sign.SELVEDGE;
           case GRAIN -> LayingWords.Sign.GRAIN;
           case GRAIN_ONE_WAY -> LayingWords.Sign.GRAIN_ONE_WAY;
+          case ON_FOLD -> LayingWords.Sign.ON_FOLD;
           case TURNED_OVER -> LayingWords.Sign.TURNED_OVER;
           case BAR -> LayingWords.Sign.BAR;
           case BAR_UNEVEN -> LayingWords.Sign.BAR_UNEVEN;
@@ -157,6 +160,10 @@ final class LayingKey {
         Outline box = ClothInk.box(x, y, right, high);
         items.addAll(ClothInk.area(box, entry == Entry.PIECE_DOWN, Subject.NONE));
         items.add(new Stroke(box.path(), ClothInk.PIECE, Layer.COMMON, Subject.NONE));
+      }
+      case ON_FOLD -> {
+        items.add(ClothInk.line(x, y, right, y, ClothInk.FOLD));
+        items.addAll(ClothInk.onFold(x + SAMPLE / 2, y, 0.7 * SAMPLE, SAMPLE_HIGH, Subject.NONE));
       }
       case TURNED_OVER -> items.add(ClothInk.line(x, middle, right, middle, ClothInk.AXIS));
       case FOLD -> items.add(ClothInk.line(x, middle, right, middle, ClothInk.FOLD));

@@ -28,6 +28,8 @@ public interface LayingWords {
     GRAIN,
     /** Grain that lies one way in all pieces. */
     GRAIN_ONE_WAY,
+    /** Where a piece lies on a fold, and is not cut. */
+    ON_FOLD,
     /** Where a half is turned over to be cut as a whole. */
     TURNED_OVER,
     /** Bars of a patterned cloth. */

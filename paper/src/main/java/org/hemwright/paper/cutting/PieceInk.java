@@ -1,6 +1,7 @@
 package org.hemwright.paper.cutting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,9 @@ import org.hemwright.pattern.fabric.Fabric;
 /** The pieces of one laying: what they cover, where they are cut, their numbers and grain. */
 final class PieceInk {
   private static final double NEAR_FOLD = 0.01;
+  private static final double BRACKET_HIGH = 2.4;
+  private static final double BRACKET_LOW = 1.5;
+  private static final double LONGEST_BRACKET = 14;
   private static final double LARGE_DOT = 1;
   private static final double SMALL_DOT = 0.6;
   private static final double SLIM = 2;
@@ -80,6 +84,7 @@ final class PieceInk {
         items.add(new Stroke(Path.of(part), ClothInk.PIECE, Layer.COMMON, subject(laid)));
       }
       items.addAll(notches(laid));
+      items.addAll(bracket(laid, outlines.get(i)));
     }
     return items;
   }
@@ -109,16 +114,10 @@ final class PieceInk {
 
   /** The line that is cut: all round, but not along a fold. */
   private List<List<Curve>> cutEdge(LaidPiece laid, Outline outline) {
-    double fold = laid.origin().y() * cloth.scale();
-    boolean halved = laid.item().layers() == ClothItem.Layers.ON_FOLD;
     List<List<Curve>> parts = new ArrayList<>();
     List<Curve> part = new ArrayList<>();
     for (Curve curve : outline.path().curves()) {
-      boolean onFold =
-          halved
-              && Math.abs(curve.start().y() - fold) < NEAR_FOLD
-              && Math.abs(curve.end().y() - fold) < NEAR_FOLD;
-      if (!onFold) {
+      if (!isOnFold(laid, curve)) {
         part.add(curve);
       } else if (!part.isEmpty()) {
         parts.add(List.copyOf(part));
@@ -129,6 +128,38 @@ final class PieceInk {
       parts.add(part);
     }
     return parts;
+  }
+
+  private boolean isOnFold(LaidPiece laid, Curve curve) {
+    double fold = laid.origin().y() * cloth.scale();
+    return laid.item().layers() == ClothItem.Layers.ON_FOLD
+        && Math.abs(curve.start().y() - fold) < NEAR_FOLD
+        && Math.abs(curve.end().y() - fold) < NEAR_FOLD;
+  }
+
+  /**
+   * The bracket of a piece that lies on a fold, so that none beside the fold is taken for one; none
+   * where the piece is too slim for it.
+   */
+  private List<Inked> bracket(LaidPiece laid, Outline outline) {
+    Box bounds = outline.bounds();
+    double reach = Math.min(BRACKET_HIGH, bounds.height() / 2);
+    if (reach < BRACKET_LOW) {
+      return List.of();
+    }
+    double fold = laid.origin().y() * cloth.scale();
+    double high = bounds.centre().y() > fold ? reach : -reach;
+    return outline.path().curves().stream()
+        .filter(curve -> isOnFold(laid, curve))
+        .max(Comparator.comparingDouble(curve -> curve.start().distanceTo(curve.end())))
+        .map(
+            curve -> {
+              double wide = curve.start().distanceTo(curve.end());
+              double middle = (curve.start().x() + curve.end().x()) / 2;
+              return ClothInk.onFold(
+                  middle, fold, Math.min(wide / 2, LONGEST_BRACKET), high, subject(laid));
+            })
+        .orElse(List.of());
   }
 
   private static Subject subject(LaidPiece laid) {
@@ -145,7 +176,9 @@ final class PieceInk {
     List<Integer> small = new ArrayList<>();
     for (int i = 0; i < outlines.size(); i++) {
       LaidPiece laid = pieces.get(i);
-      List<Box> kept = notches(laid).stream().map(Inked::bounds).toList();
+      List<Box> kept = new ArrayList<>();
+      notches(laid).forEach(notch -> kept.add(notch.bounds()));
+      bracket(laid, outlines.get(i)).forEach(line -> kept.add(line.bounds()));
       Optional<PieceMarks> marks =
           PieceMarks.of(number(laid), room.pieces().get(i), kept, axis(laid).stream().toList());
       marks.ifPresent(found -> mark(laid, found, room, items));

@@ -110,7 +110,9 @@ public record Signs(Layer layer, Subject subject, Ink ink, double scale) {
   public List<Inked> fold(Point from, Point to, Vector inward, double depth) {
     Point near = from.plus(inward.times(depth));
     Point far = to.plus(inward.times(depth));
-    Vector clear = inward.times(0.6 + BRACKET_HEAD * 0.8);
+    double head = BRACKET_HEAD * scale;
+    double off = 0.6 * scale;
+    Vector clear = inward.times(off + head * 0.8);
     List<Inked> items = new ArrayList<>();
     items.add(
         new Stroke(
@@ -118,8 +120,8 @@ public record Signs(Layer layer, Subject subject, Ink ink, double scale) {
             Pens.SIGN.in(ink),
             layer,
             subject));
-    items.add(head(from.plus(inward.times(0.6)), inward.negated(), BRACKET_HEAD));
-    items.add(head(to.plus(inward.times(0.6)), inward.negated(), BRACKET_HEAD));
+    items.add(head(from.plus(inward.times(off)), inward.negated(), head));
+    items.add(head(to.plus(inward.times(off)), inward.negated(), head));
     return items;
   }
 

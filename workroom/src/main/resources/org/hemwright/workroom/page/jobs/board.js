@@ -95,7 +95,7 @@ async function keep() {
 
 function say(words) {
   const status = place.querySelector('.board-said');
-  status.classList.toggle('refused', Boolean(said));
+  status.classList.toggle('refused', said !== '' && said !== CLOTH.kept);
   fill(status, words);
 }
 

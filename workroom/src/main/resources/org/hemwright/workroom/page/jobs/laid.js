@@ -19,9 +19,22 @@ export function pieceOf(piece) {
   mark.style.fontSize = `${Math.min(LARGEST, 0.6 * (bottom - top), 0.6 * (right - left))}px`;
   const down = piece.mirrored && piece.layers !== 'on_fold';
   const group = draw('g', { class: `board-piece ${piece.layers}` }, draw('polygon', { points: pointsOf(piece) }));
+  if (piece.layers === 'on_fold') group.append(bracket(corners, -top > bottom ? -1 : 1));
   if (down) group.append(draw('polygon', { class: 'face-down', points: pointsOf(piece), fill: 'url(#face-down)' }));
   group.append(grain(piece, right - left, (left + right) / 2, (top + bottom) / 2 - 0.62 * Number.parseFloat(mark.style.fontSize)), mark);
   return group;
+}
+
+/** The bracket of a piece on the fold, which is not cut there; its own place lies on that fold. */
+function bracket(corners, inward) {
+  const xs = corners.filter(([, y]) => Math.abs(y) < 1).map(([x]) => x);
+  const [from, to] = [Math.min(...xs), Math.max(...xs)];
+  const half = Math.min(90, (to - from) / 4);
+  const [left, right] = [(from + to) / 2 - half, (from + to) / 2 + half];
+  const high = Math.min(26, half) * inward;
+  const head = 0.35 * high;
+  const tips = [left, right].map((x) => `M${x - 0.4 * Math.abs(head)},${head} L${x},0 L${x + 0.4 * Math.abs(head)},${head}`);
+  return draw('path', { class: 'board-bracket', d: `M${left},0 V${high} H${right} V0 ${tips.join(' ')}` });
 }
 
 /** The grain: both ends where the cloth may be turned, else the end that points along it. */
