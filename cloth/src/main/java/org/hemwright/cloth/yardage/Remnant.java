@@ -13,9 +13,13 @@ import org.hemwright.cloth.rule.Silhouette;
  * found.
  */
 final class Remnant {
-  /** Side of a cell (mm). */
+  /** Side of a cell (mm), as long as the cloth has no more than {@link #MOST_CELLS} of them. */
   static final double CELL = 5;
 
+  /** A cloth that is longer than any bolt has larger cells, so that it takes no more memory. */
+  private static final double MOST_CELLS = 4e6;
+
+  private final double cell;
   private final int columns;
   private final int rows;
   private final double low;
@@ -34,9 +38,11 @@ final class Remnant {
    */
   Remnant(ClothLaying laying, double length) {
     ClothLaying flat = laying.unfolded();
+    double usable = flat.sheet().settings().usable(flat.sheet().width());
     low = flat.sheet().settings().selvedge();
-    columns = (int) Math.floor(length / CELL);
-    rows = (int) Math.floor(flat.sheet().settings().usable(flat.sheet().width()) / CELL);
+    cell = Math.max(CELL, Math.sqrt(length * usable / MOST_CELLS));
+    columns = (int) Math.floor(length / cell);
+    rows = (int) Math.floor(usable / cell);
     gap = flat.sheet().settings().gap();
     left = whole();
     free = whole();
@@ -46,6 +52,7 @@ final class Remnant {
   }
 
   private Remnant(Remnant other) {
+    cell = other.cell;
     columns = other.columns;
     rows = other.rows;
     low = other.low;
@@ -104,7 +111,7 @@ final class Remnant {
   }
 
   /** The largest rectangle under a skyline. */
-  private static Rectangle largestUnder(int[] deep) {
+  private Rectangle largestUnder(int[] deep) {
     Rectangle largest = new Rectangle(0, 0);
     int[] open = new int[deep.length + 1];
     int count = 0;
@@ -113,7 +120,7 @@ final class Remnant {
       while (count > 0 && deep[open[count - 1]] >= here) {
         int high = deep[open[--count]];
         int wide = count > 0 ? column - open[count - 1] - 1 : column;
-        Rectangle closed = new Rectangle(wide * CELL, high * CELL);
+        Rectangle closed = new Rectangle(wide * cell, high * cell);
         largest = closed.area() > largest.area() ? closed : largest;
       }
       open[count++] = column;
@@ -130,8 +137,8 @@ final class Remnant {
   boolean takes(Silhouette shape) {
     Silhouette own = shape.moved(-shape.left(), -shape.low());
     int[][] runs = runs(own);
-    Optional<int[]> place = free(runs, (int) Math.ceil(own.length() / CELL));
-    place.ifPresent(at -> take(own, at[0] * CELL, at[1] * CELL + low));
+    Optional<int[]> place = free(runs, (int) Math.ceil(own.length() / cell));
+    place.ifPresent(at -> take(own, at[0] * cell, at[1] * cell + low));
     return place.isPresent();
   }
 
@@ -163,12 +170,12 @@ final class Remnant {
   }
 
   private void cover(Silhouette moved, int[][] cells) {
-    int first = Math.max(0, (int) Math.floor(moved.low() / CELL));
-    int last = Math.min(rows - 1, (int) Math.ceil(moved.high() / CELL) - 1);
+    int first = Math.max(0, (int) Math.floor(moved.low() / cell));
+    int last = Math.min(rows - 1, (int) Math.ceil(moved.high() / cell) - 1);
     for (int row = first; row <= last; row++) {
-      double[] reach = reach(moved, row * CELL, (row + 1) * CELL);
-      int from = Math.max(0, (int) Math.floor(reach[0] / CELL));
-      int to = Math.min(columns - 1, (int) Math.ceil(reach[1] / CELL) - 1);
+      double[] reach = reach(moved, row * cell, (row + 1) * cell);
+      int from = Math.max(0, (int) Math.floor(reach[0] / cell));
+      int to = Math.min(columns - 1, (int) Math.ceil(reach[1] / cell) - 1);
       take(cells[row], from, to);
     }
   }
@@ -187,14 +194,14 @@ final class Remnant {
   }
 
   /** For each row of cells, from which column to which a shape at the origin reaches. */
-  private static int[][] runs(Silhouette shape) {
-    int count = Math.max(1, (int) Math.ceil(shape.height() / CELL));
+  private int[][] runs(Silhouette shape) {
+    int count = Math.max(1, (int) Math.ceil(shape.height() / cell));
     int[][] runs = new int[count][];
     for (int row = 0; row < count; row++) {
-      double[] reach = reach(shape, row * CELL, (row + 1) * CELL);
+      double[] reach = reach(shape, row * cell, (row + 1) * cell);
       runs[row] =
           new int[] {
-            (int) Math.floor(reach[0] / CELL), Math.max(0, (int) Math.ceil(reach[1] / CELL) - 1)
+            (int) Math.floor(reach[0] / cell), Math.max(0, (int) Math.ceil(reach[1] / cell) - 1)
           };
     }
     return runs;

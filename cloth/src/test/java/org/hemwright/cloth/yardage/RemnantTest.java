@@ -101,6 +101,16 @@ class RemnantTest {
     assertThat(new Remnant(laying, 500).largest().across()).isCloseTo(400, A_CELL);
   }
 
+  /** A length that no bolt has, out of a slip of the pen, takes no more memory than a long bolt. */
+  @Test
+  void aHundredKilometresAreCountedInLargerCells() {
+    ClothLaying laying = lay(Fold.SINGLE, 1030, CutPiece.rectangle("one", 600, 500).onCloth());
+    double length = 1e8;
+    Remnant.Rectangle behind = new Remnant(laying, length).largest();
+    assertThat(behind.along()).isLessThan(length - 500).isGreaterThan(length - 1000);
+    assertThat(behind.across()).isLessThanOrEqualTo(1000).isGreaterThan(800);
+  }
+
   private static Silhouette rectangle(double across, double along) {
     return CutPiece.rectangle("other", across, along).onCloth().shape();
   }
