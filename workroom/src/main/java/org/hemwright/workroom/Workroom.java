@@ -34,6 +34,7 @@ import org.hemwright.workroom.start.Opener;
 import org.hemwright.workroom.table.TableView;
 import org.hemwright.workroom.table.UnderlayView;
 import org.hemwright.workroom.text.Meanings;
+import org.hemwright.workroom.text.Neatness;
 import org.hemwright.workroom.text.Proposals;
 import org.hemwright.workroom.text.Renames;
 import org.hemwright.workroom.text.TextView;
@@ -51,6 +52,7 @@ public final class Workroom implements BrowserDoor {
         new Proposals(),
         new Meanings(),
         new Renames(),
+        new Neatness(),
         table,
         new DragView(table),
         new DialView(table),

@@ -1,6 +1,7 @@
 // Which text lies beside the table: the document, or the words of the booklet. The document is there from the start;
 // the other editor is made when it is first turned to.
 import { fill, make } from '../dom.js';
+import { ask } from '../line.js';
 import { watch, get } from '../state.js';
 import { TEXT } from '../words/text.js';
 
@@ -49,8 +50,21 @@ function show() {
   const focused = ways.contains(document.activeElement);
   fill(ways, ...ORDER.map((file) => make('button', {
     type: 'button', class: 'plain', 'aria-pressed': file === now ? 'true' : 'false', 'data-text': file, onclick: () => turnTo(file),
-  }, TEXT.names[file])));
+  }, TEXT.names[file])), now === DOCUMENT ? make('button', { type: 'button', class: 'plain neatly', onclick: setNeatly }, TEXT.neatly) : null,
+  make('span', { class: 'soft', role: 'status' }));
   if (focused) ways.querySelector('[aria-pressed="true"]').focus();
   for (const [file, place] of places) place.hidden = file !== now;
   document.getElementById('text').setAttribute('aria-label', TEXT.names[now]);
+}
+
+/** Indents and columns of the document as it is usually written; undo takes it back. */
+async function setNeatly() {
+  const told = ways.querySelector('[role="status"]');
+  try {
+    const { lines } = await ask('set_neatly');
+    told.textContent = TEXT.neat(lines);
+  } catch (reason) {
+    told.textContent = reason.message;
+  }
+  setTimeout(() => { told.textContent = ''; }, 4000);
 }

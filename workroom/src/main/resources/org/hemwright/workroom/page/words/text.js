@@ -5,6 +5,8 @@ export const TEXT = {
   texts: 'Which text is shown',
   names: { 'pattern.hem': 'Document', 'booklet.md': 'The booklet\u2019s words' },
   mend: 'Mend it so',
+  neatly: 'Set it neatly',
+  neat: (lines) => (lines === 0 ? 'It is neat' : lines === 1 ? '1 line set' : `${lines} lines set`),
   slips: 'What is to be mended in the document',
   slip: (at, n, line) => (n === 1 ? `Line ${line}:` : `${at} of ${n}, line ${line}:`),
   next: 'Next',
