@@ -44,7 +44,7 @@ class ClothByHandTest {
       Table table = chromium.window(open.address());
       Page page = table.page();
       new Hands(page).job("Cloth");
-      page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(120_000));
+      page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(600_000));
       press(page, "Arrange by hand");
       page.waitForSelector(".board-piece");
       Locator pocket =
@@ -91,7 +91,7 @@ class ClothByHandTest {
       Page page = chromium.page(open.address(), 820, 1180, false);
       page.waitForSelector(".cm-line");
       new Hands(page).job("Cloth");
-      page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(240_000));
+      page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(600_000));
       press(page, "Arrange by hand");
       page.waitForSelector(".board-piece");
       page.locator(".board-cloth").scrollIntoViewIfNeeded();
@@ -172,7 +172,7 @@ class ClothByHandTest {
         Chromium chromium = Chromium.start()) {
       Page page = chromium.window(open.address()).page();
       new Hands(page).job("Cloth");
-      page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(120_000));
+      page.waitForSelector(".laying-figure", new Page.WaitForSelectorOptions().setTimeout(600_000));
       press(page, "Arrange by hand");
       page.waitForSelector(".board-piece");
       assertThat(page.locator(".board-bars line").count()).isGreaterThan(10);
@@ -222,7 +222,7 @@ class ClothByHandTest {
         Chromium chromium = Chromium.start()) {
       Page page = chromium.window(open.address()).page();
       new Hands(page).job("Cloth");
-      Page.WaitForSelectorOptions patient = new Page.WaitForSelectorOptions().setTimeout(240_000);
+      Page.WaitForSelectorOptions patient = new Page.WaitForSelectorOptions().setTimeout(600_000);
       page.waitForSelector(".watching .board-piece, .laying-figure", patient);
       page.waitForSelector(".further:not([disabled])", patient);
       Locator chosen = page.locator(".cloth-row[aria-pressed='true'] .need");

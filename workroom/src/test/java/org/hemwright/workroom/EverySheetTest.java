@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class EverySheetTest {
   private static final Page.WaitForSelectorOptions PATIENT =
-      new Page.WaitForSelectorOptions().setTimeout(240_000);
+      new Page.WaitForSelectorOptions().setTimeout(600_000);
 
   @TempDir static Path folder;
 
@@ -151,7 +151,7 @@ class EverySheetTest {
     page.waitForSelector(".publishing progress", PATIENT);
     axe.look("release-publishing");
     page.waitForSelector(
-        ".outcome, .sheet li.grid-problem", new Page.WaitForSelectorOptions().setTimeout(300_000));
+        ".outcome, .sheet li.grid-problem", new Page.WaitForSelectorOptions().setTimeout(600_000));
     axe.look("release-published");
   }
 }

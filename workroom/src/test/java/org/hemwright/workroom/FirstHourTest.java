@@ -246,7 +246,7 @@ class FirstHourTest {
     page.getByLabel("Size M alone", new Page.GetByLabelOptions().setExact(true)).click();
     page.waitForSelector(".paper-leaf img");
     hands.press("Make these files");
-    page.waitForSelector(".made li", new Page.WaitForSelectorOptions().setTimeout(90_000));
+    page.waitForSelector(".made li", new Page.WaitForSelectorOptions().setTimeout(600_000));
     look("paper");
     assertThat(page.locator(".made").textContent()).contains(".pdf");
     try (var files = Files.walk(folder().resolve("out"))) {

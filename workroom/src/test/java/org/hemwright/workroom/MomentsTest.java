@@ -22,7 +22,7 @@ class MomentsTest {
       page.keyboard().press("Enter");
       page.waitForSelector(".moment >> text=nothing written since");
       page.waitForSelector("text=Every text stands as it did then.");
-      Thread.sleep(900);
+      page.waitForSelector("#kept:has-text('Every change is kept.')");
       page.close();
       open.restart();
       Table table = chromium.window(open.address());

@@ -19,22 +19,22 @@ record OnDisk(Path file) {
     }
   }
 
-  /** Its text once that is as wanted, or after twenty seconds as it then is. */
+  /** Its text once that is as wanted, or after two minutes as it then is. */
   String once(Predicate<String> wanted) throws InterruptedException {
     await(() -> wanted.test(text()));
     return text();
   }
 
-  /** Its text once these words stand in it, within twenty seconds. */
+  /** Its text once these words stand in it, within two minutes. */
   String once(String words) throws InterruptedException {
     String text = once(now -> now.contains(words));
     assertThat(text).contains(words);
     return text;
   }
 
-  /** Waits until something is so, at most twenty seconds. */
+  /** Waits until something is so, at most two minutes: a slow machine takes its time. */
   static void await(BooleanSupplier wanted) throws InterruptedException {
-    for (int i = 0; i < 1000 && !wanted.getAsBoolean(); i++) {
+    for (int i = 0; i < 6000 && !wanted.getAsBoolean(); i++) {
       Thread.sleep(20);
     }
   }

@@ -67,7 +67,7 @@ final class OpenFolder implements AutoCloseable {
     return Files.readString(folder.resolve("pattern.hem"));
   }
 
-  /** Waits until the document on the disk is as wanted, at most twenty seconds. */
+  /** Waits until the document on the disk is as wanted, at most two minutes. */
   String documentOnce(Predicate<String> wanted) throws Exception {
     return new OnDisk(folder.resolve("pattern.hem")).once(wanted);
   }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Cloth, Paper, Making and Release by the keyboard alone. */
 class SheetsByKeysTest {
   private static final Page.WaitForSelectorOptions PATIENT =
-      new Page.WaitForSelectorOptions().setTimeout(240_000);
+      new Page.WaitForSelectorOptions().setTimeout(600_000);
 
   @TempDir Path folder;
 

@@ -90,7 +90,7 @@ record Table(Page page) {
           const { EditorView } = await import('@codemirror/view');
           const view = EditorView.findFromDOM(document.querySelector('.cm-editor'));
           const find = () => view.state.doc.toString().indexOf(words);
-          for (let i = 0; i < 200 && find() < 0; i += 1) {
+          for (let i = 0; i < 1200 && find() < 0; i += 1) {
             await new Promise((done) => setTimeout(done, 100));
           }
           const at = find();

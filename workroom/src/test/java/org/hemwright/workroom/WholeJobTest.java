@@ -180,7 +180,7 @@ class WholeJobTest {
     hands.job("Release");
     hands.press("Publish");
     page.waitForSelector(
-        ".outcome, .sheet li.grid-problem", new Page.WaitForSelectorOptions().setTimeout(180_000));
+        ".outcome, .sheet li.grid-problem", new Page.WaitForSelectorOptions().setTimeout(600_000));
     assertThat(page.locator(".outcome").textContent()).contains("Published in", ".zip");
     Path folder = place.resolve("dune-bottoms");
     Path published = new OutFolder(folder.resolve("out")).current().orElseThrow();

@@ -45,7 +45,7 @@ class KilledWriterTest {
       awaitReady(writer);
       Thread.sleep(random.nextInt(LONGEST_WAIT));
       writer.destroyForcibly();
-      assertThat(writer.waitFor(1, TimeUnit.MINUTES)).isTrue();
+      assertThat(writer.waitFor(10, TimeUnit.MINUTES)).isTrue();
       aside +=
           names(folder.resolve("out")).stream().anyMatch(n -> n.startsWith(".building")) ? 1 : 0;
       assertWhole();
@@ -61,7 +61,7 @@ class KilledWriterTest {
     Process writer = start(List.of(), 0);
     awaitReady(writer);
     writer.destroyForcibly();
-    assertThat(writer.waitFor(1, TimeUnit.MINUTES)).isTrue();
+    assertThat(writer.waitFor(10, TimeUnit.MINUTES)).isTrue();
     String before = Files.readString(folder.resolve("out/current.txt"));
 
     Process full = start(List.of("/bin/bash", "-c", "ulimit -f 24; exec \"$@\"", "limited"), 5000);

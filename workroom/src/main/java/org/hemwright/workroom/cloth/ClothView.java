@@ -162,7 +162,11 @@ public final class ClothView implements View {
       row.misfits().forEach(misfit -> misfits.add(misfit.piece()));
     }
     FindingWords.write(
-        table.findings(), room, Workbench.wording(Optional.of(run)), head.putArray("findings"));
+        table.findings(),
+        room,
+        revision,
+        Workbench.wording(Optional.of(run)),
+        head.putArray("findings"));
     ArrayNode pictures = head.putArray("pictures");
     List<PrintedFile> drawn = CuttingLayouts.pictures(run, table, Paper.PictureKind.SVG);
     int next = 0;

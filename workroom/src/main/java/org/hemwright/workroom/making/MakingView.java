@@ -137,7 +137,11 @@ public final class MakingView implements View {
     }
     shown.keys = blocks.keys();
     FindingWords.write(
-        made.findings(), room, Workbench.wording(Optional.of(run)), head.putArray("findings"));
+        made.findings(),
+        room,
+        revision,
+        Workbench.wording(Optional.of(run)),
+        head.putArray("findings"));
     return new Frame(head);
   }
 }

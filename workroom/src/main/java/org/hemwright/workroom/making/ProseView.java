@@ -88,7 +88,7 @@ public final class ProseView implements View {
       room.change(
           List.of(new Splice(PatternFolder.PROSE, spot.at(), "", spot.insert())), false, "");
     }
-    return new Frame(Frame.answer().put("caret", spot.caret()));
+    return new Frame(Frame.answer().put("caret", spot.caret()).put("revision", room.revision()));
   }
 
   /**

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.hemwright.paper.PrintedFile;
 import org.hemwright.paper.PrintedPattern;
 import org.hemwright.paper.Printing;
@@ -29,9 +30,11 @@ import org.hemwright.workbench.Evaluated;
 import org.hemwright.workbench.Progress;
 import org.hemwright.workbench.Workbench;
 import org.hemwright.workbench.folder.DiskFolder;
+import org.hemwright.workbench.folder.EditedFolder;
 import org.hemwright.workbench.folder.FolderFile;
 import org.hemwright.workbench.folder.PatternFolder;
 import org.hemwright.workbench.out.OutFolder;
+import org.hemwright.workroom.history.Past;
 import org.hemwright.workroom.ledger.LedgerView;
 import org.hemwright.workroom.room.Room;
 import org.hemwright.workroom.room.View.Answering;
@@ -165,14 +168,21 @@ public final class PaperView implements org.hemwright.workroom.room.View {
                 names.forEach(own::add);
               });
     }
-    findings(room, run, drawn.findings(), head);
+    findings(
+        drawn.findings(), Past.texts(room.texts(), room.history(), revision), revision, run, head);
     return new Frame(head);
   }
 
-  private static void findings(Room room, SizeRun run, List<Finding> findings, ObjectNode head) {
+  private static void findings(
+      List<Finding> findings,
+      SortedMap<String, String> texts,
+      int revision,
+      SizeRun run,
+      ObjectNode head) {
     FindingWords.write(
         findings,
-        room,
+        texts,
+        revision,
         Workbench.wording(Optional.of(run)).showing(LedgerView.format(run)),
         head.putArray("findings"));
   }
@@ -201,7 +211,8 @@ public final class PaperView implements org.hemwright.workroom.room.View {
       throw new Question.Unclear("making-already");
     }
     printing = true;
-    PatternFolder folder = room.edited();
+    EditedFolder folder = room.edited();
+    int revision = room.revision();
     Progress progress =
         (doing, done, of) ->
             room.later(
@@ -214,7 +225,7 @@ public final class PaperView implements org.hemwright.workroom.room.View {
                                 .put("of", of))));
     OutFolder out = new OutFolder(place.resolve(OUT).resolve(PLACE));
     room.atLength(
-        () -> printed(room, Workbench.evaluate(folder), run, choice, every, out, progress),
+        () -> printed(room, folder, revision, choice, every, out, progress),
         told -> {
           printing = false;
           window.send(told);
@@ -224,8 +235,8 @@ public final class PaperView implements org.hemwright.workroom.room.View {
 
   private static Frame printed(
       Room room,
-      Evaluated evaluated,
-      SizeRun run,
+      EditedFolder folder,
+      int revision,
       PaperChoice choice,
       boolean every,
       OutFolder out,
@@ -233,6 +244,8 @@ public final class PaperView implements org.hemwright.workroom.room.View {
     ObjectNode head = Frame.tell("printed").put("folder", out.path().toString());
     ArrayNode files = head.putArray("files");
     List<Finding> findings = new ArrayList<>();
+    Evaluated evaluated = Workbench.evaluate(folder);
+    SizeRun run = evaluated.run().orElseThrow();
     try {
       PrintedPattern made = Workbench.print(evaluated, run, choice.options(every), progress);
       findings.addAll(made.findings());
@@ -246,7 +259,7 @@ public final class PaperView implements org.hemwright.workroom.room.View {
       room.note("printing met a fault of the program: " + fault);
       head.put("trouble", "");
     }
-    findings(room, run, findings, head);
+    findings(findings, folder.texts(), revision, run, head);
     return new Frame(head);
   }
 

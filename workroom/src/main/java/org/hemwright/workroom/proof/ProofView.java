@@ -120,7 +120,7 @@ public final class ProofView implements View {
     found.sort(Comparator.comparingInt(each -> rank(each.finding().status())));
     Wording wording = Workbench.wording(Optional.of(run)).showing(LedgerView.format(run));
     ArrayNode list = (ArrayNode) head.get("findings");
-    FindingWords.write(found.stream().map(Found::finding).toList(), room, wording, list);
+    FindingWords.write(found.stream().map(Found::finding).toList(), room, revision, wording, list);
     for (int i = 0; i < found.size(); i++) {
       ((ObjectNode) list.get(i)).put("check", found.get(i).check()).put("number", i + 1);
     }

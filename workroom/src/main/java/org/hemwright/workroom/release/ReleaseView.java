@@ -17,7 +17,7 @@ import org.hemwright.workbench.Progress;
 import org.hemwright.workbench.Publication;
 import org.hemwright.workbench.PublishOrder;
 import org.hemwright.workbench.Workbench;
-import org.hemwright.workbench.folder.PatternFolder;
+import org.hemwright.workbench.folder.EditedFolder;
 import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
 import org.hemwright.workbench.release.ReleaseShelf;
@@ -67,7 +67,7 @@ public final class ReleaseView implements View {
       throw new Question.Unclear("slips-first");
     }
     publishing = true;
-    PatternFolder folder = room.edited();
+    EditedFolder folder = room.edited();
     boolean proof = question.body().path("proof").asBoolean();
     boolean release = !proof && question.body().path("release").asBoolean();
     int revision = room.revision();
@@ -83,10 +83,9 @@ public final class ReleaseView implements View {
                                 .put("done", done)
                                 .put("of", of))));
     room.atLength(
-        () -> published(room, Workbench.evaluate(folder), place, proof, release, progress),
+        () -> published(room, folder, revision, place, proof, release, progress),
         told -> {
           publishing = false;
-          told.put("revision", revision);
           room.tell(new Frame(told));
         });
     return new Frame(Frame.answer());
@@ -94,15 +93,18 @@ public final class ReleaseView implements View {
 
   private static ObjectNode published(
       Room room,
-      Evaluated evaluated,
+      EditedFolder folder,
+      int revision,
       Path place,
       boolean proof,
       boolean release,
       Progress progress) {
     ObjectNode told = Frame.tell("published").put("proof", proof);
+    told.put("revision", revision);
     ArrayNode findings = told.putArray("findings");
     ArrayNode files = told.putArray("files");
     try {
+      Evaluated evaluated = Workbench.evaluate(folder);
       SizeRun run = evaluated.run().orElseThrow();
       KeptLayings kept = KeptLayings.in(place.resolve(Keeper.PLACE));
       PaperOptions options = PaperOptions.everything().withPictures();
@@ -125,10 +127,11 @@ public final class ReleaseView implements View {
               .toList();
       FindingWords.write(
           open,
-          room,
+          folder.texts(),
+          revision,
           Workbench.wording(Optional.of(run)).showing(LedgerView.format(run)),
           findings);
-      publication.folder().ifPresent(folder -> told.put("folder", folder.toString()));
+      publication.folder().ifPresent(made -> told.put("folder", made.toString()));
       publication.zip().ifPresent(zip -> told.put("zip", zip));
       publication.release().ifPresent(frozen -> told.put("release", frozen.toString()));
       publication

@@ -5,12 +5,14 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.hemwright.draft.syntax.Source;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Origin;
 import org.hemwright.pattern.finding.Place;
 import org.hemwright.pattern.finding.TextEdit;
 import org.hemwright.pattern.finding.Wording;
+import org.hemwright.workroom.history.Past;
 import org.hemwright.workroom.room.Room;
 
 /** Findings as windows show them: in words, with their place in the text and on the drawing. */
@@ -18,11 +20,37 @@ public final class FindingWords {
   private FindingWords() {}
 
   /**
-   * Adds findings to a list.
+   * Adds findings about the texts as they stand to a list.
    *
    * @param wording in which edition lengths are said
    */
   public static void write(List<Finding> findings, Room room, Wording wording, ArrayNode list) {
+    write(findings, room.texts(), room.revision(), wording, list);
+  }
+
+  /**
+   * Adds findings about the texts as they stood at an earlier revision to a list.
+   *
+   * @param wording in which edition lengths are said
+   */
+  public static void write(
+      List<Finding> findings, Room room, int revision, Wording wording, ArrayNode list) {
+    write(findings, Past.texts(room.texts(), room.history(), revision), revision, wording, list);
+  }
+
+  /**
+   * Adds findings to a list.
+   *
+   * @param texts what they are about, by file; offsets are of these
+   * @param revision at which the texts stood so
+   * @param wording in which edition lengths are said
+   */
+  public static void write(
+      List<Finding> findings,
+      SortedMap<String, String> texts,
+      int revision,
+      Wording wording,
+      ArrayNode list) {
     for (Finding finding : findings) {
       ObjectNode words = list.addObject();
       words.put("code", finding.code());
@@ -33,7 +61,10 @@ public final class FindingWords {
       finding.reason().ifPresent(reason -> words.put("because", reason));
       ArrayNode sizes = words.putArray("sizes");
       finding.sizes().forEach(sizes::add);
-      finding.origin().ifPresent(origin -> place(words, origin, room.text(origin.file())));
+      words.put("revision", revision);
+      finding
+          .origin()
+          .ifPresent(origin -> place(words, origin, texts.getOrDefault(origin.file(), "")));
       finding.places().stream()
           .filter(at -> at.point().isPresent())
           .findFirst()

@@ -37,14 +37,23 @@ public final class TextView implements View {
 
   @Override
   public void opened(Room room, Window window) {
-    window.send(new Frame(whole(room, PatternFolder.DOCUMENT, Frame.tell("text"))));
     window.send(said(room));
   }
 
   @Override
   public void revised(Room room, Revision revision) {
-    ObjectNode head = Frame.tell("splices").put("revision", revision.number());
+    ObjectNode head = Frame.tell("splices");
     head.put("by", room.asking().map(Window::number).orElse(0)).put("edit", edit);
+    write(revision, head);
+    ObjectNode hashes = head.putObject("after");
+    hashes.put(PatternFolder.PROSE, 0);
+    room.texts().forEach((file, text) -> hashes.put(file, text.hashCode()));
+    room.tell(new Frame(head));
+    room.tell(said(room));
+  }
+
+  private static void write(Revision revision, ObjectNode head) {
+    head.put("revision", revision.number());
     ArrayNode splices = head.putArray("splices");
     for (Splice splice : revision.splices()) {
       splices
@@ -54,11 +63,6 @@ public final class TextView implements View {
           .put("length", splice.removed().length())
           .put("text", splice.inserted());
     }
-    ObjectNode hashes = head.putObject("after");
-    hashes.put(PatternFolder.PROSE, 0);
-    room.texts().forEach((file, text) -> hashes.put(file, text.hashCode()));
-    room.tell(new Frame(head));
-    room.tell(said(room));
   }
 
   /** Where things stand, and what is wrong with the words. */
@@ -74,8 +78,22 @@ public final class TextView implements View {
     return new Frame(head);
   }
 
+  /**
+   * {@code {"ask": "text", "file", "since"}}: the text as it stands; with {@code since}, also what
+   * was {@code missed} since that revision, each as {@code splices} tell it.
+   */
   private static Frame whole(Room room, Window window, Question question) throws Question.Unclear {
-    return new Frame(whole(room, question.text("file"), Frame.answer()));
+    String file = question.text("file");
+    ObjectNode head = Frame.answer().put("file", file).put("text", room.text(file));
+    head.put("revision", room.revision());
+    ArrayNode missed = head.putArray("missed");
+    int since = question.body().path("since").asInt(room.revision());
+    for (Revision revision : room.history()) {
+      if (revision.number() > since) {
+        write(revision, missed.addObject());
+      }
+    }
+    return new Frame(head);
   }
 
   /** The words of the table of forms: those that start a line, and all that are fixed. */
@@ -92,19 +110,18 @@ public final class TextView implements View {
     return new Frame(head);
   }
 
-  private static ObjectNode whole(Room room, String file, ObjectNode head) {
-    return head.put("file", file).put("text", room.text(file)).put("revision", room.revision());
-  }
-
   /**
-   * {@code {"ask": "edit", "file", "base", "edit", "joined", "name", "splices": [{"at", "length",
-   * "text"}]}}: the splices are those of the window's text at revision {@code base}, all at once
-   * and in order, none over another; what came meanwhile is stepped over. What is told of the
-   * change bears the window's own number of it, {@code edit}.
+   * {@code {"ask": "edit", "file", "base", "exactly", "edit", "joined", "name", "splices": [{"at",
+   * "length", "text"}]}}: the splices are those of the text at revision {@code base}, all at once
+   * and in order, none over another. What came elsewhere meanwhile is stepped over; where it
+   * touches a splice, or, with {@code exactly}, where it is anywhere in this text, nothing is
+   * changed and the answer says {@code late}. What is told of the change bears the window's own
+   * number of it, {@code edit}.
    */
   private Frame edit(Room room, Window window, Question question) throws Question.Unclear {
     String file = question.text("file");
     int base = question.whole("base");
+    boolean exactly = question.body().path("exactly").asBoolean();
     JsonNode asked = question.body().path("splices");
     if (!asked.isArray() || asked.size() > MOST_SPLICES) {
       throw new Question.Unclear("edit-list");
@@ -124,6 +141,9 @@ public final class TextView implements View {
       if (revision.number() > base) {
         for (Splice splice : revision.splices()) {
           if (splice.file().equals(file)) {
+            if (exactly || ranges.stream().anyMatch(range -> range.touches(splice))) {
+              return new Frame(Frame.answer().put("late", true));
+            }
             ranges.replaceAll(range -> range.after(splice));
           }
         }
@@ -158,19 +178,15 @@ public final class TextView implements View {
 
   /** A stretch of the text that gives way to another text. */
   private record Range(int at, int length, String text) {
-    /** The same stretch after another change came first. */
+    /** Whether a change that came first is within it or around it. */
+    boolean touches(Splice splice) {
+      return splice.at() < at + length && at < splice.at() + splice.removed().length()
+          || splice.at() > at && splice.at() < at + length;
+    }
+
+    /** The same stretch after a change elsewhere. */
     Range after(Splice splice) {
-      int gone = splice.at() + splice.removed().length();
-      int start =
-          at >= splice.at() && at < gone
-              ? splice.at() + splice.inserted().length()
-              : splice.carried(at);
-      int last = at + length;
-      int end =
-          last > splice.at() && last <= gone && length > 0
-              ? Math.max(start, splice.at())
-              : splice.carried(last);
-      return new Range(start, Math.max(0, end - start), text);
+      return new Range(splice.carried(at), length, text);
     }
   }
 }

@@ -31,6 +31,29 @@ export function fill(element, ...children) {
   element.replaceChildren(...children.filter((child) => child !== null && child !== undefined));
 }
 
+/** The same where she may be writing: the field of the same id or `data-` name goes on with what is written, caret and all. */
+export function refill(element, ...children) {
+  const held = element.contains(document.activeElement) ? document.activeElement : null;
+  const { value, defaultValue, selectionStart, selectionEnd } = held ?? {};
+  // A browser takes a field that is put away for one that she has left.
+  const notLeft = (event) => event.stopImmediatePropagation();
+  element.addEventListener('change', notLeft, true);
+  fill(element, ...children);
+  element.removeEventListener('change', notLeft, true);
+  if (!held || element.contains(document.activeElement)) return;
+  const nameOf = (each) => each.id || Object.entries(each.dataset).join();
+  const again = [...element.querySelectorAll(held.localName)].find((each) => nameOf(each) && nameOf(each) === nameOf(held));
+  again?.focus({ preventScroll: true });
+  if (!again || defaultValue === undefined || ['checkbox', 'radio'].includes(held.type)) return;
+  if (value !== defaultValue) {
+    again.value = value;
+    const left = () => again.dispatchEvent(new Event('change', { bubbles: true }));
+    again.addEventListener('blur', left, { once: true });
+    again.addEventListener('change', () => again.removeEventListener('blur', left), { once: true });
+  }
+  if (typeof selectionStart === 'number') again.setSelectionRange(selectionStart, selectionEnd);
+}
+
 /** A text with its fractions set as fractions: 1 3/4 in. */
 export function set(text) {
   const out = document.createDocumentFragment();

@@ -8,7 +8,7 @@ let number = 0;
 let tries = 0;
 
 /** What tells of a change rather than of how things stand: whoever comes later must not hear it again. */
-const PASSING = new Set(['hello', 'line', 'pieces', 'splices', 'text', 'outside', 'photograph']);
+const PASSING = new Set(['hello', 'line', 'pieces', 'splices', 'outside', 'photograph']);
 const latest = new Map();
 
 /** Hears what is told under a word; of how things stand, what was told last is heard at once. */
@@ -31,6 +31,18 @@ export function ask(word, fields = {}) {
   });
 }
 
+/** While a button is pressed nothing is told: it might be drawn anew under the pointer, and the click be lost. */
+const PRESSED = 'button, label, summary, a, input[type=checkbox], input[type=radio]';
+const kept = [];
+let pressed = false;
+addEventListener('pointerdown', (event) => { pressed = Boolean(event.target.closest?.(PRESSED)); }, true);
+for (const end of ['pointerup', 'pointercancel', 'blur']) addEventListener(end, () => setTimeout(letGo), true);
+
+function letGo() {
+  pressed = false;
+  for (const head of kept.splice(0)) told(head);
+}
+
 let firstOpen;
 /** Kept once the line is open for the first time. */
 export const ready = new Promise((resolve) => { firstOpen = resolve; });
@@ -42,7 +54,11 @@ export function open() {
   socket = new WebSocket(address);
   socket.binaryType = 'arraybuffer';
   socket.onopen = () => { tries = 0; firstOpen(); told({ tell: 'line', up: true }); };
-  socket.onmessage = (event) => told(read(event.data));
+  socket.onmessage = (event) => {
+    const head = read(event.data);
+    if (pressed) kept.push(head);
+    else told(head);
+  };
   socket.onclose = () => {
     for (const each of waiting.values()) each.reject(new Error(LINE.broke));
     waiting.clear();

@@ -1,5 +1,5 @@
 // Where the page starts: the frame, then the table, then the rest.
-import { hear, open, ask } from './line.js';
+import { hear, open } from './line.js';
 import { put, get, watch } from './state.js';
 import { ROOM } from './words/room.js';
 import { startTable } from './table/table.js';
@@ -8,6 +8,7 @@ import { startLedger } from './ledger/ledger.js';
 import { startJobs } from './jobs/jobs.js';
 import { startNotices } from './notices.js';
 import { startGuide } from './guide/guide.js';
+import { askAfter } from './written.js';
 
 const kept = document.getElementById('kept');
 const undo = document.getElementById('undo');
@@ -16,7 +17,7 @@ let lineUp = true;
 let state = { kept: true, trouble: {} };
 
 function tellKept() {
-  const words = !lineUp ? ROOM.down : state.trouble.key ? ROOM.trouble(state.trouble) : (state.kept ? ROOM.kept : ROOM.keeping);
+  const words = !lineUp ? ROOM.down : state.trouble.key ? ROOM.trouble(state.trouble) : (state.kept && !get('unsent') ? ROOM.kept : ROOM.keeping);
   kept.classList.toggle('trouble', !lineUp || Boolean(state.trouble.key));
   // What is said again is not announced again.
   if (kept.textContent !== words) kept.textContent = words;
@@ -36,8 +37,13 @@ hear('line', (head) => { lineUp = head.up; tellKept(); });
 
 startNotices();
 
-undo.addEventListener('click', () => ask('undo'));
-redo.addEventListener('click', () => ask('redo'));
+watch(['unsent'], tellKept);
+// A page that is closed takes with it what the room has not yet.
+window.addEventListener('beforeunload', (event) => { if (get('unsent')) event.preventDefault(); });
+
+const back = (way) => askAfter(way).catch(() => {});
+undo.addEventListener('click', () => back('undo'));
+redo.addEventListener('click', () => back('redo'));
 document.getElementById('moments').addEventListener('click', () => put({ job: 'moments' }));
 document.addEventListener('keydown', (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -45,7 +51,7 @@ document.addEventListener('keydown', (event) => {
   if (key === 'z' || key === 'y') {
     event.preventDefault();
     event.stopPropagation();
-    ask(key === 'y' || event.shiftKey ? 'redo' : 'undo').catch(() => {});
+    back(key === 'y' || event.shiftKey ? 'redo' : 'undo');
   }
 }, true);
 

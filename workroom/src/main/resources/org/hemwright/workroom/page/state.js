@@ -11,6 +11,7 @@ const values = {
   selected: null,
   lit: [],
   places: [],
+  placesOf: 0,
   problems: [],
   findings: [],
   measured: null,

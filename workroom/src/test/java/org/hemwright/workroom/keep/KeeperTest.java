@@ -229,7 +229,7 @@ class KeeperTest {
     try {
       Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
       process.getInputStream().readAllBytes();
-      return process.waitFor(10, TimeUnit.SECONDS) && process.exitValue() == 0;
+      return process.waitFor(2, TimeUnit.MINUTES) && process.exitValue() == 0;
     } catch (IOException absent) {
       return false;
     }

@@ -1,5 +1,5 @@
 // Bodies: the size chart as a grid, to be written in and pasted into like a spreadsheet.
-import { fill, make, set } from '../dom.js';
+import { fill, make, refill, set } from '../dom.js';
 import { ask } from '../line.js';
 import { get, watch } from '../state.js';
 import { BODIES } from '../words/bodies.js';
@@ -33,10 +33,8 @@ async function tell() {
     return;
   }
   if (!sheet || bringing) return;
-  const active = document.activeElement?.dataset?.cell;
   drawSheet();
   drawPage();
-  if (active) sheet.querySelector(`[data-cell="${active}"]`)?.focus();
 }
 
 function drawSheet() {
@@ -50,7 +48,7 @@ function drawSheet() {
   const problems = get('problems').filter((each) => each.file === chart.file);
   const toggle = make('input', { type: 'checkbox', onchange: () => { steps = toggle.checked; drawSheet(); } });
   toggle.checked = steps;
-  fill(sheet, make('h2', {}, BODIES.title), make('p', { class: 'soft' }, BODIES.hint(chart.file, base)), bringIn(), note ? make('p', { class: 'bring-note', role: 'status' }, note) : null,
+  refill(sheet, make('h2', {}, BODIES.title), make('p', { class: 'soft' }, BODIES.hint(chart.file, base)), bringIn(), note ? make('p', { class: 'bring-note', role: 'status' }, note) : null,
       make('label', { class: 'toggle' }, toggle, BODIES.steps),
       ...problems.map((each) => make('p', { class: `grid-problem ${each.status}` }, `${BODIES.line(each.line)} `, set(each.message), ' ', set(each.mend))),
       make('div', { class: 'grid-scroll', tabindex: 0, role: 'group', 'aria-label': BODIES.title },

@@ -1,5 +1,5 @@
 // Cloth: what the size on the table takes on each width and fold, and how it is laid.
-import { fill, make, set } from '../dom.js';
+import { fill, make, refill, set } from '../dom.js';
 import { ask, hear } from '../line.js';
 import { get, watch } from '../state.js';
 import { CLOTH } from '../words/cloth.js';
@@ -102,17 +102,15 @@ function draw() {
   const trouble = refused ? make('p', { class: 'grid-problem fail' }, refused) : null;
   if (!laid || laid.size !== sizeName()) {
     fill(sheet, make('h2', {}, CLOTH.title(sizeName())), state, trouble, make('div', { class: 'watching' }));
-    fill(page, make('h2', {}, CLOTH.name), make('p', { class: 'soft' }, CLOTH.hint), another());
+    refill(page, make('h2', {}, CLOTH.name), make('p', { class: 'soft' }, CLOTH.hint), another());
     return;
   }
   const findings = laid.findings.map((each) => make('p', { class: `grid-problem ${each.status}` }, set(each.message), ' ', set(each.mend), ' ',
       leads(each) && leads(each) !== 'job' ? make('button', { type: 'button', class: 'link', onclick: () => lead(each) }, CLOTH.show) : null));
   fill(sheet, make('h2', {}, CLOTH.title(laid.size)), state, trouble, ...findings, chosen ? figure() : null);
-  const focused = page.contains(document.activeElement) ? document.activeElement.dataset.row ?? document.activeElement.id : null;
   const headings = [...new Set(laid.rows.map((row) => row.heading))];
-  fill(page, make('h2', {}, CLOTH.name), ...headings.map((heading) => make('section', { class: 'cloth-rows' }, make('h3', {}, heading),
+  refill(page, make('h2', {}, CLOTH.name), ...headings.map((heading) => make('section', { class: 'cloth-rows' }, make('h3', {}, heading),
       make('ul', {}, ...laid.rows.filter((row) => row.heading === heading).map(item)))), another(), make('p', { class: 'soft hint' }, CLOTH.hint));
-  if (focused) page.querySelector(`[data-row="${focused}"], #${CSS.escape(focused)}`)?.focus();
 }
 
 /** Another width of cloth than those that the document names. */

@@ -1,6 +1,6 @@
 // The jobs, in the order of the work. Each is a module of its own, loaded when it is first turned to; it fills the
 // ledger and, where it needs more room than that, the sheet in the table's place.
-import { fill, make } from '../dom.js';
+import { fill, make, refill } from '../dom.js';
 import { get, put, watch } from '../state.js';
 import { JOBS } from '../words/room.js';
 
@@ -43,10 +43,10 @@ export function count(job, waiting, fails = false) {
 }
 
 function list() {
-  fill(document.getElementById('jobs'), ...Object.keys(MODULES).filter((job) => !ASIDE.includes(job)).map((job) => {
+  refill(document.getElementById('jobs'), ...Object.keys(MODULES).filter((job) => !ASIDE.includes(job)).map((job) => {
     const { waiting = 0, fails = false } = counts.get(job) ?? {};
     return make('li', {}, make('button', {
-      type: 'button', 'aria-current': get('job') === job ? 'page' : false, onclick: () => put({ job }),
+      type: 'button', 'data-to': job, 'aria-current': get('job') === job ? 'page' : false, onclick: () => put({ job }),
     }, JOBS[job], waiting
       ? make('span', { class: `count${fails ? ' fail' : ''}` }, String(waiting), make('span', { class: 'hidden-words' }, ' waiting'))
       : null));

@@ -18,7 +18,7 @@ export function lead(finding) {
   const size = finding.sizes?.length ? get('sizes').indexOf(finding.sizes[0]) : -1;
   if (finding.file === 'booklet.md') {
     put({ job: 'making' });
-    goToWords(finding.from);
+    goToWords(finding.from, finding.revision);
     return;
   }
   if (finding.file && JOB_OF[finding.file]) {
@@ -29,7 +29,7 @@ export function lead(finding) {
     put({ job: 'proof', ...(size >= 0 ? { size } : {}), finding: findingOf(finding) });
     select({ kind: 'piece', piece: finding.piece, name: finding.piece });
   }
-  if (finding.from !== undefined) setTimeout(() => goTo(finding.from), finding.piece ? 200 : 0);
+  if (finding.from !== undefined) setTimeout(() => goTo(finding.from, finding.revision), finding.piece ? 200 : 0);
 }
 
 /** The same finding among those that are pinned, where it is one of them. */

@@ -114,8 +114,8 @@ function drawPage(shown) {
 
 function problem(each) {
   return make('p', { class: `grid-problem ${each.status}` }, set(each.message), ' ', set(each.mend), make('span', { class: 'step-ways' },
-      make('button', { type: 'button', class: 'link', onclick: () => goToWords(each.from) }, MAKING.show),
-      each.edit ? make('button', { type: 'button', class: 'link', onclick: () => mend(each.edit).catch(() => {}) }, MAKING.mend) : null));
+      make('button', { type: 'button', class: 'link', onclick: () => goToWords(each.from, each.revision) }, MAKING.show),
+      each.edit ? make('button', { type: 'button', class: 'link', onclick: () => mend(each) }, MAKING.mend) : null));
 }
 
 function turn(id) {
@@ -193,5 +193,5 @@ function ways(b) {
 /** The way to the line that says a step, where the document names it. */
 function lineOf(id) {
   const place = get('places').find((each) => each[0] === id);
-  return place ? make('button', { type: 'button', class: 'link', onclick: () => goTo(place[2]) }, MAKING.line(place[4])) : null;
+  return place ? make('button', { type: 'button', class: 'link', onclick: () => goTo(place[2], get('placesOf')) }, MAKING.line(place[4])) : null;
 }

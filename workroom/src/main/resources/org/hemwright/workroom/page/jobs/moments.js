@@ -1,7 +1,8 @@
 // Moments: named places in the history, each laid on what is now.
-import { fill, make, set } from '../dom.js';
+import { fill, make, refill, set } from '../dom.js';
 import { ask, hear } from '../line.js';
 import { get, watch } from '../state.js';
+import { askAfter } from '../written.js';
 import { MOMENTS } from '../words/moments.js';
 
 export const wide = true;
@@ -64,22 +65,21 @@ function keep(event) {
   }
   const name = typed.trim();
   typed = '';
+  document.getElementById('moment-name').value = '';
   chosen = null;
   told = null;
-  ask('moment', { name }).then(tell, () => {});
+  askAfter('moment', { name }).then(tell, () => {});
 }
 
 function drawPage() {
   if (!page) return;
   const name = make('input', { type: 'text', id: 'moment-name', maxlength: 80, autocomplete: 'off', value: typed, oninput: () => { typed = name.value; } });
-  const focused = document.activeElement?.id === 'moment-name';
-  fill(page, make('h2', {}, MOMENTS.title), make('p', { class: 'soft' }, MOMENTS.hint),
+  refill(page, make('h2', {}, MOMENTS.title), make('p', { class: 'soft' }, MOMENTS.hint),
       make('form', { class: 'moment-keep', onsubmit: keep }, make('label', { for: 'moment-name' }, MOMENTS.name), name, make('button', { type: 'submit', class: 'chief' }, MOMENTS.keep)),
       make('ul', { class: 'ledger-list' }, ...[...moments].reverse().map((moment) => make('li', {}, make('button', {
         type: 'button', class: 'row moment', 'aria-pressed': moment.number === chosen ? 'true' : 'false',
         onclick: () => { chosen = moment.number; told = null; note = ''; draw(); compare(); },
       }, make('span', {}, nameOf(moment)), make('span', { class: 'soft' }, MOMENTS.after(moment.edits)))))));
-  if (focused) name.focus();
 }
 
 function draw() {

@@ -1,5 +1,5 @@
 // Paper: the pages as they will be printed, lying as they are taped together, and the files made of them.
-import { fill, make, set } from '../dom.js';
+import { fill, make, refill, set } from '../dom.js';
 import { ask, hear } from '../line.js';
 import { get, watch } from '../state.js';
 import { goTo } from '../text/editor.js';
@@ -182,14 +182,14 @@ function drawPage() {
   const size = get('sizes')[get('size')];
   const overlap = make('input', { type: 'number', id: 'overlap', min: 0, max: 50, step: 1, value: choice.overlap, onchange: () => choose({ overlap: Math.max(0, Math.min(50, Number(overlap.value) || 0)) }) });
   const group = (title, ...inner) => make('fieldset', { class: 'picks' }, make('legend', {}, title), ...inner);
-  fill(page, make('h2', {}, PAPER.name),
+  refill(page, make('h2', {}, PAPER.name),
       group(PAPER.paper, ...papers.papers.map((each) => radio('paper', each.name, choice.paper, each.title, { paper: each.name }))),
       group(PAPER.sizes, radio('sizes', 'every', choice.one ? 'one' : 'every', PAPER.every, { one: false }), radio('sizes', 'one', choice.one ? 'one' : 'every', PAPER.one(size), { one: true })),
       papers.views.length > 1 ? group(PAPER.view, radio('view', '', choice.view, PAPER.all, { view: '' }), ...papers.views.map((view) => radio('view', view, choice.view, PAPER.ofView(view), { view }))) : null,
       make('div', { class: 'picks' }, check(PAPER.stitch, choice.stitch ?? papers.stitch, (stitch) => ({ stitch })), check(PAPER.black, choice.black, (black) => ({ black })),
           make('div', { class: 'pick' }, make('label', { for: 'overlap' }, PAPER.overlap), overlap, PAPER.mm)),
       making(), ...(told?.findings ?? []).map((each) => make('p', { class: `grid-problem ${each.status}` }, set(each.message), ' ', set(each.mend),
-          each.from !== undefined ? make('button', { type: 'button', class: 'link', onclick: () => goTo(each.from) }, ` ${each.file}, ${each.line}`) : null)),
+          each.from !== undefined ? make('button', { type: 'button', class: 'link', onclick: () => goTo(each.from, each.revision) }, ` ${each.file}, ${each.line}`) : null)),
       needs());
   if (back) [...page.querySelectorAll('input, button')].find((each) => (back.id ? each.id === back.id : back.name && each.name === back.name && each.value === back.value))?.focus();
 }

@@ -47,7 +47,7 @@ function item(finding) {
   const current = get('finding') === finding.number;
   const choose = () => {
     put({ finding: finding.number });
-    if (finding.from !== undefined && finding.file === 'pattern.hem') goTo(finding.from, false);
+    if (finding.from !== undefined && finding.file === 'pattern.hem') goTo(finding.from, finding.revision, false);
   };
   return make('li', { class: `finding ${finding.status}${current ? ' current' : ''}` },
       make('button', { type: 'button', class: 'finding-head', onclick: choose, 'aria-expanded': current ? 'true' : 'false' },
@@ -71,7 +71,7 @@ function acts(finding) {
     ask('accept', { check: finding.check, subject: finding.subject, because: reason.value }).catch(() => {});
   };
   return make('div', { class: 'finding-acts' },
-      finding.edit ? make('button', { type: 'button', class: 'chief', onclick: () => mend(finding.edit) }, PROOF.mend) : null,
+      finding.edit ? make('button', { type: 'button', class: 'chief', onclick: () => mend(finding) }, PROOF.mend) : null,
       make('label', { for: id }, PROOF.reason), reason,
       make('button', { type: 'button', onclick: accept }, PROOF.accept));
 }

@@ -2,6 +2,7 @@
 import { fill, make, set } from '../dom.js';
 import { ask, hear } from '../line.js';
 import { get, put, watch } from '../state.js';
+import { askAfter } from '../written.js';
 import { lead, leads } from './lead.js';
 import { RELEASE } from '../words/release.js';
 
@@ -33,7 +34,7 @@ function publish(options) {
   begun = performance.now();
   past = [];
   draw();
-  ask('publish', options).catch((reason) => { progress = null; refused = reason.message; draw(); });
+  askAfter('publish', options).catch((reason) => { progress = null; refused = reason.message; draw(); });
 }
 
 function tellProgress() {

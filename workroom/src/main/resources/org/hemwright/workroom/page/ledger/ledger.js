@@ -1,14 +1,14 @@
 // The ledger: whatever is selected, in numbers and words.
-import { fill, make, set } from '../dom.js';
+import { fill, make, refill, set } from '../dom.js';
 import { ask } from '../line.js';
 import { get, put, select, watch } from '../state.js';
 import { drawing, names, nearestDrawing } from '../table/pieces.js';
 import { walks } from '../walk/walk.js';
 import { LEDGER } from '../words/ledger.js';
 import { dials } from './dials.js';
-import { saidLines } from './lines.js';
+import { isTyping, saidLines } from './lines.js';
 import { sizePlot } from './plot.js';
-import { renaming } from './rename.js';
+import { isRenaming, renaming } from './rename.js';
 import { nudging } from '../table/nudge.js';
 
 let page = null;
@@ -50,15 +50,16 @@ async function tell() {
   } catch {
     return;
   }
-  if (mine !== asked || !page) return;
-  dialsPage = null;
   const key = `${thing.kind} ${thing.piece} ${thing.name}`;
+  // What she is writing here stays: it is told anew once she has left it.
+  if (mine !== asked || !page || (key === shownOf && (isTyping() || isRenaming()))) return;
+  dialsPage = null;
   if (key !== shownOf) page.parentElement.scrollTop = 0;
   shownOf = key;
   put({ lit: answer.mates ?? [] });
-  fill(page, path(thing), make('h2', {}, set(answer.titled ? LEDGER.titled[answer.titled](answer.title) : answer.title)), renaming(thing), nudging(thing),
+  refill(page, path(thing), make('h2', {}, set(answer.titled ? LEDGER.titled[answer.titled](answer.title) : answer.title)), renaming(thing, tell), nudging(thing),
       ...answer.words.map((each) => make('p', { class: 'soft' }, set(LEDGER.sentence[each.key](...each.of)))), walks(answer.seams),
-      saidLines(thing), ...answer.rows.map(row), members(thing), thing.kind === 'seam' ? joined(answer.mates ?? []) : null);
+      saidLines(thing, tell), ...answer.rows.map(row), members(thing), thing.kind === 'seam' ? joined(answer.mates ?? []) : null);
 }
 
 /** The way back from a thing to its piece and to all. */

@@ -7,10 +7,12 @@ import { LINES } from '../words/lines.js';
 
 let typing = null;
 let refocus = null;
+let whenLeft = () => {};
 
-/** The lines of a thing, filled in once they are known. */
-export function saidLines(thing) {
+/** The lines of a thing, filled in once they are known; `left` is called when what was typed is left. */
+export function saidLines(thing, left) {
   const holder = make('section', { class: 'said-lines' });
+  whenLeft = left;
   tell(holder, thing);
   return holder;
 }
@@ -134,5 +136,7 @@ function leave(mine) {
   mine.below.hidden = true;
   fill(mine.below);
   mine.input.focus();
+  refocus = mine.key;
   ask('lay back').catch(() => {});
+  whenLeft();
 }

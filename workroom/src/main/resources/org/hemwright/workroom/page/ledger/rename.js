@@ -7,9 +7,15 @@ import { RENAME } from '../words/rename.js';
 const KINDS = ['piece', 'point', 'edge', 'path', 'inner', 'placement', 'number', 'dial', 'seam'];
 
 let pending = '';
+let written = null;
 
-/** A button that becomes a field; nothing for things that have no name of their own. */
-export function renaming(thing) {
+/** Whether another name is being typed: the ledger then waits with telling anew. */
+export function isRenaming() {
+  return Boolean(written?.isConnected);
+}
+
+/** A button that becomes a field; nothing for things that have no name of their own. `left` is called when it is left. */
+export function renaming(thing, left) {
   if (!KINDS.includes(thing.kind)) return null;
   const holder = make('div', { class: 'renaming' });
   const rest = () => fill(holder, make('button', { type: 'button', class: 'link', 'data-rename': keyOf(thing), onclick: open }, RENAME.start));
@@ -17,7 +23,7 @@ export function renaming(thing) {
     const old = thing.kind === 'piece' ? thing.piece : thing.name;
     const input = make('input', { class: 'number-field', value: old, 'aria-label': RENAME.label(old), autocomplete: 'off', spellcheck: 'false' });
     const told = make('div', { class: 'renaming-told' });
-    const leave = () => { rest(); holder.querySelector('button').focus(); };
+    const leave = () => { rest(); holder.querySelector('button').focus(); left(); };
     const mine = { thing, input, told, leave, shown: '' };
     input.addEventListener('input', () => { mine.shown = ''; fill(told); });
     holder.onkeydown = (event) => {
@@ -25,6 +31,7 @@ export function renaming(thing) {
       if (event.key === 'Escape') { event.preventDefault(); event.stopPropagation(); leave(); }
     };
     fill(holder, make('div', { class: 'renaming-field' }, input, make('button', { type: 'button', onclick: () => show(mine) }, RENAME.show)), told);
+    written = input;
     input.focus();
     input.select();
   }

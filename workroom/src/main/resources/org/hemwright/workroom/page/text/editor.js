@@ -15,6 +15,7 @@ import { problemsField, showProblems } from './problems.js';
 import { Step } from './step.js';
 import { DOCUMENT, layText, turnTo } from './texts.js';
 import { thingOf } from './things.js';
+import { typed } from './typed.js';
 
 let editor = null;
 let step = null;
@@ -44,25 +45,30 @@ export async function startEditor() {
     EditorView.cspNonce.of(nonce),
     lineNumbers(), highlightActiveLine(), highlightActiveLineGutter(), drawSelection(), bracketMatching(),
     EditorView.lineWrapping, highlightSelectionMatches(), search({ top: true }), indentUnit.of('  '), EditorState.tabSize.of(2),
-    await colours(), marked, problemsField, completion(), meanings(),
+    await colours(), marked, typed, problemsField, completion(), meanings(),
     keymap.of([...searchKeymap.filter((each) => !/z|y/i.test(each.key ?? '')), indentWithTab, ...defaultKeymap]),
     EditorView.contentAttributes.of({ 'aria-label': TEXT.title, spellcheck: 'false', tabindex: '0' }),
     EditorView.updateListener.of(updated),
   ];
-  editor = new EditorView({ state: EditorState.create({ doc: '', extensions }), parent: place });
+  editor = new EditorView({ state: EditorState.create({ doc: '', extensions }) });
   step = new Step(editor, DOCUMENT);
   hear('splices', (head) => step.told(head));
-  hear('text', (head) => { if (head.file === DOCUMENT) step.whole(head); });
-  watch(['problems'], () => showProblems(editor, get('problems').filter((each) => each.file === DOCUMENT)));
-  watch(['selected', 'places'], follow);
   await step.begin();
-  showProblems(editor, get('problems').filter((each) => each.file === DOCUMENT));
+  // Nothing can be written before the text is there.
+  place.append(editor.dom);
+  watch(['problems'], problems);
+  watch(['selected', 'places'], follow);
+  problems();
   follow();
 }
 
 hear('said', (head) => {
-  put({ places: head.places, problems: head.problems });
+  put({ places: head.places, placesOf: head.revision, problems: head.problems });
 });
+
+function problems() {
+  showProblems(editor, get('problems').filter((each) => each.file === DOCUMENT).map((each) => step.now(each)));
+}
 
 function updated(update) {
   if (update.docChanged && !update.transactions.some((each) => each.annotation(Transaction.remote))) step.wrote(update);
@@ -72,7 +78,8 @@ function updated(update) {
 /** The thing that the words under the caret say is selected. */
 function selectHere(at) {
   let best = null;
-  for (const [name, kind, from, to] of get('places')) {
+  for (const [name, kind, start, end] of get('places')) {
+    const [from, to] = [here(start), here(end)];
     if (from <= at && at <= to && (!best || to - from < best.to - best.from)) best = { name, kind, from, to };
   }
   const thing = best && thingOf(best.name, best.kind);
@@ -92,27 +99,33 @@ function follow() {
   if (!editor) return;
   const selected = get('selected');
   const place = placeOf(selected);
-  const length = editor.state.doc.length;
-  if (!place || place[3] > length) {
+  const [from, to] = place ? [here(place[2]), here(place[3])] : [0, 0];
+  if (from >= to) {
     editor.dispatch({ effects: mark.of(null) });
     return;
   }
-  const effects = [mark.of([place[2], place[3]])];
+  const effects = [mark.of([from, to])];
   following = true;
-  if (selected.by !== 'text') effects.push(EditorView.scrollIntoView(place[2], { y: 'center' }));
+  if (selected.by !== 'text') effects.push(EditorView.scrollIntoView(from, { y: 'center' }));
   editor.dispatch({ effects });
   following = false;
 }
 
-/** Puts the caret at a place of the document and the editor before it. */
-export function goTo(from, focus = true) {
-  if (!editor) return;
+/** Where a place of the document, as it was told last, is in the editor now. */
+export function here(at) {
+  return step.here(at, get('placesOf'));
+}
+
+/** Puts the caret at a place of the document, as it was at a revision, and the editor before it. */
+export function goTo(from, revision, focus = true) {
+  if (!step?.ready) return;
   turnTo(DOCUMENT);
-  editor.dispatch({ selection: { anchor: Math.min(from, editor.state.doc.length) }, effects: EditorView.scrollIntoView(from, { y: 'center' }) });
+  const at = step.here(from, revision);
+  editor.dispatch({ selection: { anchor: at }, effects: EditorView.scrollIntoView(at, { y: 'center' }) });
   if (focus) editor.focus();
 }
 
-/** Changes the document as a mend says. */
-export function mend(edit) {
-  return ask('edit', { file: edit.file, base: get('revision'), name: 'mend', splices: [{ at: edit.at, length: edit.length, text: edit.text }] });
+/** Changes a text as a finding says; where she has written there since, it stays, and is told anew. */
+export function mend({ edit, revision }) {
+  return ask('edit', { file: edit.file, base: revision, name: 'mend', splices: [{ at: edit.at, length: edit.length, text: edit.text }] }).catch(() => {});
 }

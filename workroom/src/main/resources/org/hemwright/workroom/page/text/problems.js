@@ -44,7 +44,7 @@ const tip = hoverTooltip((view, at) => {
 export function words(problem) {
   return make('div', { class: `tip-problem ${problem.status}` }, make('p', {}, set(problem.message)),
       problem.mend ? make('p', { class: 'soft' }, set(problem.mend)) : null,
-      problem.edit ? make('button', { type: 'button', onclick: () => mend(problem.edit) }, TEXT.mend) : null);
+      problem.edit ? make('button', { type: 'button', onclick: () => mend(problem) }, TEXT.mend) : null);
 }
 
 /** Where a problem stands now: its mark moves with the text. */
@@ -85,7 +85,7 @@ function panel(view) {
     told = key;
     const button = (word, by) => make('button', { type: 'button', onclick: () => go(view, by) }, word);
     const line = TEXT.slip(at + 1, sorted.length, state.doc.lineAt(placeOf(state, problem)).number);
-    const mended = problem.edit ? make('button', { type: 'button', onclick: () => mend(problem.edit) }, TEXT.mend) : null;
+    const mended = problem.edit ? make('button', { type: 'button', onclick: () => mend(problem) }, TEXT.mend) : null;
     fill(dom, make('div', { role: 'status', class: `tip-problem ${problem.status}` }, make('p', {}, make('span', { class: 'soft' }, line), ' ', set(problem.message)),
         problem.mend ? make('p', { class: 'soft' }, set(problem.mend)) : null),
     mended || sorted.length > 1 ? make('div', { class: 'acts' }, mended, ...(sorted.length > 1 ? [button(TEXT.before, -1), button(TEXT.next, 1)] : [])) : null);
@@ -98,5 +98,5 @@ export const problemsField = [field, tip, keymap.of([{ key: 'F8', run: (view) =>
 
 /** Shows problems under the words. */
 export function showProblems(editor, problems) {
-  editor?.dispatch({ effects: shown.of(problems.filter((each) => each.from !== undefined)) });
+  editor.dispatch({ effects: shown.of(problems.filter((each) => each.from !== undefined)) });
 }

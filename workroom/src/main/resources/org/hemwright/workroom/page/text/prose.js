@@ -9,11 +9,13 @@ import { tags } from '@lezer/highlight';
 import { make } from '../dom.js';
 import { ask, hear } from '../line.js';
 import { put } from '../state.js';
+import { askAfter } from '../written.js';
 import { TEXT } from '../words/text.js';
 import { theme } from './colours.js';
 import { problemsField, showProblems } from './problems.js';
 import { Step } from './step.js';
 import { WORDS, layText, turnTo } from './texts.js';
+import { typed } from './typed.js';
 
 let editor = null;
 let step = null;
@@ -81,23 +83,26 @@ export async function startProse() {
   const extensions = [
     EditorView.cspNonce.of(nonce),
     highlightActiveLine(), drawSelection(), EditorView.lineWrapping, search({ top: true }),
-    language, syntaxHighlighting(style), theme, problemsField,
+    language, syntaxHighlighting(style), theme, typed, problemsField,
     autocompletion({ override: [proposals], icons: false, activateOnTypingDelay: 120 }),
     keymap.of([...completionKeymap, ...searchKeymap.filter((each) => !/z|y/i.test(each.key ?? '')), ...defaultKeymap]),
     EditorView.contentAttributes.of({ 'aria-label': TEXT.names[WORDS], 'aria-description': TEXT.wordsKeys, spellcheck: 'true', tabindex: '0' }),
     EditorView.updateListener.of(updated),
   ];
-  editor = new EditorView({ state: EditorState.create({ doc: '', extensions }), parent: place });
+  editor = new EditorView({ state: EditorState.create({ doc: '', extensions }) });
   step = new Step(editor, WORDS);
   hear('splices', (head) => step.told(head));
-  hear('booklet', (head) => showProblems(editor, head.findings.filter((each) => each.file === WORDS).map(whole)));
   await step.begin();
+  place.append(editor.dom);
   layText(WORDS, place);
+  hear('booklet', (head) => showProblems(editor, head.findings.filter((each) => each.file === WORDS).map(whole)));
 }
 
 /** What is amiss, marked as far as it reaches: the words that would be mended, or the place in its braces. */
-function whole(problem) {
-  if (problem.edit?.length) return { ...problem, from: problem.edit.at, to: problem.edit.at + problem.edit.length };
+function whole(found) {
+  const { edit } = found;
+  const problem = step.now(edit?.length ? { ...found, from: edit.at, to: edit.at + edit.length } : found);
+  if (edit?.length) return problem;
   const text = editor.state.doc.toString();
   if (text[problem.from] !== '{') return problem;
   const line = (text.indexOf('\n', problem.from) + 1 || text.length + 1) - 1;
@@ -125,10 +130,10 @@ async function tell() {
   }
 }
 
-/** Puts the caret at a place of the words. */
-export async function goToWords(from) {
+/** Puts the caret at a place of the words, as they were at a revision. */
+export async function goToWords(from, revision) {
   await turnTo(WORDS);
-  const at = Math.min(from, editor.state.doc.length);
+  const at = step.here(from, revision);
   editor.dispatch({ selection: { anchor: at }, effects: EditorView.scrollIntoView(at, { y: 'center' }) });
   editor.focus();
 }
@@ -136,7 +141,6 @@ export async function goToWords(from) {
 /** Makes room for words of a part or a step, and puts the caret there. */
 export async function writeFor(part, name = '') {
   await turnTo(WORDS);
-  for (let i = 0; i < 100 && (step.sent || step.waiting); i += 1) await new Promise((done) => { setTimeout(done, 20); });
-  const { caret } = await ask('words_for', { part, step: name });
-  await goToWords(caret);
+  const { caret, revision } = await askAfter('words_for', { part, step: name });
+  await goToWords(caret, revision);
 }

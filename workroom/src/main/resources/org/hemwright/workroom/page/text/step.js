@@ -1,10 +1,18 @@
 // Keeps the editor in step with the room: what is written here goes there as splices, one message at a time; what
 // others write comes back and is laid under what is still on its way. The text in the editor is always the text that
 // the room had at `revision`, then what is sent, then what waits; nothing that comes from the room takes a written
-// letter away or moves the caret out of its place among the letters.
+// letter away or moves the caret out of its place among the letters. The room makes an edit only of the text that it
+// was written on; where another came first, the edit is laid over that here and sent again.
 import { ChangeSet, Text, Transaction } from '@codemirror/state';
 import { ask, hear, ready } from '../line.js';
 import { get } from '../state.js';
+import { countIn, tellUnsent } from '../written.js';
+
+/** Places told of texts older than this many revisions are not followed any more. */
+const REMEMBERED = 1000;
+
+/** How long until a text that could not be had is asked for again (ms). */
+const AGAIN = 1000;
 
 let edits = 0;
 
@@ -15,118 +23,198 @@ export class Step {
     this.file = file;
     this.revision = 0;
     this.agreed = Text.empty;
-    this.sent = null;
-    this.waiting = null;
-    this.joined = false;
     this.ready = false;
+    /** Whether something of the room's text is not known here: nothing is laid or sent until it is. */
+    this.behind = true;
+    /** Each edit: its changes, whether it goes on with the one before, and what is to be done once it is made. */
+    this.sent = null;
+    this.waiting = [];
+    this.made = [];
     this.refused = 0;
-    hear('hello', () => { this.refused = 0; if (this.ready) this.anew().catch(() => {}); });
+    this.end = -1;
+    countIn(this);
   }
 
-  /** Fetches the text. */
-  async begin() {
-    await ready;
-    this.whole(await ask('text', { file: this.file }));
+  /** Fetches the text; kept once it is there. */
+  begin() {
+    return new Promise((done) => {
+      this.begun = done;
+      ready.then(() => this.anew());
+      hear('hello', () => { this.refused = 0; this.anew(); });
+    });
   }
 
-  /** The line was down: what was sent may have arrived or not, and what was written meanwhile is still to be sent. */
+  /** Agrees with the room anew: at the start, when the line was down, and where something is amiss. */
   async anew() {
-    const lost = this.sent;
-    const head = await ask('text', { file: this.file });
-    if (lost && this.sent === lost) {
-      if (lost.changes.apply(this.agreed).toString() === head.text) {
-        this.agreed = lost.changes.apply(this.agreed);
-      } else {
-        this.waiting = this.waiting ? lost.changes.compose(this.waiting) : lost.changes;
-      }
-      this.sent = null;
+    this.behind = true;
+    const lost = this.sent?.edit;
+    let head;
+    try {
+      head = await ask('text', { file: this.file, ...(this.ready ? { since: this.revision } : {}) });
+    } catch {
+      clearTimeout(this.timer);
+      this.timer = setTimeout(() => { if (this.behind) this.anew(); }, AGAIN);
+      return;
     }
-    this.revision = 0;
-    this.whole(head);
-  }
-
-  /** Takes the room's text as it stands, under what is written here and not told there yet. */
-  whole(head) {
-    if (this.ready && head.revision < this.revision) return;
-    const others = between(this.agreed.toString(), head.text);
+    for (const each of head.missed) if (each.revision === this.revision + 1) this.take(each, this.sent && this.makes(each.splices));
+    if (head.revision < this.revision) this.made = [];
     this.revision = head.revision;
-    this.ready = true;
+    const others = between(this.agreed.toString(), head.text);
     if (others) this.lay(others);
+    this.behind = false;
+    this.ready = true;
+    if (lost && this.sent?.edit === lost) this.putBack();
+    this.begun();
     this.send();
   }
 
   /** Takes note of what was written here. */
   wrote(update) {
-    const typed = update.transactions.every((each) => each.isUserEvent('input.type') || each.isUserEvent('delete'));
-    let plain = typed;
+    let plain = update.transactions.every((each) => each.isUserEvent('input.type') || each.isUserEvent('delete'));
     update.changes.iterChanges((a, b, c, d, text) => { if (text.lines > 1) plain = false; });
-    const near = this.end !== undefined && Math.abs(update.startState.selection.main.head - this.end) < 2;
-    this.joined = plain && near && this.plain;
+    const joined = plain && this.plain && Math.abs(update.startState.selection.main.head - this.end) < 2;
     this.plain = plain;
     this.end = update.state.selection.main.head;
-    this.waiting = this.waiting ? this.waiting.compose(update.changes) : update.changes;
+    const before = this.waiting.at(-1);
+    if (joined && before?.then.length === 0) before.changes = before.changes.compose(update.changes);
+    else this.waiting.push({ changes: update.changes, joined, then: [] });
     this.refused = 0;
+    tellUnsent();
     this.send();
   }
 
-  /** Sends what waits. What was refused is sent once more as one stretch, then not before she writes on. */
+  /** What lies between the agreed text and the editor's. */
+  unmade() {
+    return this.sent ? [this.sent, ...this.waiting] : this.waiting;
+  }
+
+  /** What was refused is sent once more as one stretch, then not before she writes on. */
+  get stuck() {
+    return this.refused > 1;
+  }
+
+  /** Sends what waits. */
   async send() {
-    if (this.sent || !this.waiting || !this.ready || this.refused > 1) return;
-    const mine = { changes: this.waiting, edit: ++edits };
-    this.sent = mine;
-    this.waiting = null;
+    if (this.stuck) for (const each of this.waiting) for (const act of each.then.splice(0)) act();
+    if (this.sent || this.behind || this.waiting.length === 0 || this.stuck) return;
+    const edit = ++edits;
+    this.sent = { ...this.waiting.shift(), edit };
+    const { changes, joined } = this.sent;
+    if (changes.empty) {
+      this.done();
+      this.send();
+      return;
+    }
+    let answer = null;
     try {
-      await ask('edit', { file: this.file, base: this.revision, edit: mine.edit, joined: this.joined, splices: this.splices(mine.changes) });
+      answer = await ask('edit', {
+        file: this.file, base: this.revision, exactly: true, edit, joined, splices: this.splices(changes),
+      });
     } catch {
-      // Refused, or the line broke: the text is agreed on anew here, or once the line is up.
       this.refused += 1;
     }
-    if (this.sent === mine) await this.anew().catch(() => {});
+    if (this.sent?.edit !== edit) return;
+    if (answer?.late) {
+      this.putBack();
+      this.send();
+    } else {
+      // Refused, or the line broke: the text is agreed on anew now, or once the line is up.
+      this.anew();
+    }
   }
 
   splices(changes) {
     const splices = [];
-    const add = (from, to, text) => splices.push({ at: from, length: to - from, text });
     if (this.refused) {
       const whole = between(this.agreed.toString(), changes.apply(this.agreed).toString());
-      if (whole) add(whole.from, whole.to, whole.insert);
+      if (whole) splices.push({ at: whole.from, length: whole.to - whole.from, text: whole.insert });
     } else {
-      changes.iterChanges((from, to, newFrom, newTo, text) => add(from, to, text.toString()), true);
+      changes.iterChanges((from, to, newFrom, newTo, text) => splices.push({ at: from, length: to - from, text: text.toString() }), true);
     }
     return splices;
   }
 
   /** Hears what the room made of it, or what others wrote. */
   told(head) {
-    if (!this.ready || head.revision <= this.revision) return;
-    this.revision = head.revision;
-    if (this.sent && head.by === get('window') && head.edit === this.sent.edit) {
-      this.agreed = this.sent.changes.apply(this.agreed);
-      this.sent = null;
-    } else {
-      for (const { file, at, length, text } of head.splices) {
-        if (file === this.file) this.lay({ from: at, to: at + length, insert: text });
+    if (this.behind || head.revision <= this.revision) return;
+    if (head.revision === this.revision + 1) {
+      this.take(head, this.sent && head.by === get('window') && head.edit === this.sent.edit);
+      if (head.after[this.file] === hash(this.agreed.toString())) {
+        this.send();
+        return;
       }
     }
-    if (head.after[this.file] !== hash(this.agreed.toString())) this.anew().catch(() => {});
-    this.send();
+    this.anew();
+  }
+
+  /** Takes a revision of the room. */
+  take({ revision, splices }, own) {
+    this.revision = revision;
+    if (own) {
+      this.done();
+      return;
+    }
+    for (const { file, at, length, text } of splices) {
+      if (file === this.file && at + length <= this.agreed.length) this.lay({ from: at, to: at + length, insert: text });
+    }
+  }
+
+  /** What was sent is made. */
+  done() {
+    const { changes, then } = this.sent;
+    this.agreed = changes.apply(this.agreed);
+    this.remember(changes);
+    this.sent = null;
+    tellUnsent();
+    for (const act of then) act();
+  }
+
+  /** What was sent is not made, and waits again. */
+  putBack() {
+    this.waiting.unshift(this.sent);
+    this.sent = null;
+  }
+
+  /** Whether a revision makes of the agreed text just what the sent edit would. */
+  makes(splices) {
+    let text = this.agreed.toString();
+    for (const each of splices) {
+      if (each.file === this.file) text = text.slice(0, each.at) + each.text + text.slice(each.at + each.length);
+    }
+    return text === this.sent.changes.apply(this.agreed).toString();
   }
 
   /** Changes the agreed text, and the editor's under what is on its way. */
   lay(splice) {
     let change = ChangeSet.of(splice, this.agreed.length);
     this.agreed = change.apply(this.agreed);
-    if (this.sent) {
-      const over = change.map(this.sent.changes, true);
-      this.sent.changes = this.sent.changes.map(change);
+    this.remember(change);
+    for (const each of this.unmade()) {
+      const over = change.map(each.changes, true);
+      each.changes = each.changes.map(change);
       change = over;
     }
-    if (this.waiting) {
-      const over = change.map(this.waiting, true);
-      this.waiting = this.waiting.map(change);
-      change = over;
-    }
+    this.end = change.mapPos(Math.min(Math.max(this.end, 0), change.length));
     this.editor.dispatch({ changes: change, annotations: [Transaction.remote.of(true), Transaction.addToHistory.of(false)] });
+  }
+
+  remember(changes) {
+    this.made.push({ revision: this.revision, changes: changes.desc });
+    if (this.made.length > REMEMBERED) this.made.shift();
+  }
+
+  /** Where a place of the room's text, as it was at a revision, is in the editor now. */
+  here(at, revision) {
+    let since = this.made.length;
+    while (since > 0 && this.made[since - 1].revision > revision) since--;
+    let place = at;
+    for (const { changes } of [...this.made.slice(since), ...this.unmade()]) place = changes.mapPos(Math.min(place, changes.length), 1);
+    return Math.min(place, this.editor.state.doc.length);
+  }
+
+  /** The same for what was found in the text. */
+  now(found) {
+    return found.from === undefined ? found : { ...found, from: this.here(found.from, found.revision), to: this.here(found.to, found.revision) };
   }
 }
 
