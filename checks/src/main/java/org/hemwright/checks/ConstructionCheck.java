@@ -52,6 +52,9 @@ record ConstructionCheck(Trouble.Question question, OncePerRun<List<Assembly>> f
             : Finding.warn(trouble.kind().code(), trouble.about());
     finding.with("name", trouble.name());
     trouble.strip().ifPresent(strip -> finding.with("edge", strip.text()));
+    if (isOfParts(trouble)) {
+      finding.with("parts", trouble.name());
+    }
     trouble.mate().ifPresent(mate -> finding.with("mate", mate));
     trouble.step().ifPresent(step -> finding.with("step", step.id()));
     trouble
@@ -86,6 +89,14 @@ record ConstructionCheck(Trouble.Question question, OncePerRun<List<Assembly>> f
         .flatMap(strip -> place(strip, origin, sized))
         .ifPresentOrElse(finding::at, () -> finding.at(origin));
     return finding.build();
+  }
+
+  /** Whether it is about the seam of a piece that is cut apart, whose edges bear its name. */
+  private static boolean isOfParts(Trouble trouble) {
+    return trouble
+        .strip()
+        .filter(strip -> trouble.about().equals("seam " + strip.edge()))
+        .isPresent();
   }
 
   private static boolean isCount(Trouble.Kind kind) {

@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.hemwright.checks.StandardChecks;
 import org.hemwright.pattern.finding.Finding;
 import org.hemwright.pattern.finding.Status;
+import org.hemwright.pattern.finding.Wording;
 import org.hemwright.workbench.folder.DiskFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,6 +51,8 @@ class PartsToldOnceTest {
         hem panel.hem
       """;
 
+  private static final Wording WORDS = Wording.of(StandardChecks.messages());
+
   @TempDir Path folder;
 
   private List<Finding> told(String document) throws IOException {
@@ -75,6 +79,14 @@ class PartsToldOnceTest {
         .filteredOn(finding -> finding.code().equals("step-unfinished"))
         .extracting(finding -> finding.subject())
         .containsExactlyInAnyOrder("seam sides", "seam centre_seam");
+    // a step cannot name the seam that only narrow cloth has
+    assertThat(told(WRAP.replace("  finish sides apart with overlock\n", "")))
+        .filteredOn(finding -> finding.subject().equals("seam centre_seam"))
+        .extracting(finding -> WORDS.mend(finding))
+        .containsExactly(
+            "Add a step that finishes another seam of the piece, such as `finish sides apart with"
+                + " overlock or zigzag 5 mm by 2 mm`: centre_seam is then finished too; or enclose"
+                + " it.");
   }
 
   @Test
