@@ -8,6 +8,7 @@ import org.hemwright.cloth.rule.ClothLaying;
 import org.hemwright.cloth.rule.ClothSheet;
 import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.LaidPiece;
+import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.geometry.Box;
 import org.hemwright.geometry.Outline;
@@ -24,11 +25,11 @@ import org.hemwright.paper.sheet.Subject;
  * is opened out, and where on paper a place of it is. Millimetres on paper; the cut end is at x =
  * 0, the fold or one selvedge at y = 0, and what is opened out may reach below that.
  *
- * @param length of the cloth (mm of cloth)
+ * @param tableEnd the far end of what lies on the table (mm of cloth)
  * @param rightOut whether it is folded with its right side outward
  * @param scale millimetres on paper for one of cloth
  */
-record SpreadCloth(ClothLaying laying, double length, boolean rightOut, double scale) {
+record SpreadCloth(ClothLaying laying, double tableEnd, boolean rightOut, double scale) {
   /** A strip of a band or two is not drawn larger than this. */
   private static final double LARGEST = 0.1;
 
@@ -43,16 +44,14 @@ record SpreadCloth(ClothLaying laying, double length, boolean rightOut, double s
    * this.
    */
   static SpreadCloth within(YardageRow row, double widest, double highest) {
-    SpreadCloth full =
-        new SpreadCloth(
-            row.need().orElseThrow().laying(),
-            row.need().orElseThrow().length(),
-            LayingWords.isRightOut(row.fabric()),
-            1);
+    Need need = row.need().orElseThrow();
+    double end = tableEnd(need.laying(), need.length());
+    boolean rightOut = LayingWords.isRightOut(row.fabric());
+    SpreadCloth full = new SpreadCloth(need.laying(), end, rightOut, 1);
     double room = widest - full.left();
     double high = highest - 2 * BESIDE;
-    double scale = Math.min(room / full.tableEnd(), high / (full.tableTop() - full.tableFoot()));
-    return new SpreadCloth(full.laying, full.length, full.rightOut, Math.min(LARGEST, scale));
+    double scale = Math.min(room / end, high / (full.tableTop() - full.tableFoot()));
+    return new SpreadCloth(need.laying(), end, rightOut, Math.min(LARGEST, scale));
   }
 
   private ClothSheet sheet() {
@@ -73,9 +72,8 @@ record SpreadCloth(ClothLaying laying, double length, boolean rightOut, double s
     return fold() == Fold.SINGLE || fold() == Fold.PARTIAL;
   }
 
-  /** The far end of what lies on the table (mm of cloth). */
-  private double tableEnd() {
-    return fold() == Fold.CROSSWISE
+  private static double tableEnd(ClothLaying laying, double length) {
+    return laying.sheet().fold() == Fold.CROSSWISE
         ? length - laying.openFrom()
         : Math.max(length, laying.tableLength());
   }
@@ -104,7 +102,7 @@ record SpreadCloth(ClothLaying laying, double length, boolean rightOut, double s
 
   /** How wide it is, words included. */
   double figureWidth() {
-    return tableEnd() * scale + left();
+    return tableEnd * scale + left();
   }
 
   /** Moves the figure so that its lower left corner, words included, is at the origin. */
@@ -122,7 +120,7 @@ record SpreadCloth(ClothLaying laying, double length, boolean rightOut, double s
   }
 
   double end() {
-    return tableEnd() * scale;
+    return tableEnd * scale;
   }
 
   /** Where folded cloth is opened out; its end where it is not. */
