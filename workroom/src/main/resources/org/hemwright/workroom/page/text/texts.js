@@ -1,7 +1,7 @@
 // Which text lies beside the table: the document, or the words of the booklet. The document is there from the start;
 // the other editor is made when it is first turned to.
 import { fill, make } from '../dom.js';
-import { ask } from '../line.js';
+import { askAfter } from '../written.js';
 import { watch, get } from '../state.js';
 import { TEXT } from '../words/text.js';
 
@@ -61,7 +61,7 @@ function show() {
 async function setNeatly() {
   const told = ways.querySelector('[role="status"]');
   try {
-    const { lines } = await ask('set_neatly');
+    const { lines } = await askAfter('set_neatly');
     told.textContent = TEXT.neat(lines);
   } catch (reason) {
     told.textContent = reason.message;
