@@ -14,7 +14,7 @@ import java.util.List;
  */
 final class Crowd {
 
-  private static final int BANDS = 128;
+  private static final int BANDS = 64;
 
   /** A weight above this grows no further. */
   private static final float MOST_WEIGHT = 1e12f;
@@ -113,44 +113,55 @@ final class Crowd {
     Arrays.fill(beginsAcross, 0);
     Arrays.fill(endsAcross, 0);
     for (int copy = 0; copy < size; copy++) {
-      put(copy, cuts[copy], xs[copy], ys[copy]);
+      cut[copy] = cuts[copy];
+      form[copy] = formOfCut[cuts[copy]];
+      left[copy] = xs[copy];
+      lower[copy] = ys[copy];
+      mark(copy);
     }
     for (int copy = 0; copy < size; copy++) {
       note(copy);
     }
   }
 
-  /** Takes a copy off the strip, so that it meets nothing until it is put again. */
-  void lift(int copy) {
-    mark(copy, false);
+  private void mark(int copy) {
+    int own = cut[copy];
+    int word = copy / Long.SIZE;
+    long bit = 1L << copy;
+    mark(beginsAlong, along(left[copy]), BANDS, word, bit, true);
+    mark(endsAlong, 0, along(left[copy] + width[own]) + 1, word, bit, true);
+    mark(beginsAcross, across(lower[copy]), BANDS, word, bit, true);
+    mark(endsAcross, 0, across(lower[copy] + height[own]) + 1, word, bit, true);
   }
 
-  /**
-   * Puts a lifted copy somewhere. Until it is {@linkplain #note noted} its overlaps are the old
-   * ones.
-   */
+  /** Puts a copy somewhere. Until it is {@linkplain #note noted} its overlaps are the old ones. */
   void put(int copy, int newCut, double x, double y) {
+    int oldCut = cut[copy];
+    double oldX = left[copy];
+    double oldY = lower[copy];
     cut[copy] = newCut;
     form[copy] = formOfCut[newCut];
     left[copy] = x;
     lower[copy] = y;
-    mark(copy, true);
+    moveBegin(beginsAlong, copy, along(oldX), along(x));
+    moveEnd(endsAlong, copy, along(oldX + width[oldCut]), along(x + width[newCut]));
+    moveBegin(beginsAcross, copy, across(oldY), across(y));
+    moveEnd(endsAcross, copy, across(oldY + height[oldCut]), across(y + height[newCut]));
   }
 
-  private void mark(int copy, boolean present) {
-    int own = cut[copy];
-    double x = left[copy];
-    double y = lower[copy];
+  private void moveBegin(long[] sets, int copy, int from, int to) {
     int word = copy / Long.SIZE;
-    long bit = 1L << copy;
-    mark(beginsAlong, along(x), BANDS - 1, word, bit, present);
-    mark(endsAlong, 0, along(x + width[own]), word, bit, present);
-    mark(beginsAcross, across(y), BANDS - 1, word, bit, present);
-    mark(endsAcross, 0, across(y + height[own]), word, bit, present);
+    mark(sets, Math.min(from, to), Math.max(from, to), word, 1L << copy, to < from);
   }
 
+  private void moveEnd(long[] sets, int copy, int from, int to) {
+    int word = copy / Long.SIZE;
+    mark(sets, Math.min(from, to) + 1, Math.max(from, to) + 1, word, 1L << copy, to > from);
+  }
+
+  /** Marks the bands from the first to before the last. */
   private void mark(long[] sets, int first, int last, int word, long bit, boolean present) {
-    for (int at = first * words + word; at <= last * words + word; at += words) {
+    for (int at = first * words + word; at < last * words; at += words) {
       sets[at] = present ? sets[at] | bit : sets[at] & ~bit;
     }
   }
@@ -164,7 +175,7 @@ final class Crowd {
   }
 
   /**
-   * What a lifted copy would overlap at a place, weighted.
+   * What a copy would overlap at a place, weighted.
    *
    * @param enough where the sum may stop: a result of at least this much is only known to be so
    */
@@ -182,7 +193,8 @@ final class Crowd {
           beginsAlong[begin + word]
               & endsAlong[end + word]
               & beginsAcross[beginAcross + word]
-              & endsAcross[endAcross + word];
+              & endsAcross[endAcross + word]
+              & others(copy, word);
       while (near != 0) {
         int other = word * Long.SIZE + Long.numberOfTrailingZeros(near);
         near &= near - 1;
@@ -219,7 +231,8 @@ final class Crowd {
           beginsAlong[begin + word]
               & endsAlong[end + word]
               & beginsAcross[beginAcross + word]
-              & endsAcross[endAcross + word];
+              & endsAcross[endAcross + word]
+              & others(copy, word);
       while (near != 0) {
         int other = word * Long.SIZE + Long.numberOfTrailingZeros(near);
         near &= near - 1;
@@ -246,16 +259,38 @@ final class Crowd {
     return slopeY;
   }
 
+  /** All copies of a word but one. */
+  private static long others(int copy, int word) {
+    return word == copy / Long.SIZE ? ~(1L << copy) : -1;
+  }
+
   /** Takes note of what a copy overlaps where it now lies. */
   void note(int copy) {
-    int pairs = depths.pair(form[copy], 0);
     double x = left[copy];
     double y = lower[copy];
+    int begin = along(x + width[cut[copy]]) * words;
+    int end = along(x) * words;
+    int beginAcross = across(y + height[cut[copy]]) * words;
+    int endAcross = across(y) * words;
+    int pairs = depths.pair(form[copy], 0);
     for (int other = 0; other < size; other++) {
-      double depth =
-          other == copy ? 0 : depths.depth(pairs + form[other], x - left[other], y - lower[other]);
-      overlap[copy * size + other] = depth;
-      overlap[other * size + copy] = depth;
+      overlap[copy * size + other] = 0;
+      overlap[other * size + copy] = 0;
+    }
+    for (int word = 0; word < words; word++) {
+      long near =
+          beginsAlong[begin + word]
+              & endsAlong[end + word]
+              & beginsAcross[beginAcross + word]
+              & endsAcross[endAcross + word]
+              & others(copy, word);
+      while (near != 0) {
+        int other = word * Long.SIZE + Long.numberOfTrailingZeros(near);
+        near &= near - 1;
+        double depth = depths.depth(pairs + form[other], x - left[other], y - lower[other]);
+        overlap[copy * size + other] = depth;
+        overlap[other * size + copy] = depth;
+      }
     }
   }
 
@@ -263,9 +298,7 @@ final class Crowd {
   double weightedOverlapOf(int copy) {
     double sum = 0;
     for (int pair = copy * size; pair < (copy + 1) * size; pair++) {
-      if (overlap[pair] > 0) {
-        sum += weight[pair] * overlap[pair];
-      }
+      sum += weight[pair] * overlap[pair];
     }
     return sum;
   }

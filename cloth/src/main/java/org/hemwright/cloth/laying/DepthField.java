@@ -15,10 +15,10 @@ final class DepthField {
 
   /**
    * Floats kept of each cell: the depth at its middle and its slopes per cell along x and y, below
-   * 0 outside; the last is not used. In a cell with a list the depth is NaN and the next float
-   * holds the list's place as raw bits.
+   * 0 outside. In a cell with a list the depth is NaN and the next float holds the list's place as
+   * raw bits.
    */
-  static final int STRIDE = 4;
+  static final int STRIDE = 3;
 
   /** Doubles kept of each stretch in a list; the list begins with how many there are. */
   static final int LISTED = NoFitRegion.STRIDE;

@@ -49,7 +49,6 @@ final class PlaceSearch {
     double oldX = crowd.x(copy);
     double oldY = crowd.y(copy);
     double oldValue = crowd.weightedOverlapOf(copy);
-    crowd.lift(copy);
     kept = 0;
     keep(oldCut, oldX, oldY, oldValue);
     drawWide();
