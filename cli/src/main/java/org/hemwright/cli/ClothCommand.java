@@ -76,7 +76,7 @@ final class ClothCommand extends FolderCommand {
       problems.forEach(messages()::println);
       return ExitCode.INPUT_WRONG;
     }
-    SizeRun whole = questions.onRepeat(job.evaluated().run().orElseThrow());
+    SizeRun whole = questions.onClothAsked(job.evaluated().run().orElseThrow());
     YardageTable every;
     try (LayingKeeper kept = new LayingKeeper(keptFolder())) {
       every =
@@ -87,7 +87,7 @@ final class ClothCommand extends FolderCommand {
                   Workbench.yardage(
                       job.evaluated(),
                       whole,
-                      request.get().inEveryFold(),
+                      request.get().inFoldsThatCount(whole),
                       kept.layings(),
                       progress));
     }

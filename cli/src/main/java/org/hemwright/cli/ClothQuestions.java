@@ -108,6 +108,12 @@ final class ClothQuestions {
   private Optional<String> repeatAcross = Optional.empty();
 
   @Option(
+      names = "--both-sides-alike",
+      description =
+          "The cloth has no right side and no wrong one, so that pieces may be laid face down.")
+  private boolean sidesAlike;
+
+  @Option(
       names = "--price",
       split = ",",
       paramLabel = "PRICE",
@@ -134,9 +140,10 @@ final class ClothQuestions {
   }
 
   /**
-   * A run of the cloth that is asked about: its stripes, where it has them, as far apart as said.
+   * A run of the cloth that is asked about: its stripes, where it has them, as far apart as said,
+   * and alike on both sides where that is said.
    */
-  SizeRun onRepeat(SizeRun run) {
+  SizeRun onClothAsked(SizeRun run) {
     OptionReading reading = OptionReading.again();
     OptionalDouble along = reading.length("--repeat", repeat);
     OptionalDouble across = reading.length("--repeat-across", repeatAcross);
@@ -144,7 +151,8 @@ final class ClothQuestions {
     for (Fabric fabric : run.pattern().fabrics()) {
       boolean meant = fabrics.isEmpty() || fabrics.contains(fabric.name());
       Optional<Fabric.Repeat> own = meant ? fabric.repeat() : Optional.empty();
-      asked.add(own.isEmpty() ? fabric : fabric.with(own.get().every(along, across)));
+      Fabric repeated = own.isEmpty() ? fabric : fabric.with(own.get().every(along, across));
+      asked.add(meant && sidesAlike ? repeated.with(Fabric.Trait.SIDES_ALIKE) : repeated);
     }
     return new SizeRun(run.pattern().ofCloth(asked), run.sizes());
   }

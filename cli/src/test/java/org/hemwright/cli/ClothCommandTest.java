@@ -114,6 +114,96 @@ class ClothCommandTest {
     return told;
   }
 
+  /** School geometry: laid alike two parallelograms take 40 + 50 cm, mirrored ones 50 + 50 cm. */
+  @Test
+  void clothAlikeOnBothSidesIsLaidFaceDownAndSaidToBeSo() throws IOException {
+    String document =
+        DOCUMENT.substring(0, DOCUMENT.indexOf("fabric main"))
+            + """
+            fabric main woven "Linen"
+              widths 33 cm
+              nap one way
+            piece leaning "Leaning" number 1
+              cut 2 of main, mirrored
+              point a at 0 cm, 0 cm
+              point b at 30 cm, 10 cm
+              point c at 30 cm, 50 cm
+              point d at 0 cm, 40 cm
+              outline low is a to b, right is b to c, top is c to d, left is d to a
+              allowance 0 cm
+              grain up
+            """;
+    write(document);
+    assertThat(alike(rows("--size", "S"))).isEqualTo("single 1000 false");
+    assertThat(text("--size", "S")).startsWith("main: Linen, with nap\n");
+    assertThat(alike(rows("--size", "S", "--both-sides-alike"))).isEqualTo("single 900 true");
+    assertThat(text("--size", "S", "--both-sides-alike"))
+        .startsWith("main: Linen, both sides alike, with nap\n");
+    assertThat(made("yardage.html")).contains("main: Linen, both sides alike, with nap");
+    write(document.replace("nap one way\n", "nap one way\n  both sides alike\n"));
+    assertThat(alike(rows("--size", "S"))).isEqualTo("single 900 true");
+  }
+
+  private static String alike(List<JsonNode> rows) {
+    JsonNode best = rows.stream().filter(row -> row.get("best").asBoolean()).findFirst().get();
+    return best.get("fold").asText()
+        + " "
+        + Math.round(best.get("length_mm").asDouble())
+        + " "
+        + best.get("both_sides_alike").asBoolean();
+  }
+
+  /**
+   * School arithmetic on a repeat of 9 cm: round a girth of four half panels the bars go on over
+   * one side seam where front and back have each a place of their own, and over both where the
+   * girth is so many repeats. Alike, they would go on where two half panels are.
+   */
+  @ParameterizedTest
+  @CsvSource({"24.75, 0", "22.5, 0", "24, 30", "26, 40"})
+  void aPanelCutTwiceHasTwoPlacesInAnUnevenRepeat(String half, int apart) throws IOException {
+    write(
+        DOCUMENT.substring(0, DOCUMENT.indexOf("fabric main"))
+            + """
+            fabric plaid woven "Uneven check"
+              widths 115 cm, 150 cm
+              repeat along 10 cm
+              repeat across 9 cm, uneven
+              match side_match
+            piece panel "Panel" number 1
+              cut 2 of plaid, on the fold
+              copies front, back
+              rectangle HALF cm by 40 cm, edges hem, side, top, centre
+              fold centre
+              allowance 1.5 cm
+              grain along centre
+            seam side_seams panel.side with panel.side
+              notch at 12 cm from start as side_match
+            """
+                .replace("HALF", half));
+    assertThat(text("--size", "S")).doesNotContain("does not fit");
+    String told = err.toString(StandardCharsets.UTF_8);
+    if (apart == 0) {
+      assertThat(told).isEmpty();
+    } else {
+      assertThat(told).contains("of panel lies " + apart + " mm beside that of panel");
+    }
+  }
+
+  @Test
+  void aClothOfWhichNothingIsCutIsToldWithTheWayOut() throws IOException {
+    write(DOCUMENT.replace("piece panel", "fabric spare woven\n  widths 90 cm\npiece panel"));
+    String unused =
+        "pattern.hem:13:1: worth a look: No piece is cut from spare, so there is nothing of it to"
+            + " lay or to buy; write in a piece what is cut from it, such as `cut 1 of spare`, or"
+            + " take its lines out.\n";
+    for (String asked : List.of("main,rib,spare", "spare")) {
+      text("--size", "S", "--fabric", asked);
+      assertThat(err.toString(StandardCharsets.UTF_8)).endsWith(unused).hasLineCount(1);
+    }
+    text("--size", "S", "--fabric", "main");
+    assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+  }
+
   @Test
   void whatToBuyIsThatOfTheHandbook() throws IOException {
     // handbook section 10, check values 26 and 27: 1.52 m is 1.6 m or 1 3/4 yd, 1.50 m is sold

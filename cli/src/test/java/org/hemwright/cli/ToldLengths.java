@@ -31,7 +31,7 @@ final class ToldLengths {
     for (String line : text.lines().toList()) {
       List<String> cells = List.of(line.strip().split(" {2,}"));
       if (line.startsWith("View ")) {
-        heading = line.replaceFirst(": .*, (with(out)? nap)$", " $1");
+        heading = line.replaceFirst(": [^,]*(, )?", " ").strip();
       } else if (line.startsWith("size ")) {
         widths = cells.subList(1, cells.size());
       } else if (line.startsWith("From a length")) {
@@ -53,7 +53,7 @@ final class ToldLengths {
     for (String section : page.split("<section>", -1)) {
       Matcher heading = Pattern.compile("<h2>(View [^<]*)</h2>").matcher(section);
       if (heading.find()) {
-        String head = heading.group(1).replaceFirst(": .*, (with(out)? nap)$", " $1");
+        String head = heading.group(1).replaceFirst(": [^,]*(, )?", " ").strip();
         String table = section.substring(section.indexOf("<table"), section.indexOf("</table>"));
         List<String> widths =
             all("<th scope=\"col\">([^<]*) wide</th>", table).stream()

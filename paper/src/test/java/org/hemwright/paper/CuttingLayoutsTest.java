@@ -15,12 +15,15 @@ import org.hemwright.cloth.yardage.YardageRequest;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
 import org.hemwright.geometry.Box;
+import org.hemwright.paper.cutting.LayingPrint;
 import org.hemwright.paper.cutting.LayingSheets;
+import org.hemwright.paper.cutting.LayingWords;
 import org.hemwright.paper.sheet.Item;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.paper.sheet.Words;
 import org.hemwright.paper.type.HouseType;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.piece.PieceCard;
 import org.junit.jupiter.api.Test;
 
 /** What a person needs to see on a cutting layout, on every layout of a skirt. */
@@ -71,6 +74,69 @@ class CuttingLayoutsTest {
       for (Item item : page.items()) {
         assertThat(page.frame().union(item.bounds())).isEqualTo(page.frame());
       }
+    }
+  }
+
+  /** Handbook section 6 asks for a large-print version; its tables are set in 16 pt. */
+  @Test
+  void inLargePrintWordsAreLargeAndAPageOfA4OrLetterHoldsTheLayout() {
+    double times = LayingPrint.LARGE.enlarged();
+    LayingWords english = LayingWords.english(RUN);
+    List<YardageRow> rows = TABLE.rows().stream().filter(YardageRow::fits).toList();
+    List<Sheet> sheets =
+        new ArrayList<>(List.of(LayingSheets.key(rows, english, LayingPrint.LARGE)));
+    rows.forEach(row -> sheets.add(LayingSheets.withoutKey(RUN, row, english, LayingPrint.LARGE)));
+    for (Sheet sheet : sheets) {
+      assertApart(words(sheet), "large print");
+      assertThat(words(sheet)).allMatch(each -> each.line().points() * times >= 16);
+      for (Item item : sheet.items()) {
+        assertThat(sheet.frame().union(item.bounds())).isEqualTo(sheet.frame());
+      }
+      // 8 1/2 by 11 in without its margins of 23 mm, and of 17 and 19 mm
+      assertThat(sheet.frame().width() * times).isLessThan(215.9 - 2 * 23);
+      assertThat(sheet.frame().height() * times).isLessThan(279.4 - 17 - 19);
+    }
+    YardageRow first = rows.get(0);
+    assertThat(words(LayingSheets.withoutKey(RUN, first, english, LayingPrint.USUAL)))
+        .anyMatch(each -> each.line().points() < 16 / times + 0.1);
+  }
+
+  /** A key in another language has longer words. */
+  @Test
+  void whatAKeySaysAtLengthIsBrokenIntoLines() {
+    LayingWords english = LayingWords.english(RUN);
+    LayingWords wordy =
+        new LayingWords() {
+          @Override
+          public String sign(Sign sign) {
+            return english.sign(sign) + " and so on, at greater length than there is room for";
+          }
+
+          @Override
+          public String piece(PieceCard card) {
+            return card.title();
+          }
+
+          @Override
+          public String title(YardageRow row) {
+            return english.title(row);
+          }
+
+          @Override
+          public String facts(YardageRow row, boolean named) {
+            return english.facts(row, named);
+          }
+
+          @Override
+          public Optional<String> stripes(YardageRow row) {
+            return Optional.empty();
+          }
+        };
+    List<YardageRow> rows = TABLE.rows().stream().filter(YardageRow::fits).toList();
+    Sheet key = LayingSheets.key(rows, wordy, LayingPrint.LARGE);
+    assertApart(words(key), "the key");
+    for (Item item : key.items()) {
+      assertThat(key.frame().union(item.bounds())).isEqualTo(key.frame());
     }
   }
 

@@ -12,9 +12,15 @@ import org.hemwright.paper.sheet.Sheet;
  * @param alt what it shows, for who cannot see it
  * @param caption below it; empty where the text beside it says enough
  * @param own the designer's picture that stands in its place
+ * @param large the drawing for large print, where it is another
  */
 public record Figure(
-    String id, Sheet sheet, String alt, List<Inline> caption, Optional<Picture> own) {
+    String id,
+    Sheet sheet,
+    String alt,
+    List<Inline> caption,
+    Optional<Picture> own,
+    Optional<Enlarged> large) {
   public Figure {
     caption = List.copyOf(caption);
     if (alt.isBlank()) {
@@ -22,8 +28,31 @@ public record Figure(
     }
   }
 
+  /**
+   * A drawing that is printed larger than it is drawn, its words and lines with it.
+   *
+   * @param times how many times as large, 1 or more
+   */
+  public record Enlarged(Sheet sheet, double times) {
+    public Enlarged {
+      if (!(times >= 1)) {
+        throw new IllegalArgumentException("enlarged " + times + " times");
+      }
+    }
+  }
+
+  /** A figure that is drawn alike for every print. */
+  public Figure(String id, Sheet sheet, String alt, List<Inline> caption, Optional<Picture> own) {
+    this(id, sheet, alt, caption, own, Optional.empty());
+  }
+
   /** A figure of ours. */
   public Figure(String id, Sheet sheet, String alt, List<Inline> caption) {
     this(id, sheet, alt, caption, Optional.empty());
+  }
+
+  /** The same, drawn otherwise for large print. */
+  public Figure enlarged(Enlarged other) {
+    return new Figure(id, sheet, alt, caption, own, Optional.of(other));
   }
 }

@@ -56,17 +56,7 @@ public final class ClothParts {
   public static List<Block.Table> tables(Telling telling, YardageTable yardage) {
     List<Block.Table> tables = new ArrayList<>();
     YardageGroup.of(yardage)
-        .forEach(
-            (heading, groups) -> {
-              // Interfacing has no nap that shows.
-              boolean shows =
-                  heading.nap() != Fabric.Nap.ONE_WAY
-                      || heading.fabric().nap() == Fabric.Nap.ONE_WAY
-                      || !telling.fused().contains(heading.fabric().name());
-              if (shows) {
-                tables.add(table(telling, heading, groups));
-              }
-            });
+        .forEach((heading, groups) -> tables.add(table(telling, heading, groups)));
     return tables;
   }
 
@@ -106,7 +96,7 @@ public final class ClothParts {
         Slots.of("fabric", telling.fabric(heading.fabric().name()))
             .and("view", telling.views(List.of(heading.view().name())))
             .and("nap", nap(telling, heading));
-    String plain = telling.fused().contains(heading.fabric().name()) ? ".fused" : "";
+    String plain = heading.fabric().hasNoNap() ? ".no-nap" : "";
     String key = (telling.severalViews() ? "cloth.caption.view" : "cloth.caption") + plain;
     return new Block.Table(telling.words().capital(telling.say(key, slots)), head, rows);
   }
@@ -279,9 +269,14 @@ public final class ClothParts {
                         "cloth.with-repeat", Slots.of("repeat", repeat(telling, fabric, repeat)))));
     text.addAll(
         telling.say(
-            fabric.laidWith() == Fabric.Nap.ONE_WAY ? "cloth.one-way" : "cloth.either-way"));
+            fabric.laidWith() == Fabric.Nap.ONE_WAY
+                ? "cloth.one-way"
+                : fabric.hasNoNap() ? "cloth.never-napped" : "cloth.either-way"));
     if (fabric.repeat().isPresent()) {
       text.addAll(telling.say("cloth.other-repeat"));
+    }
+    if (fabric.sidesAlike()) {
+      text.addAll(telling.say("cloth.sides-alike"));
     }
     return text;
   }

@@ -16,6 +16,7 @@ import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.paper.cutting.LayingWords;
 import org.hemwright.paper.cutting.StripeCaution;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.piece.PieceCard;
 import org.hemwright.pattern.quantity.LengthKind;
 
 /**
@@ -33,6 +34,24 @@ record LayingTelling(Telling telling) implements LayingWords {
     return name.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
+  /** A part is called after its whole where the designer has words for that only. */
+  @Override
+  public String piece(PieceCard card) {
+    String own = telling.own(card.title());
+    return telling.run().pattern().pieces().stream()
+        .filter(whole -> card.part() > 0 && own.equals(card.title()))
+        .filter(whole -> whole.number() == card.number())
+        .map(PieceCard::title)
+        .filter(whole -> !telling.own(whole).equals(whole))
+        .findFirst()
+        .map(whole -> telling.own(whole) + plain(telling.say("laying.part", part(card))))
+        .orElse(own);
+  }
+
+  private static Slots part(PieceCard card) {
+    return Slots.of("part", List.of(new Inline.Text(card.mark())));
+  }
+
   @Override
   public String title(YardageRow row) {
     Slots slots =
@@ -47,9 +66,7 @@ record LayingTelling(Telling telling) implements LayingWords {
   public String facts(YardageRow row, boolean named) {
     Need need = row.need().orElseThrow();
     boolean oneWay = row.nap() == Fabric.Nap.ONE_WAY;
-    boolean plain =
-        telling.fused().contains(row.fabric().name())
-            || row.fabric().laidWith() == Fabric.Nap.ONE_WAY;
+    boolean plain = row.fabric().naps().size() == 1;
     List<Inline> buy =
         List.of(
             new Inline.Value(
@@ -87,6 +104,9 @@ record LayingTelling(Telling telling) implements LayingWords {
         deep.isPresent()
             ? telling.say(key + ".deep", Slots.of("depth", length(deep.getAsDouble())))
             : telling.say(key));
+    if (row.fabric().sidesAlike()) {
+      return said;
+    }
     String side =
         row.fold() == Fold.SINGLE
             ? "right-up"

@@ -3,6 +3,7 @@ package org.hemwright.booklet.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hemwright.booklet.leaf.Block;
 import org.hemwright.booklet.leaf.Figure;
 import org.hemwright.booklet.leaf.Inline;
@@ -11,6 +12,7 @@ import org.hemwright.booklet.words.Slots;
 import org.hemwright.booklet.words.Telling;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.cloth.yardage.YardageTable;
+import org.hemwright.paper.cutting.LayingPrint;
 import org.hemwright.paper.cutting.LayingSheets;
 import org.hemwright.paper.sheet.Sheet;
 import org.hemwright.pattern.fabric.Fabric;
@@ -54,15 +56,17 @@ final class LayingsPart {
       blocks.add(new Block.Paragraph(Block.Tone.PLAIN, given.say("layings.fused")));
     }
     blocks.addAll(given.prose().part("layings"));
-    Sheet key = LayingSheets.key(shown, new LayingTelling(telling));
-    String alt = Inline.plain(given.say("layings.key"));
-    figures.add(0, new Figure("layings-key", key, alt, List.of()));
+    figures.add(
+        0,
+        drawn(
+            "layings-key",
+            Inline.plain(given.say("layings.key")),
+            print -> LayingSheets.key(shown, new LayingTelling(telling), print)));
     blocks.add(new Block.Gallery(figures));
     return Optional.of(new Section("layings", given.say("part.layings"), false, blocks));
   }
 
   private Figure laying(YardageRow row) {
-    Sheet sheet = LayingSheets.withoutKey(telling.run(), row, new LayingTelling(telling));
     Slots slots =
         Slots.of("view", telling.views(List.of(row.view().name())))
             .and("fabric", telling.fabric(row.fabric().name()))
@@ -76,6 +80,15 @@ final class LayingsPart {
                 row.nap() == Fabric.Nap.ONE_WAY ? "nap" : "plain",
                 Math.round(row.width()));
     String views = telling.severalViews() ? ".view" : "";
-    return new Figure(id, sheet, Inline.plain(given.say("layings.alt" + views, slots)), List.of());
+    return drawn(
+        id,
+        Inline.plain(given.say("layings.alt" + views, slots)),
+        print -> LayingSheets.withoutKey(telling.run(), row, new LayingTelling(telling), print));
+  }
+
+  private static Figure drawn(String id, String alt, Function<LayingPrint, Sheet> sheets) {
+    LayingPrint large = LayingPrint.LARGE;
+    return new Figure(id, sheets.apply(LayingPrint.USUAL), alt, List.of())
+        .enlarged(new Figure.Enlarged(sheets.apply(large), large.enlarged()));
   }
 }

@@ -69,7 +69,8 @@ public record NamedPlaces(
                         figure.sheet(),
                         figure.alt(),
                         figure.caption(),
-                        figure.own())));
+                        figure.own(),
+                        figure.large())));
   }
 
   private Optional<Figure> found(String name) {

@@ -2,7 +2,6 @@ package org.hemwright.booklet.words;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,9 +17,7 @@ import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.SizedPattern;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
-import org.hemwright.pattern.make.Act;
 import org.hemwright.pattern.make.Amount;
-import org.hemwright.pattern.make.Step;
 import org.hemwright.pattern.make.Work;
 import org.hemwright.pattern.measure.Measurements;
 import org.hemwright.pattern.piece.Intake;
@@ -239,13 +236,7 @@ public record Telling(
 
   /** The fabrics that steps fuse to others. */
   public Set<String> fused() {
-    Set<String> fused = new LinkedHashSet<>();
-    for (Step step : run.pattern().making().steps()) {
-      if (step.act() instanceof Act.Fuse fuse) {
-        fuse.fabric().ifPresent(fused::add);
-      }
-    }
-    return fused;
+    return run.pattern().making().fused();
   }
 
   /** A view with its title: "View B, Midi". */

@@ -67,7 +67,9 @@ final class OnPaper implements BlockWriter.Pictures {
   @Override
   public Optional<Box> frame(Figure figure) {
     if (figure.own().isEmpty()) {
-      return Optional.of(figure.sheet().frame());
+      Box drawn = sheet(figure).frame();
+      double times = times(figure);
+      return Optional.of(new Box(0, 0, drawn.width() * times, drawn.height() * times));
     }
     return figure.own().filter(own -> own.kind() == Picture.Kind.SVG).map(OnPaper::frame);
   }
@@ -107,7 +109,22 @@ final class OnPaper implements BlockWriter.Pictures {
       picture(out, figure.id(), figure.alt(), figure.own().get(), "own");
       return;
     }
-    object(out, figure, figure.sheet().frame().width(), figure.sheet().frame().height(), "");
+    Box printed = frame(figure).orElseThrow();
+    object(out, figure, printed.width(), printed.height(), "");
+  }
+
+  /** What is drawn of a figure in this form. */
+  private Sheet sheet(Figure figure) {
+    return enlarged(figure).map(Figure.Enlarged::sheet).orElse(figure.sheet());
+  }
+
+  /** How many times as large as it is drawn it is printed. */
+  private double times(Figure figure) {
+    return enlarged(figure).map(Figure.Enlarged::times).orElse(1.0);
+  }
+
+  private Optional<Figure.Enlarged> enlarged(Figure figure) {
+    return form.large() ? figure.large() : Optional.empty();
   }
 
   private void object(Markup out, Figure figure, double wide, double high, String kind) {
@@ -170,7 +187,8 @@ final class OnPaper implements BlockWriter.Pictures {
               if (figure.own().isPresent()) {
                 VectorPicture.paint(figure.own().get(), graphics, wide, high);
               } else {
-                SheetPainter.paint(figure.sheet(), graphics, wide / figure.sheet().frame().width());
+                Sheet sheet = sheet(figure);
+                SheetPainter.paint(sheet, graphics, wide / sheet.frame().width());
               }
             });
       }

@@ -68,8 +68,15 @@ public record ClothItem(ClothPiece piece, Layers layers, boolean mirrored, int d
     boolean either = nap == Fabric.Nap.EITHER_WAY;
     Silhouette shape = shape();
     if (layers != Layers.ON_FOLD) {
+      boolean turnsOver = layers == Layers.SINGLE && piece.eitherFace() && !piece.ownShape(either);
+      if (turnsOver) {
+        turns.add(MIRRORED);
+      }
       if (either && !shape.isLike(shape.turned(), SAME)) {
         turns.add(Turn.HALF);
+        if (turnsOver) {
+          turns.add(MIRRORED_HALF);
+        }
       }
       return turns;
     }

@@ -153,7 +153,8 @@ public record ClothLaying(
             even && motion.isMirror()
                 ? new Motion(motion.cos(), motion.sin(), false, motion.shift())
                 : motion;
-        ClothItem item = new ClothItem(laid.piece(), ClothItem.Layers.SINGLE, plain.isMirror(), 1);
+        boolean mirrored = plain.isMirror() && !laid.piece().eitherFace();
+        ClothItem item = new ClothItem(laid.piece(), ClothItem.Layers.SINGLE, mirrored, 1);
         int copy = counts.merge(item.id(), 1, Integer::sum);
         copies.add(new LaidPiece(item, copy, plain, true));
       }
@@ -179,6 +180,20 @@ public record ClothLaying(
     double line = far ? sheet.width() - sheet.depth() : sheet.depth();
     Motion overFold = Motion.mirror(new Point(0, line), new Point(1, line));
     return List.of(lower, lower.then(overFold));
+  }
+
+  /** The same laying on cloth that is alike on both sides, on which copies have no face. */
+  public ClothLaying onClothAlike() {
+    List<LaidPiece> alike = new ArrayList<>();
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (LaidPiece laid : pieces) {
+      ClothPiece piece = laid.piece().onClothAlike();
+      boolean mirrored = laid.item().mirrored() && !piece.eitherFace();
+      ClothItem item = new ClothItem(piece, laid.item().layers(), mirrored, laid.item().demand());
+      int copy = counts.merge(item.id(), 1, Integer::sum);
+      alike.add(new LaidPiece(item, copy, laid.motion(), laid.open()));
+    }
+    return new ClothLaying(sheet, length, openFrom, alike);
   }
 
   /**

@@ -27,6 +27,7 @@ import org.hemwright.pattern.piece.Piece;
  *
  * @param id a name that no other cut of this cloth has
  * @param piece the piece as drawn
+ * @param copy which of its copies it is; absent where it is all of them
  * @param count how many are cut of this cloth
  * @param mirrored whether every second one is cut mirrored
  * @param onFold whether the designer has it cut on the fold
@@ -41,10 +42,13 @@ import org.hemwright.pattern.piece.Piece;
  *     mirror image
  * @param evenTurned whether it is its own mirror image once it is turned end for end
  * @param striped how it is held to the bars of its cloth; absent where it is not
+ * @param eitherFace whether its cloth is alike on both sides, so that a copy and its mirror image
+ *     are cut alike, each the other turned over
  */
 public record ClothPiece(
     String id,
     Piece piece,
+    Optional<String> copy,
     int count,
     boolean mirrored,
     boolean onFold,
@@ -54,7 +58,8 @@ public record ClothPiece(
     Optional<Silhouette> halfRoom,
     boolean evenSided,
     boolean evenTurned,
-    Optional<Striped> striped) {
+    Optional<Striped> striped,
+    boolean eitherFace) {
   /** Two outlines this close are cut alike (mm): the width of a chalk line; no source. */
   private static final double ALIKE = 0.5;
 
@@ -91,6 +96,7 @@ public record ClothPiece(
     return new ClothPiece(
         id,
         piece,
+        Optional.empty(),
         cut.count(),
         cut.mirrored(),
         cut.onFold(),
@@ -100,7 +106,8 @@ public record ClothPiece(
         grown.upperHalf().map(OuterOutline::of),
         sided,
         turnedEven,
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 
   /** Where the fold edge lies across the grain, if there is one and it runs with the grain. */
@@ -133,10 +140,30 @@ public record ClothPiece(
         .allMatch(mark -> others.stream().anyMatch(other -> mark.distanceTo(other) <= ALIKE));
   }
 
+  /** One of its copies by itself, that is cut as drawn. */
+  public ClothPiece alone(String one) {
+    return new ClothPiece(
+        id + ":" + one,
+        piece,
+        Optional.of(one),
+        1,
+        false,
+        onFold,
+        shape,
+        frame,
+        room,
+        halfRoom,
+        evenSided,
+        evenTurned,
+        striped,
+        eitherFace);
+  }
+
   ClothPiece with(Striped bars) {
     return new ClothPiece(
         id,
         piece,
+        copy,
         count,
         mirrored,
         onFold,
@@ -146,7 +173,39 @@ public record ClothPiece(
         halfRoom,
         evenSided && bars.isCentred(),
         evenTurned,
-        Optional.of(bars));
+        Optional.of(bars),
+        eitherFace);
+  }
+
+  /**
+   * The same on a cloth that is alike on both sides. Bars that run along the cloth hold a piece to
+   * the side that it is cut on; there it stays as it is.
+   */
+  public ClothPiece onClothAlike() {
+    return heldAcross() ? this : facing(true);
+  }
+
+  /** The same on a cloth that has a right side. */
+  public ClothPiece onRightSide() {
+    return facing(false);
+  }
+
+  private ClothPiece facing(boolean either) {
+    return new ClothPiece(
+        id,
+        piece,
+        copy,
+        count,
+        mirrored,
+        onFold,
+        shape,
+        frame,
+        room,
+        halfRoom,
+        evenSided,
+        evenTurned,
+        striped,
+        either);
   }
 
   /**
@@ -198,7 +257,7 @@ public record ClothPiece(
 
   /** Whether it is cut with its printed side up on the right side of the cloth, never doubled. */
   public boolean rightSideUp() {
-    return piece.card().rightSideUp();
+    return piece.card().rightSideUp() && !eitherFace;
   }
 
   /** Whether it may be cut folded: not where it is held to bars that are uneven across. */
@@ -241,7 +300,12 @@ public record ClothPiece(
 
   /** Whether the piece and its mirror image are cut alike on a cloth with this nap. */
   public boolean ownMirror(Fabric.Nap nap) {
-    return evenSided || (nap == Fabric.Nap.EITHER_WAY && evenTurned);
+    return eitherFace || ownShape(nap == Fabric.Nap.EITHER_WAY);
+  }
+
+  /** Whether its mirror image has its own shape, turned end for end where it may be. */
+  boolean ownShape(boolean eitherWay) {
+    return evenSided || (eitherWay && evenTurned);
   }
 
   /** How many pairs of a piece and its mirror image there are among its copies. */

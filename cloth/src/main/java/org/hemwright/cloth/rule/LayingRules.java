@@ -262,7 +262,7 @@ public final class LayingRules {
       Point image = new Point(at.x(), -at.y());
       return Optional.of(laid.motion().apply(mirrored ? image : at));
     }
-    return laid.motion().isMirror() == mirrored
+    return laid.motion().isMirror() == mirrored || laid.piece().eitherFace()
         ? Optional.of(laid.motion().apply(at))
         : Optional.empty();
   }

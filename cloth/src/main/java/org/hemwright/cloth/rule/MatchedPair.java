@@ -33,11 +33,17 @@ public record MatchedPair(String notch, End one, End other) {
    * One of the two.
    *
    * @param piece the piece's name
+   * @param copy the name of its copy; blank where it is any
    * @param mirrored whether it is on a copy that is cut as the mirror image of the drawing
    * @param at where it lies at the stitch line, in the drawing's plane; beyond the fold where it is
    *     on that half
    */
-  public record End(String piece, boolean mirrored, Point at) {}
+  public record End(String piece, String copy, boolean mirrored, Point at) {
+    /** On any copy that is cut so. */
+    public End(String piece, boolean mirrored, Point at) {
+      this(piece, "", mirrored, at);
+    }
+  }
 
   /**
    * The pairs that a pattern's seams bring together in one size, in the order of the seams. Where a
@@ -158,12 +164,12 @@ public record MatchedPair(String notch, End one, End other) {
     Optional<Motion> fold = OpenedPiece.of(piece).mirror();
     boolean whole = place.half() == EdgePlace.Half.WHOLE;
     if (fold.isEmpty() || place.half() != EdgePlace.Half.MIRRORED) {
-      into.add(new End(piece.name(), mirrored, at));
+      into.add(new End(piece.name(), place.copy(), mirrored, at));
     }
     if (fold.isPresent() && (whole || place.half() == EdgePlace.Half.MIRRORED)) {
       Point image = fold.get().apply(at);
       if (!whole || !image.isAt(at)) {
-        into.add(new End(piece.name(), mirrored, image));
+        into.add(new End(piece.name(), place.copy(), mirrored, image));
       }
     }
   }
@@ -208,13 +214,13 @@ public record MatchedPair(String notch, End one, End other) {
     for (Piece part : split.parts()) {
       boolean halved = fold.isPresent() && part.foldEdge().isEmpty();
       if (hasNotch(part, notch, end.at)) {
-        ends.add(new End(part.name(), end.mirrored, end.at));
+        ends.add(new End(part.name(), end.copy, end.mirrored, end.at));
       } else if (fold.isPresent() && hasNotch(part, notch, fold.get().apply(end.at))) {
         Point drawn = fold.get().apply(end.at);
         ends.add(
             halved
-                ? new End(part.name(), !end.mirrored, drawn)
-                : new End(part.name(), end.mirrored, end.at));
+                ? new End(part.name(), end.copy, !end.mirrored, drawn)
+                : new End(part.name(), end.copy, end.mirrored, end.at));
       }
     }
     return ends;

@@ -26,7 +26,7 @@ import org.hemwright.pattern.fabric.Fabric;
  * cloth: nothing lies folded, mirrored copies have a place of their own on the repeat, and the bars
  * go round the body one way; a piece that is drawn as a half has its middle on a bar where its
  * notches leave it free (handbook section 5, and common practice, no source). Copies that are cut
- * alike lie alike on the bars.
+ * alike lie alike on the bars, unless they are given one by one.
  *
  * <p>Where not everything can be had, the notches that are named first in the document come first;
  * the others are told as {@linkplain Clash clashes}.
@@ -58,6 +58,7 @@ public final class Matching {
   private final List<Tie> ties = new ArrayList<>();
   private final Map<String, Striped> striped = new LinkedHashMap<>();
   private final List<Clash> clashes = new ArrayList<>();
+  private int lost;
 
   /** One end of a tie: a point of one of the pieces, in its own frame. */
   private record Tied(int piece, boolean mirrored, Point at) {}
@@ -123,11 +124,16 @@ public final class Matching {
   private List<Tied> tied(MatchedPair.End end) {
     List<Tied> tied = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
-      if (pieces.get(i).name().equals(end.piece())) {
+      if (isOn(pieces.get(i), end)) {
         tied.add(new Tied(i, end.mirrored(), pieces.get(i).frame().apply(end.at())));
       }
     }
     return tied;
+  }
+
+  private static boolean isOn(ClothPiece piece, MatchedPair.End end) {
+    return piece.name().equals(end.piece())
+        && (end.copy().isEmpty() || piece.copy().filter(own -> !own.equals(end.copy())).isEmpty());
   }
 
   /** Notches of one name lie on one bar along the cloth though no seam joins them. */
@@ -214,6 +220,7 @@ public final class Matching {
   private boolean holds(Tie tie, Phases phases, boolean across) {
     double apart = phases.tie(spot(tie.one, across), spot(tie.other, across));
     if (apart > 0) {
+      lost++;
       String piece = pieces.get(tie.other.piece).name();
       String mate = pieces.get(tie.one.piece).name();
       Clash clash = new Clash(piece, mate, tie.notch, across, apart);
@@ -253,6 +260,11 @@ public final class Matching {
   public ClothPiece matched(ClothPiece piece) {
     Striped own = striped.get(piece.id());
     return own == null ? piece : piece.with(own);
+  }
+
+  /** How many times two notches cannot lie alike, each way of the cloth counted. */
+  public int lost() {
+    return lost;
   }
 
   /** Notches that cannot lie on the same place as their mates, in the order of the document. */

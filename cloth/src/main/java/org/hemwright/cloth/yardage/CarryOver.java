@@ -9,12 +9,12 @@ import org.hemwright.pattern.fabric.Fabric;
 
 /**
  * Hands layings on to where they hold as well and are shorter: from folded to single cloth, from a
- * napped cloth to one without, from a garment to one with fewer pieces, from a narrower cloth to a
- * wider. So none of these ever needs more. A width that is only asked about hands nothing to those
- * that the fabric is sold in, whose need is the same whatever is asked; nor are the parts of a
- * piece handed to a width that takes the whole, which the printed piece says is cut whole there.
- * Where nothing may be handed on, the narrower is said to need as much as the wider: {@link
- * #least}.
+ * napped cloth to one without, from cloth with a right side to one alike on both, from a garment to
+ * one with fewer pieces, from a narrower cloth to a wider. So none of these ever needs more. A
+ * width that is only asked about hands nothing to those that the fabric is sold in, whose need is
+ * the same whatever is asked; nor are the parts of a piece handed to a width that takes the whole,
+ * which the printed piece says is cut whole there. Where nothing may be handed on, the narrower is
+ * said to need as much as the wider: {@link #least}.
  */
 final class CarryOver {
   private final List<ClothSeries> all;
@@ -110,6 +110,9 @@ final class CarryOver {
     if (from.onTable() < to.onTable()) {
       laying = laying.onWider(to.onTable());
     }
+    if (from.eitherFace() != to.eitherFace()) {
+      laying = laying.onClothAlike();
+    }
     if (from.fold() != to.fold()) {
       laying = laying.unfolded();
     }
@@ -135,9 +138,11 @@ final class CarryOver {
   private static boolean holds(ClothSeries from, ClothSeries to, int size) {
     boolean nap = from.nap() == to.nap() || from.nap() == Fabric.Nap.ONE_WAY;
     boolean fold = from.fold() == to.fold() || to.fold() == Fold.SINGLE;
+    boolean face = to.eitherFace() || !from.eitherFace();
     boolean barMoves = from.fold() == Fold.PARTIAL && to.fold() == Fold.SINGLE;
     return nap
         && fold
+        && face
         && from.onTable() <= to.onTable()
         && (from.cloth().is(to.cloth()) || to.cloth().isPartOf(from.cloth(), size))
         && !(barMoves && from.answer(size).laying().filter(ClothLaying::heldAcross).isPresent());

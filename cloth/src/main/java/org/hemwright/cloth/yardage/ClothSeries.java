@@ -42,6 +42,7 @@ final class ClothSeries {
   }
 
   private final GarmentCloth cloth;
+  private final boolean eitherFace;
   private final Fabric.Nap nap;
   private final double width;
   private final Fold fold;
@@ -58,7 +59,18 @@ final class ClothSeries {
    * @param width as sold (mm)
    */
   ClothSeries(GarmentCloth cloth, Fabric.Nap nap, double width, Fold fold, YardageRequest request) {
+    this(cloth, cloth.fabric().sidesAlike(), nap, width, fold, request);
+  }
+
+  private ClothSeries(
+      GarmentCloth cloth,
+      boolean eitherFace,
+      Fabric.Nap nap,
+      double width,
+      Fold fold,
+      YardageRequest request) {
     this.cloth = cloth;
+    this.eitherFace = eitherFace;
     this.nap = nap;
     this.width = width;
     this.fold = fold;
@@ -68,6 +80,22 @@ final class ClothSeries {
     this.owned = request.owned();
     this.onTable = width * (1 - request.shrinkAcross());
     answers = new ArrayList<>(Collections.nCopies(cloth.pieces().size(), Answer.NONE));
+  }
+
+  /** The same of cloth with a right side; what is laid of it holds on cloth alike on both. */
+  static ClothSeries onRightSide(
+      GarmentCloth cloth, Fabric.Nap nap, double width, Fold fold, YardageRequest request) {
+    return new ClothSeries(cloth.onRightSide(), false, nap, width, fold, request);
+  }
+
+  /** Whether it is what was asked, and not only laid to be handed on. */
+  boolean isShown() {
+    return eitherFace == cloth.fabric().sidesAlike();
+  }
+
+  /** Whether pieces may be laid face down, the cloth being alike on both sides. */
+  boolean eitherFace() {
+    return eitherFace;
   }
 
   GarmentCloth cloth() {

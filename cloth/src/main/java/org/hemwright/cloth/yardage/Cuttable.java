@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothSheet;
 import org.hemwright.cloth.rule.Matching;
+import org.hemwright.pattern.piece.Copy;
 import org.hemwright.pattern.piece.Cut;
 import org.hemwright.pattern.piece.Mark;
 import org.hemwright.pattern.piece.Piece;
@@ -86,10 +88,24 @@ record Cuttable(ClothPiece whole, List<InParts> waysOut) {
 
   /** The same, held to the bars of a striped cloth. */
   Cuttable matched(Matching matching) {
+    return each(matching::matched);
+  }
+
+  /** Each of its copies by itself, where they are cut alike and never apart; else all as one. */
+  List<Cuttable> copies() {
+    List<Copy> copies = whole.piece().card().copies();
+    boolean alike = whole.count() == copies.size() && copies.stream().noneMatch(Copy::mirrored);
+    return alike && waysOut.isEmpty()
+        ? copies.stream().map(copy -> new Cuttable(whole.alone(copy.name()), List.of())).toList()
+        : List.of(this);
+  }
+
+  /** The same, each of its pieces otherwise. */
+  Cuttable each(UnaryOperator<ClothPiece> otherwise) {
     return new Cuttable(
-        matching.matched(whole),
+        otherwise.apply(whole),
         waysOut.stream()
-            .map(way -> new InParts(way.parts, way.pieces.stream().map(matching::matched).toList()))
+            .map(way -> new InParts(way.parts, way.pieces.stream().map(otherwise).toList()))
             .toList());
   }
 

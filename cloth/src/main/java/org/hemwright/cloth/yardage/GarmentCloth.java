@@ -76,11 +76,45 @@ record GarmentCloth(Fabric fabric, List<View> views, List<List<Cuttable>> pieces
         }
       }
     }
-    return fabric
-        .repeat()
-        .map(repeat -> matching(sized, pieces, repeat))
-        .map(matching -> pieces.stream().map(each -> each.matched(matching)).toList())
-        .orElse(pieces);
+    List<Cuttable> matched =
+        fabric.repeat().map(repeat -> Matched.of(sized, pieces, repeat).pieces()).orElse(pieces);
+    return fabric.sidesAlike()
+        ? matched.stream().map(each -> each.each(ClothPiece::onClothAlike)).toList()
+        : matched;
+  }
+
+  /** The same on a cloth that has a right side. */
+  GarmentCloth onRightSide() {
+    return new GarmentCloth(
+        fabric,
+        views,
+        pieces.stream()
+            .map(size -> size.stream().map(each -> each.each(ClothPiece::onRightSide)).toList())
+            .toList());
+  }
+
+  /**
+   * Pieces held to the bars, and what cannot match. Copies that are cut alike lie alike; where two
+   * of one piece are sewn to each other, each is held by itself if more then matches.
+   */
+  private record Matched(List<Cuttable> pieces, List<Matching.Clash> clashes) {
+    static Matched of(SizedPattern sized, List<Cuttable> pieces, Fabric.Repeat repeat) {
+      Matching alike = matching(sized, pieces, repeat);
+      Set<String> meeting = new LinkedHashSet<>();
+      alike.clashes().stream()
+          .filter(clash -> clash.piece().equals(clash.mate()))
+          .forEach(clash -> meeting.add(clash.piece()));
+      List<Cuttable> copies = new ArrayList<>();
+      pieces.forEach(
+          each -> copies.addAll(meeting.contains(each.name()) ? each.copies() : List.of(each)));
+      Matching byItself = matching(sized, copies, repeat);
+      return byItself.lost() < alike.lost() ? held(copies, byItself) : held(pieces, alike);
+    }
+
+    private static Matched held(List<Cuttable> pieces, Matching matching) {
+      return new Matched(
+          pieces.stream().map(each -> each.matched(matching)).toList(), matching.clashes());
+    }
   }
 
   private static Matching matching(
@@ -100,7 +134,7 @@ record GarmentCloth(Fabric fabric, List<View> views, List<List<Cuttable>> pieces
   static List<Matching.Clash> clashes(SizedPattern sized, Fabric fabric) {
     return fabric
         .repeat()
-        .map(repeat -> matching(sized, pieces(sized, fabric, 0), repeat).clashes())
+        .map(repeat -> Matched.of(sized, pieces(sized, fabric, 0), repeat).clashes())
         .orElse(List.of())
         .stream()
         .filter(

@@ -53,7 +53,7 @@ public record LeftOver(double along, double across, Map<String, List<String>> fi
     Optional<SizedPattern> sized = run.size(row.size().name());
     for (Fabric other : run.pattern().fabrics()) {
       if (sized.isPresent() && standsIn(run.pattern().fabrics(), row.fabric(), other)) {
-        List<String> own = fitting(pieces(sized.get(), row, other), row.nap(), remnant.copy());
+        List<String> own = fitting(pieces(sized.get(), row, other), row, remnant.copy());
         if (!own.isEmpty()) {
           fits.put(other.name(), own);
         }
@@ -99,15 +99,20 @@ public record LeftOver(double along, double across, Map<String, List<String>> fi
     return pieces;
   }
 
+  private static boolean takes(Remnant remnant, Silhouette shape, Fabric.Nap nap) {
+    return remnant.takes(shape) || (nap == Fabric.Nap.EITHER_WAY && remnant.takes(shape.turned()));
+  }
+
   /** Those of which every copy finds room, the largest first, each where the others leave it. */
-  private static List<String> fitting(List<ClothPiece> pieces, Fabric.Nap nap, Remnant remnant) {
+  private static List<String> fitting(List<ClothPiece> pieces, YardageRow row, Remnant remnant) {
     Map<String, Boolean> all = new LinkedHashMap<>();
     for (ClothPiece piece : pieces) {
       boolean fits = all.getOrDefault(piece.name(), true);
       for (int copy = 0; copy < piece.count() && fits; copy++) {
         Silhouette shape = copy < piece.asDrawn() ? piece.shape() : piece.shape().mirrored();
         fits =
-            remnant.takes(shape) || (nap == Fabric.Nap.EITHER_WAY && remnant.takes(shape.turned()));
+            takes(remnant, shape, row.nap())
+                || (row.fabric().sidesAlike() && takes(remnant, shape.mirrored(), row.nap()));
       }
       all.put(piece.name(), fits);
     }

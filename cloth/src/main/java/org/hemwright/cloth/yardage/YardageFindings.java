@@ -73,7 +73,19 @@ public final class YardageFindings {
 
   private List<Finding> all() {
     List<Finding> findings = new ArrayList<>(table.findings());
-    if (table.rows().isEmpty()) {
+    List<Fabric> asked =
+        run.pattern().fabrics().stream()
+            .filter(each -> request.fabrics().isEmpty() || request.fabrics().contains(each.name()))
+            .toList();
+    List<Fabric> uncut = asked.stream().filter(fabric -> !isCut(fabric)).toList();
+    uncut.forEach(
+        fabric ->
+            findings.add(
+                Finding.warn("cloth-unused", fabric.name())
+                    .with("fabric", fabric.name())
+                    .at(fabric.origin())
+                    .build()));
+    if (table.rows().isEmpty() && uncut.size() < asked.size()) {
       findings.add(Finding.warn("cloth-nothing-laid", run.pattern().details().title()).build());
     }
     Map<Narrow, Map<String, Misfit>> narrow = new LinkedHashMap<>();
@@ -93,6 +105,12 @@ public final class YardageFindings {
     run.pattern().fabrics().forEach(fabric -> addClashes(fabric, findings));
     run.pattern().fabrics().forEach(fabric -> addPartings(fabric, findings));
     return findings;
+  }
+
+  private boolean isCut(Fabric fabric) {
+    return run.pattern().pieces().stream()
+        .flatMap(card -> card.cuts().stream())
+        .anyMatch(cut -> cut.fabric().equals(fabric.name()));
   }
 
   /** Where a misfit is to be told: as on single cloth, on its fold, or not at all. */

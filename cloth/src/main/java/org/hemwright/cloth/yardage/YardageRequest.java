@@ -5,8 +5,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.hemwright.cloth.rule.ClothPiece;
 import org.hemwright.cloth.rule.ClothSettings;
+import org.hemwright.cloth.rule.ClothSheet;
 import org.hemwright.cloth.rule.Fold;
+import org.hemwright.pattern.SizeRun;
 
 /**
  * What a table is to show.
@@ -90,9 +95,35 @@ public record YardageRequest(
     return change.made();
   }
 
-  /** The same in every fold. */
-  public YardageRequest inEveryFold() {
-    return inFolds(EnumSet.allOf(Fold.class));
+  /**
+   * The same in every fold on which the answer hangs. Single cloth takes the layings of all others
+   * where they are shorter; a fold takes those of its own kind only. But where a piece is cut apart
+   * on one width and whole on another, what is said to be needed goes by single cloth as well.
+   *
+   * @see CarryOver#least
+   */
+  public YardageRequest inFoldsThatCount(SizeRun run) {
+    boolean all =
+        folds.contains(Fold.SINGLE)
+            || GarmentCloth.of(run, settings.gap()).stream()
+                .filter(cloth -> fabrics.isEmpty() || fabrics.contains(cloth.fabric().name()))
+                .anyMatch(this::isCutDifferently);
+    return all ? inFolds(EnumSet.allOf(Fold.class)) : this;
+  }
+
+  /** Whether some size is cut otherwise on one width than on another. */
+  private boolean isCutDifferently(GarmentCloth cloth) {
+    List<ClothSheet> sheets =
+        Stream.concat(cloth.fabric().widths().stream(), widths.stream())
+            .map(width -> ClothSheet.flat(width * (1 - shrinkAcross), settings))
+            .toList();
+    return IntStream.range(0, cloth.pieces().size())
+        .anyMatch(
+            size -> sheets.stream().map(flat -> ids(cloth, flat, size)).distinct().count() > 1);
+  }
+
+  private static List<String> ids(GarmentCloth cloth, ClothSheet flat, int size) {
+    return cloth.on(flat, size).stream().map(ClothPiece::id).toList();
   }
 
   /** The same for some views only, by name; for all where none is named. */

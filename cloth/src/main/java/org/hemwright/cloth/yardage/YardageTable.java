@@ -130,23 +130,19 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
     for (GarmentCloth cloth : GarmentCloth.of(run, request.settings().gap())) {
       Fabric fabric = cloth.fabric();
       if (request.fabrics().isEmpty() || request.fabrics().contains(fabric.name())) {
-        for (Fabric.Nap nap : naps(fabric)) {
+        for (Fabric.Nap nap : fabric.naps()) {
           for (double width : widths(fabric, request)) {
             for (Fold fold : folds(fabric, request)) {
               all.add(new ClothSeries(cloth, nap, width, fold, request));
+              if (fabric.sidesAlike()) {
+                all.add(ClothSeries.onRightSide(cloth, nap, width, fold, request));
+              }
             }
           }
         }
       }
     }
     return all;
-  }
-
-  /** The nap that the pattern asks for; where it asks for none, cloth with a nap as well. */
-  private static List<Fabric.Nap> naps(Fabric fabric) {
-    return fabric.laidWith() == Fabric.Nap.ONE_WAY
-        ? List.of(Fabric.Nap.ONE_WAY)
-        : List.of(Fabric.Nap.EITHER_WAY, Fabric.Nap.ONE_WAY);
   }
 
   private static List<Double> widths(Fabric fabric, YardageRequest request) {
@@ -235,10 +231,10 @@ public record YardageTable(List<YardageRow> rows, List<Finding> findings) {
         continue;
       }
       for (Fabric fabric : run.pattern().fabrics()) {
-        for (Fabric.Nap nap : naps(fabric)) {
+        for (Fabric.Nap nap : fabric.naps()) {
           List<ClothSeries> own =
               all.stream()
-                  .filter(each -> each.cloth().views().contains(view))
+                  .filter(each -> each.isShown() && each.cloth().views().contains(view))
                   .filter(each -> each.cloth().fabric().equals(fabric) && each.nap() == nap)
                   .toList();
           for (double width : shown(fabric, request)) {

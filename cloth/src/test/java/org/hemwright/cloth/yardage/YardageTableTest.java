@@ -3,15 +3,18 @@ package org.hemwright.cloth.yardage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
 import org.assertj.core.data.Offset;
 import org.hemwright.cloth.SmallRun;
 import org.hemwright.cloth.rule.ClothPiece;
+import org.hemwright.cloth.rule.Fold;
 import org.hemwright.cloth.rule.LayingRules;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.fabric.Fabric;
@@ -93,6 +96,23 @@ class YardageTableTest {
           .ifPresent(
               other -> assertThat(length(row)).isGreaterThanOrEqualTo(length(other) - 0.001));
     }
+  }
+
+  @Test
+  void aFoldThatIsAskedForAloneNeedsWhatItNeedsAmongAllAndLaysNoOther() {
+    YardageTable every = table(request(2, 1250.0));
+    Set<Fold> shown = EnumSet.noneOf(Fold.class);
+    for (Fold fold : Fold.values()) {
+      YardageRequest asked = request(2, 1250.0).inFolds(Set.of(fold));
+      YardageRequest laid = asked.inFoldsThatCount(RUN);
+      assertThat(laid.folds())
+          .isEqualTo(fold == Fold.SINGLE ? EnumSet.allOf(Fold.class) : Set.of(fold));
+      YardageTable alone = table(laid).inFoldsOf(asked);
+      assertThat(alone.rows()).allMatch(row -> row.fold() == fold);
+      assertThat(told(alone)).isEqualTo(told(every.inFoldsOf(asked)));
+      alone.rows().forEach(row -> shown.add(row.fold()));
+    }
+    assertThat(shown).contains(Fold.LENGTHWISE, Fold.CROSSWISE, Fold.SINGLE);
   }
 
   @Test

@@ -21,13 +21,21 @@ final class FabricReader {
     this.problems = problems;
   }
 
-  /** The fabric of a section; knits point one way unless it says otherwise (handbook section 5). */
-  Fabric read(Statement.FabricSection section) {
+  /**
+   * The fabric of a section. Knits point one way unless it says otherwise (handbook section 5). Of
+   * woven ones only the first may have a nap where nothing is said of it: what comes beside the
+   * cloth that a garment shows, such as a lining, has none (common practice, no source).
+   *
+   * @param first whether it is the document's first
+   */
+  Fabric read(Statement.FabricSection section, boolean first) {
     List<Double> widths = new ArrayList<>();
     OptionalDouble across = OptionalDouble.empty();
     OptionalDouble along = OptionalDouble.empty();
     Fabric.Nap nap =
         section.kind() == Fabric.Kind.KNIT ? Fabric.Nap.ONE_WAY : Fabric.Nap.EITHER_WAY;
+    List<Fabric.Trait> traits = new ArrayList<>();
+    boolean noNap = !first && section.kind() == Fabric.Kind.WOVEN;
     Stripe stripeAlong = Stripe.NONE;
     Stripe stripeAcross = Stripe.NONE;
     List<Statement.FabricMatch> matched = new ArrayList<>();
@@ -46,6 +54,9 @@ final class FabricReader {
         }
       } else if (line instanceof Statement.FabricNap said) {
         nap = said.nap();
+        noNap = said.none();
+      } else if (line instanceof Statement.FabricSides) {
+        traits.add(Fabric.Trait.SIDES_ALIKE);
       } else if (line instanceof Statement.FabricRepeat said) {
         Stripe stripe = stripe(said, said.along() ? stripeAlong : stripeAcross, section);
         stripeAlong = said.along() ? stripe : stripeAlong;
@@ -62,6 +73,9 @@ final class FabricReader {
               .at(section.name().span(), "fabric-without-widths", section.name().text())
               .with("fabric", section.name().text()));
     }
+    if (noNap) {
+      traits.add(Fabric.Trait.NO_NAP);
+    }
     return new Fabric(
         section.name().text(),
         section.title().orElse(section.name().text()),
@@ -71,6 +85,7 @@ final class FabricReader {
         along,
         nap,
         repeat(stripeAlong, stripeAcross, matched, section),
+        traits,
         problems.origin(section.span()));
   }
 
@@ -119,7 +134,12 @@ final class FabricReader {
     double last = 0;
     for (Expression.Literal literal : said.widths()) {
       double width = literal.value() * literal.unit().factor();
-      if (width > WIDEST) {
+      if (!(width > 0)) {
+        problems.add(
+            problems
+                .at(literal.span(), "width-none", fabric)
+                .with("text", problems.text(literal.span())));
+      } else if (width > WIDEST) {
         problems.add(
             problems
                 .at(literal.span(), "width-beyond", fabric)

@@ -27,6 +27,7 @@ import org.hemwright.draft.syntax.Source;
 import org.hemwright.draft.syntax.Statement;
 import org.hemwright.pattern.Acceptance;
 import org.hemwright.pattern.Details;
+import org.hemwright.pattern.PaperChoices;
 import org.hemwright.pattern.View;
 import org.hemwright.pattern.body.Size;
 import org.hemwright.pattern.body.SizeChart;
@@ -80,21 +81,25 @@ final class PlanBuilder {
     Registries registries = new Registries();
     registries.read(compilers);
     List<View> views = new ViewReader(shared, registries.fabrics).read(document, details, pieces);
-    PatternFacts facts =
-        new PatternFacts(
-            details,
-            base,
-            registries.fabrics.all(),
-            views,
-            new PaperReader(shared.sizes(), problems).read(document),
-            acceptances(),
-            making(compilers, registries, views));
+    PaperChoices paper = new PaperReader(shared.sizes(), problems).read(document);
+    List<Acceptance> accepted = acceptances();
+    Making making = making(compilers, registries, views);
+    List<Fabric> fabrics =
+        registries.fabrics.all().stream()
+            .map(each -> making.fused().contains(each.name()) ? fused(each) : each)
+            .toList();
+    PatternFacts facts = new PatternFacts(details, base, fabrics, views, paper, accepted, making);
     int[] order = Order.of(nodes, problems);
     String unit = details.units() == Details.Units.INCHES ? "in" : "cm";
     Kind[] kinds = Typing.of(nodes, order, problems, unit);
     Program program = new Program(nodes, order, kinds, chart);
     Parts parts = new Parts(dials, pieces, seams, elastics, numbers(declared), things(declared));
     return new Planned(new Plan(document, chart, program, facts, parts), problems.findings());
+  }
+
+  /** What is fused has no nap that shows, unless it is woven or printed one way. */
+  private static Fabric fused(Fabric fabric) {
+    return fabric.nap() == Fabric.Nap.EITHER_WAY ? fabric.with(Fabric.Trait.NO_NAP) : fabric;
   }
 
   /** How the garment is made, over the names that it has. */
@@ -257,7 +262,7 @@ final class PlanBuilder {
       SeamCompiler seamCompiler = new SeamCompiler(shared, all, compilers);
       for (Statement statement : document.statements()) {
         if (statement instanceof Statement.FabricSection section) {
-          fabrics.add(section.name(), reader.read(section));
+          fabrics.add(section.name(), reader.read(section, fabrics.all().isEmpty()));
         } else if (statement instanceof Statement.SeamSection seam) {
           sewn.add(seam.name(), seam);
           seamCompiler.compile(seam).ifPresent(seams::add);

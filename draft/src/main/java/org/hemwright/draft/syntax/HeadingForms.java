@@ -157,12 +157,23 @@ final class HeadingForms {
           row(
                   "nap",
                   FABRIC,
-                  "nap (one | either) way",
+                  "nap (one way | either way | none)",
                   "nap one way",
-                  "Whether every piece must point the same way on the cloth.",
+                  "Whether every piece must point the same way on the cloth; none where it never"
+                      + " has a nap, as a lining.",
                   m ->
                       new Statement.FabricNap(
-                          m.said("one") ? Fabric.Nap.ONE_WAY : Fabric.Nap.EITHER_WAY, m.span()))
+                          m.said("one") ? Fabric.Nap.ONE_WAY : Fabric.Nap.EITHER_WAY,
+                          m.said("none"),
+                          m.span()))
+              .onlyOnce(),
+          row(
+                  "both sides alike",
+                  FABRIC,
+                  "both sides alike",
+                  "both sides alike",
+                  "It has no right side and no wrong one: pieces may be laid face down.",
+                  m -> new Statement.FabricSides(m.span()))
               .onlyOnce(),
           row(
               "repeat",

@@ -219,8 +219,15 @@ public sealed interface Statement {
   /** {@code stretch across at least 35%}, {@code stretch along at least 10%}. */
   record FabricStretch(boolean across, Expression.Literal least, Span span) implements Statement {}
 
-  /** {@code nap one way}, {@code nap either way}. */
-  record FabricNap(Fabric.Nap nap, Span span) implements Statement {}
+  /**
+   * {@code nap one way}, {@code nap either way}, {@code nap none}.
+   *
+   * @param none whether it never has a nap; its pieces may then lie either way
+   */
+  record FabricNap(Fabric.Nap nap, boolean none, Span span) implements Statement {}
+
+  /** {@code both sides alike}. */
+  record FabricSides(Span span) implements Statement {}
 
   /** {@code repeat along 10 cm}, {@code repeat across 4 in, uneven}. */
   record FabricRepeat(boolean along, Expression.Literal length, boolean uneven, Span span)

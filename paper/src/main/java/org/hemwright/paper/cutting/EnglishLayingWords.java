@@ -8,6 +8,7 @@ import org.hemwright.cloth.yardage.Need;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.paper.words.ClothWords;
 import org.hemwright.pattern.SizeRun;
+import org.hemwright.pattern.piece.PieceCard;
 
 /** Layouts in English. */
 final class EnglishLayingWords implements LayingWords {
@@ -26,6 +27,7 @@ final class EnglishLayingWords implements LayingWords {
     return switch (sign) {
       case RIGHT_SIDE -> "right side of the " + words.cloth();
       case WRONG_SIDE -> "wrong side of the " + words.cloth();
+      case SIDES_ALIKE -> words.cloth() + ", both sides alike";
       case PRINTED_UP -> "piece, printed side up";
       case PRINTED_DOWN -> "piece, printed side down";
       case FOLD -> "fold";
@@ -44,6 +46,11 @@ final class EnglishLayingWords implements LayingWords {
       case SELVEDGES_HERE -> capital(words.selvedge()) + "s";
       case OPENED_HERE -> "Opened out, single";
     };
+  }
+
+  @Override
+  public String piece(PieceCard card) {
+    return card.title();
   }
 
   @Override
@@ -88,6 +95,9 @@ final class EnglishLayingWords implements LayingWords {
         LayingWords.foldedDeep(row.need().orElseThrow().laying()).stream()
             .mapToObj(mm -> ", " + words.lengthInBoth(mm).replace(' ', NO_BREAK) + " deep")
             .collect(Collectors.joining());
+    if (row.fabric().sidesAlike()) {
+      return how + (row.fold() == Fold.SINGLE ? " layer" : "") + deep;
+    }
     String side =
         row.fold() == Fold.SINGLE
             ? " layer, right side up"

@@ -8,6 +8,7 @@ import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.geometry.Outline;
 import org.hemwright.geometry.Point;
+import org.hemwright.paper.label.TextBlock;
 import org.hemwright.paper.nest.Signs;
 import org.hemwright.paper.sheet.Inked;
 import org.hemwright.paper.sheet.Layer;
@@ -26,6 +27,7 @@ final class LayingKey {
   private static final double SAMPLE_HIGH = 3.4;
   private static final double AFTER_SAMPLE = 1.6;
   private static final double BETWEEN = 5;
+  private static final double LINE = 4.4;
   static final double ROW = 5.6;
 
   private final LayingWords words;
@@ -33,6 +35,9 @@ final class LayingKey {
   private final List<Inked> items = new ArrayList<>();
   private double x;
   private double y;
+
+  /** How far the row that is being set reaches down for what takes more than a line (mm). */
+  private double below;
 
   private LayingKey(LayingWords words, double width) {
     this.words = words;
@@ -43,6 +48,7 @@ final class LayingKey {
   enum Entry {
     CLOTH_RIGHT,
     CLOTH_WRONG,
+    CLOTH_ALIKE,
     PIECE_UP,
     PIECE_DOWN,
     FOLD,
@@ -71,13 +77,15 @@ final class LayingKey {
   static List<Entry> entries(YardageRow row) {
     ClothLaying laying = row.need().orElseThrow().laying();
     Fold fold = laying.sheet().fold();
-    boolean rightOut = LayingWords.isRightOut(row.fabric());
+    boolean rightOut = LayingWords.isRightShown(row.fabric());
     List<Entry> entries = new ArrayList<>();
     boolean single =
         fold == Fold.SINGLE
             || fold == Fold.PARTIAL
             || laying.pieces().stream().anyMatch(LaidPiece::open);
-    if (single || rightOut) {
+    if (row.fabric().sidesAlike()) {
+      entries.add(Entry.CLOTH_ALIKE);
+    } else if (single || rightOut) {
       entries.add(Entry.CLOTH_RIGHT);
     }
     if (fold != Fold.SINGLE && !rightOut) {
@@ -109,7 +117,7 @@ final class LayingKey {
     for (Entry entry : entries) {
       key.add(entry);
     }
-    return new Drawn(key.items, -key.y);
+    return new Drawn(key.items, key.below - key.y);
   }
 
   private String text(Entry entry) {
@@ -117,6 +125,7 @@ final class LayingKey {
         switch (entry) {
           case CLOTH_RIGHT -> LayingWords.Sign.RIGHT_SIDE;
           case CLOTH_WRONG -> LayingWords.Sign.WRONG_SIDE;
+          case CLOTH_ALIKE -> LayingWords.Sign.SIDES_ALIKE;
           case PIECE_UP -> LayingWords.Sign.PRINTED_UP;
           case PIECE_DOWN -> LayingWords.Sign.PRINTED_DOWN;
           case FOLD -> LayingWords.Sign.FOLD;
@@ -131,21 +140,22 @@ final class LayingKey {
   }
 
   private void add(Entry entry) {
-    SetLine line = Face.REGULAR.set(text(entry), TEXT);
-    double wide = SAMPLE + AFTER_SAMPLE + line.width();
+    double words = SAMPLE + AFTER_SAMPLE;
+    List<SetLine> lines = TextBlock.broken(text(entry), Face.REGULAR, TEXT, width - words);
+    double wide = words + lines.stream().mapToDouble(SetLine::width).max().orElse(0);
     if (x > 0 && x + wide > width) {
       x = 0;
-      y -= ROW;
+      y -= ROW + below;
+      below = 0;
     }
     sample(entry);
-    items.add(
-        new Words(
-            line,
-            new Point(x + SAMPLE + AFTER_SAMPLE, y + (SAMPLE_HIGH - line.capitalHeight()) / 2),
-            0,
-            Inks.BLACK,
-            Layer.COMMON,
-            Subject.NONE));
+    for (int i = 0; i < lines.size(); i++) {
+      double foot = y + (SAMPLE_HIGH - lines.get(i).capitalHeight()) / 2 - i * LINE;
+      items.add(
+          new Words(
+              lines.get(i), new Point(x + words, foot), 0, Inks.BLACK, Layer.COMMON, Subject.NONE));
+    }
+    below = Math.max(below, (lines.size() - 1) * LINE);
     x += wide + BETWEEN;
   }
 
@@ -154,8 +164,8 @@ final class LayingKey {
     double high = y + SAMPLE_HIGH;
     double middle = y + SAMPLE_HIGH / 2;
     switch (entry) {
-      case CLOTH_RIGHT, CLOTH_WRONG ->
-          items.addAll(ClothInk.cloth(x, y, right, high, entry == Entry.CLOTH_RIGHT));
+      case CLOTH_RIGHT, CLOTH_WRONG, CLOTH_ALIKE ->
+          items.addAll(ClothInk.cloth(x, y, right, high, entry != Entry.CLOTH_WRONG));
       case PIECE_UP, PIECE_DOWN -> {
         Outline box = ClothInk.box(x, y, right, high);
         items.addAll(ClothInk.area(box, entry == Entry.PIECE_DOWN, Subject.NONE));

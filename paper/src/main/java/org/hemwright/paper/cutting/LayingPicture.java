@@ -85,10 +85,10 @@ record LayingPicture(List<Item> items, double width, double height, Map<String, 
     return byMark;
   }
 
-  /** "Cotton jersey"; where the pattern has no nap, whether this is laid for one. */
+  /** "Cotton jersey"; where it may be bought with a nap, whether this is laid for one. */
   static String fabric(YardageRow row) {
     String nap =
-        row.fabric().laidWith() == Fabric.Nap.ONE_WAY
+        row.fabric().naps().size() == 1
             ? ""
             : row.nap() == Fabric.Nap.ONE_WAY ? ", with nap" : ", without nap";
     return row.fabric().title() + nap;

@@ -20,11 +20,11 @@ import org.hemwright.pattern.piece.PieceCard;
 
 /** Cutting layouts as sheets: each by itself, or many on pages, with a list of pieces and a key. */
 public final class LayingSheets {
-  /** As wide as the words on a page of A4 or Letter. */
-  private static final double FIGURE_WIDTH = 160;
-
   /** Two of them, with what is said above and below, stand on a page of Letter. */
   private static final double FIGURE_HEIGHT = 98;
+
+  /** One of them stands on a page of A4 or Letter in large print, with the list of its pieces. */
+  private static final double LARGE_HEIGHT = 122;
 
   private static final double EDGE = 3;
 
@@ -65,7 +65,13 @@ public final class LayingSheets {
 
   /** The same in the words of a language. */
   public static Sheet single(SizeRun run, YardageRow row, LayingWords words) {
-    return new LayingSheets(run, words, Optional.empty(), HouseType.OURS).single(row);
+    LayingSheets sheets = new LayingSheets(run, words, Optional.empty(), HouseType.OURS);
+    List<Item> items = new ArrayList<>();
+    LayingPrint print = LayingPrint.USUAL;
+    double foot = sheets.single(row, print, items);
+    LayingKey.Drawn key = LayingKey.of(LayingKey.entries(row), words, print.width());
+    items.addAll(moved(key.items(), 0, foot));
+    return framed(print, items, foot - key.height());
   }
 
   /**
@@ -82,10 +88,11 @@ public final class LayingSheets {
   }
 
   /** One layout without a key, for a page that has one. */
-  public static Sheet withoutKey(SizeRun run, YardageRow row, LayingWords words) {
+  public static Sheet withoutKey(
+      SizeRun run, YardageRow row, LayingWords words, LayingPrint print) {
     LayingSheets sheets = new LayingSheets(run, words, Optional.empty(), HouseType.OURS);
     List<Item> items = new ArrayList<>();
-    return framed(items, sheets.single(row, items));
+    return framed(print, items, sheets.single(row, print, items));
   }
 
   /**
@@ -93,32 +100,35 @@ public final class LayingSheets {
    *
    * @param rows that fit, at least one
    */
-  public static Sheet key(List<YardageRow> rows, LayingWords words) {
+  public static Sheet key(List<YardageRow> rows, LayingWords words, LayingPrint print) {
     TreeSet<LayingKey.Entry> entries = new TreeSet<>();
     for (YardageRow row : rows) {
       entries.addAll(LayingKey.entries(row));
     }
-    LayingKey.Drawn key = LayingKey.of(List.copyOf(entries), words, FIGURE_WIDTH);
-    return framed(moved(key.items(), 0, 0), -key.height());
-  }
-
-  private Sheet single(YardageRow row) {
-    List<Item> items = new ArrayList<>();
-    double foot = single(row, items);
-    LayingKey.Drawn key = LayingKey.of(LayingKey.entries(row), words, FIGURE_WIDTH);
-    items.addAll(moved(key.items(), 0, foot));
-    return framed(items, foot - key.height());
+    LayingKey.Drawn key = LayingKey.of(List.copyOf(entries), words, print.width());
+    return framed(print, moved(key.items(), 0, 0), -key.height());
   }
 
   /** Adds a layout and the list of its pieces; answers where that ends. */
-  private double single(YardageRow row, List<Item> items) {
-    LayingPicture picture = LayingPicture.of(words, row, FIGURE_WIDTH, FIGURE_HEIGHT, true);
+  private double single(YardageRow row, LayingPrint print, List<Item> items) {
+    double highest = FIGURE_HEIGHT;
+    if (print == LayingPrint.LARGE) {
+      List<PieceCard> cards = new ArrayList<>();
+      row.need()
+          .orElseThrow()
+          .laying()
+          .pieces()
+          .forEach(laid -> cards.add(laid.piece().piece().card()));
+      highest =
+          LARGE_HEIGHT + list(LayingPicture.byMark(cards), print.width(), -1, new ArrayList<>());
+    }
+    LayingPicture picture = LayingPicture.of(words, row, print.width(), highest, true);
     items.addAll(picture.items());
-    return list(picture.pieces(), FIGURE_WIDTH, -picture.height() - 1, items);
+    return list(picture.pieces(), print.width(), -picture.height() - 1, items);
   }
 
-  private static Sheet framed(List<Item> items, double foot) {
-    return new Sheet(new Box(-EDGE, foot - EDGE, FIGURE_WIDTH + EDGE, EDGE), items);
+  private static Sheet framed(LayingPrint print, List<Item> items, double foot) {
+    return new Sheet(new Box(-EDGE, foot - EDGE, print.width() + EDGE, EDGE), items);
   }
 
   private List<Sheet> pages(List<YardageRow> rows) {
@@ -193,13 +203,12 @@ public final class LayingSheets {
   }
 
   /** Which number is which piece, one beside the other; answers where they end. */
-  private static double list(
-      Map<String, PieceCard> pieces, double width, double top, List<Item> items) {
+  private double list(Map<String, PieceCard> pieces, double width, double top, List<Item> items) {
     double x = 0;
     double y = top - LINE;
     for (Map.Entry<String, PieceCard> piece : pieces.entrySet()) {
       SetLine number = Face.SEMIBOLD.set(piece.getKey(), TEXT);
-      SetLine title = Face.REGULAR.set(piece.getValue().title(), TEXT);
+      SetLine title = Face.REGULAR.set(words.piece(piece.getValue()), TEXT);
       double wide = number.width() + AFTER_NUMBER + title.width();
       if (x > 0 && x + wide > width) {
         x = 0;

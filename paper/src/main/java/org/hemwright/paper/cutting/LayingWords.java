@@ -7,6 +7,7 @@ import org.hemwright.cloth.rule.LaidPiece;
 import org.hemwright.cloth.yardage.YardageRow;
 import org.hemwright.pattern.SizeRun;
 import org.hemwright.pattern.fabric.Fabric;
+import org.hemwright.pattern.piece.PieceCard;
 
 /** What a cutting layout says, in the language and the units of whoever reads it. */
 public interface LayingWords {
@@ -16,6 +17,8 @@ public interface LayingWords {
     RIGHT_SIDE,
     /** The cloth's wrong side. */
     WRONG_SIDE,
+    /** Either side of cloth that is alike on both. */
+    SIDES_ALIKE,
     /** A piece with its printed side up. */
     PRINTED_UP,
     /** A piece with its printed side down. */
@@ -49,6 +52,9 @@ public interface LayingWords {
   /** A fixed word. */
   String sign(Sign sign);
 
+  /** What a piece is called. */
+  String piece(PieceCard card);
+
   /** View, size and width: "Size 14, 150 cm · 59 in wide". */
   String title(YardageRow row);
 
@@ -81,6 +87,14 @@ public interface LayingWords {
               : OptionalDouble.empty();
       case LENGTHWISE, DOUBLE, SINGLE -> OptionalDouble.empty();
     };
+  }
+
+  /**
+   * Whether folded cloth is drawn right side out: stripes must be seen (handbook section 5, Folds),
+   * and cloth that is alike on both sides has no other.
+   */
+  static boolean isRightShown(Fabric fabric) {
+    return fabric.sidesAlike() || isRightOut(fabric);
   }
 
   /** Whether folded cloth lies right side out: stripes must be seen (handbook section 5, Folds). */

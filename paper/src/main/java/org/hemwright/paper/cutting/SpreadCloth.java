@@ -46,7 +46,7 @@ record SpreadCloth(ClothLaying laying, double tableEnd, boolean rightOut, double
   static SpreadCloth within(YardageRow row, double widest, double highest) {
     Need need = row.need().orElseThrow();
     double end = tableEnd(need.laying(), need.length());
-    boolean rightOut = LayingWords.isRightOut(row.fabric());
+    boolean rightOut = LayingWords.isRightShown(row.fabric());
     SpreadCloth full = new SpreadCloth(need.laying(), end, rightOut, 1);
     double room = widest - full.left();
     double high = highest - 2 * BESIDE;

@@ -83,19 +83,23 @@ public final class ClothWords {
   }
 
   /**
-   * "View B, main: Cotton jersey, with nap"; the view only where there are several. Of a cloth with
-   * stripes the repeat that it is laid for: "plaid: Cotton check, repeat 10.8 cm along and 9 cm
-   * across".
+   * "View B, main: Cotton jersey, with nap"; the view only where there are several, the nap only
+   * where the cloth may have one. Of a cloth with stripes the repeat that it is laid for: "plaid:
+   * Cotton check, repeat 10.8 cm along and 9 cm across".
    */
   public String heading(View view, Fabric fabric, Fabric.Nap nap) {
     return (severalViews ? "View " + view.name() + ", " : "")
         + fabric.name()
         + ": "
         + fabric.title()
+        + (fabric.sidesAlike() ? ", both sides alike" : "")
         + fabric
             .repeat()
             .map(repeat -> ", " + repeat(repeat))
-            .orElse(nap == Fabric.Nap.ONE_WAY ? ", with nap" : ", without nap");
+            .orElse(
+                nap == Fabric.Nap.ONE_WAY
+                    ? ", with nap"
+                    : fabric.hasNoNap() ? "" : ", without nap");
   }
 
   /** "repeat 10.8 cm along and 9 cm across (uneven across)". */

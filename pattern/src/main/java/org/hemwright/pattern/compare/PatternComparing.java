@@ -194,7 +194,8 @@ record PatternComparing(SizeRun old, SizeRun now, Renaming names, List<Change> c
         subject,
         stretch(was.stretchAlong()),
         stretch(is.stretchAlong()));
-    said(Changed.FABRIC_NAP, subject, term(was.nap()), term(is.nap()));
+    said(Changed.FABRIC_NAP, subject, nap(was), nap(is));
+    said(Changed.FABRIC_SIDES, subject, sides(was), sides(is));
     stripes(was.repeat(), is.repeat(), subject);
   }
 
@@ -238,6 +239,14 @@ record PatternComparing(SizeRun old, SizeRun now, Renaming names, List<Change> c
     return fabric.widths().isEmpty()
         ? new Argument.Term("none")
         : new Argument.Sold(fabric.widths());
+  }
+
+  private static Argument sides(Fabric fabric) {
+    return new Argument.Term(fabric.sidesAlike() ? "sides-alike" : "right-side");
+  }
+
+  private static Argument nap(Fabric fabric) {
+    return fabric.hasNoNap() ? new Argument.Term("no-nap") : term(fabric.nap());
   }
 
   private static Argument stretch(OptionalDouble share) {

@@ -1,5 +1,6 @@
 package org.hemwright.pattern.fabric;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,6 +17,7 @@ import org.hemwright.pattern.finding.Origin;
  * @param stretchAlong the least stretch it needs along the grain
  * @param nap whether every piece must point the same way
  * @param repeat its stripes or checks, where they are to meet at the seams
+ * @param traits what else is so of it, each once
  * @param origin where the document names it
  */
 public record Fabric(
@@ -27,8 +29,9 @@ public record Fabric(
     OptionalDouble stretchAlong,
     Nap nap,
     Optional<Repeat> repeat,
+    List<Trait> traits,
     Origin origin) {
-  /** A fabric without stripes. */
+  /** A fabric without stripes, of which nothing else is said. */
   public Fabric(
       String name,
       String title,
@@ -38,11 +41,22 @@ public record Fabric(
       OptionalDouble stretchAlong,
       Nap nap,
       Origin origin) {
-    this(name, title, kind, widths, stretchAcross, stretchAlong, nap, Optional.empty(), origin);
+    this(
+        name,
+        title,
+        kind,
+        widths,
+        stretchAcross,
+        stretchAlong,
+        nap,
+        Optional.empty(),
+        List.of(),
+        origin);
   }
 
   public Fabric {
     widths = List.copyOf(widths);
+    traits = traits.stream().distinct().sorted().toList();
     if (name.isBlank()) {
       throw new IllegalArgumentException("a fabric has a name");
     }
@@ -51,7 +65,24 @@ public record Fabric(
   /** The same fabric with other stripes. */
   public Fabric with(Repeat other) {
     return new Fabric(
-        name, title, kind, widths, stretchAcross, stretchAlong, nap, Optional.of(other), origin);
+        name,
+        title,
+        kind,
+        widths,
+        stretchAcross,
+        stretchAlong,
+        nap,
+        Optional.of(other),
+        traits,
+        origin);
+  }
+
+  /** The same fabric, of which this is so too. */
+  public Fabric with(Trait trait) {
+    List<Trait> more = new ArrayList<>(traits);
+    more.add(trait);
+    return new Fabric(
+        name, title, kind, widths, stretchAcross, stretchAlong, nap, repeat, more, origin);
   }
 
   /** Whether it may be cut folded at all: not where its stripes are uneven across. */
@@ -62,6 +93,26 @@ public record Fabric(
   /** How it is laid: stripes and checks all one way, as if they had a nap (handbook section 5). */
   public Nap laidWith() {
     return repeat.isPresent() ? Nap.ONE_WAY : nap;
+  }
+
+  /** Whether no cloth that is bought for it has a nap, so that its pieces may lie either way. */
+  public boolean hasNoNap() {
+    return laidWith() == Nap.EITHER_WAY && traits.contains(Trait.NO_NAP);
+  }
+
+  /** Whether it is alike on both sides: it has no right side and no wrong one. */
+  public boolean sidesAlike() {
+    return traits.contains(Trait.SIDES_ALIKE);
+  }
+
+  /**
+   * The ways for which a yardage table tells what to buy, its own first: cloth that may be bought
+   * with a nap or without is told of both (common practice, no source).
+   */
+  public List<Nap> naps() {
+    return laidWith() == Nap.ONE_WAY
+        ? List.of(Nap.ONE_WAY)
+        : hasNoNap() ? List.of(Nap.EITHER_WAY) : List.of(Nap.EITHER_WAY, Nap.ONE_WAY);
   }
 
   /**
@@ -131,6 +182,14 @@ public record Fabric(
   public enum Kind {
     KNIT,
     WOVEN
+  }
+
+  /** What else may be so of a cloth. */
+  public enum Trait {
+    /** It never has a nap, whatever the maker buys: interfacing, most lining. */
+    NO_NAP,
+    /** It has no right side and no wrong one, so that a piece may be cut from either. */
+    SIDES_ALIKE
   }
 
   /** Whether pieces may be turned end for end on the cloth (handbook section 5). */

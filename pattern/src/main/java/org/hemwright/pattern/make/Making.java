@@ -1,7 +1,9 @@
 package org.hemwright.pattern.make;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hemwright.pattern.body.Size;
 
 /**
@@ -42,6 +44,17 @@ public record Making(
   /** Every step in order. */
   public List<Step> steps() {
     return stages.stream().flatMap(stage -> stage.steps().stream()).toList();
+  }
+
+  /** The fabrics that a step fuses, by name, in the order of the steps. */
+  public Set<String> fused() {
+    Set<String> fused = new LinkedHashSet<>();
+    for (Step step : steps()) {
+      if (step.act() instanceof Act.Fuse fuse) {
+        fuse.fabric().ifPresent(fused::add);
+      }
+    }
+    return fused;
   }
 
   /** The steps of one view in one size, in order. */

@@ -70,6 +70,7 @@ public final class YardageReport {
       json.writeStringField("variant", YardageCsv.variant(row));
     }
     json.writeBooleanField("nap", row.nap() == Fabric.Nap.ONE_WAY);
+    json.writeBooleanField("both_sides_alike", row.fabric().sidesAlike());
     if (need.isPresent()) {
       json.writeObjectFieldStart("buy");
       JsonText.number(json, "m", need.get().buy().metres());

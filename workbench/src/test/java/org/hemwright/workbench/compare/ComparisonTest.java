@@ -176,6 +176,8 @@ class ComparisonTest {
     planted(Changed.FABRIC_WIDTHS, "115 cm, 150 cm, 180 cm", "150 cm, 180 cm");
     planted(Changed.FABRIC_STRETCH_ACROSS, "at least 45%", "at least 50%");
     planted(Changed.FABRIC_NAP, "nap one way", "nap either way");
+    planted(Changed.FABRIC_NAP, "nap one way", "nap none");
+    planted(Changed.FABRIC_SIDES, "nap one way", "nap one way\n  both sides alike");
     String nap = "nap one way\n";
     planted(Changed.FABRIC_REPEAT_ALONG, nap, nap + "  repeat along 9 cm\n");
     planted(Changed.FABRIC_REPEAT_ACROSS, nap, nap + "  repeat across 7 cm\n");
