@@ -251,7 +251,7 @@ public final class Workbench {
     Acceptances accepted = Acceptances.of(run);
     Map<String, Set<Finding>> asked = new LinkedHashMap<>();
     for (Check check : CHECKS) {
-      ask(check, run, accepted, asked);
+      ask(check, run, accepted, Set.of(), asked);
     }
     Set<Cause> told = causes(asked);
     for (SplitChoice choice : SplitChoice.declared(run)) {
@@ -259,9 +259,7 @@ public final class Workbench {
       Acceptances judged = Acceptances.of(parts);
       for (Check check : CHECKS) {
         if (check.asksOfParts()) {
-          judged.judged(check.id(), check.check(parts)).stream()
-              .filter(finding -> !told.contains(Cause.of(finding)))
-              .forEach(asked.get(check.id())::add);
+          ask(check, parts, judged, told, asked);
         }
       }
     }
@@ -297,11 +295,19 @@ public final class Workbench {
     return causes;
   }
 
+  /** Notes what a check finds, but for what was told already. */
   private static void ask(
-      Check check, SizeRun run, Acceptances accepted, Map<String, Set<Finding>> asked) {
-    asked
-        .computeIfAbsent(check.id(), id -> new LinkedHashSet<>())
-        .addAll(accepted.judged(check.id(), check.check(run)));
+      Check check,
+      SizeRun run,
+      Acceptances accepted,
+      Set<Cause> told,
+      Map<String, Set<Finding>> asked) {
+    Set<Finding> found = asked.computeIfAbsent(check.id(), id -> new LinkedHashSet<>());
+    for (Finding finding : accepted.judged(check.id(), check.check(run))) {
+      if (!told.contains(Cause.of(finding))) {
+        found.add(finding);
+      }
+    }
   }
 
   /**
