@@ -180,8 +180,10 @@ public final class TextView implements View {
   private record Range(int at, int length, String text) {
     /** Whether a change that came first is within it or around it. */
     boolean touches(Splice splice) {
-      return splice.at() < at + length && at < splice.at() + splice.removed().length()
-          || splice.at() > at && splice.at() < at + length;
+      int end = at + length;
+      boolean overlaps = splice.at() < end && at < splice.at() + splice.removed().length();
+      boolean within = at < splice.at() && splice.at() < end;
+      return overlaps || within;
     }
 
     /** The same stretch after a change elsewhere. */
