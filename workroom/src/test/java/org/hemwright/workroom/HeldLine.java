@@ -14,6 +14,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -28,16 +29,20 @@ final class HeldLine {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   /** What is heard, in one word: what is told, or the question that is answered. */
-  private record Heard(String word, byte[] bytes) {}
+  private record Heard(String word, ByteBuffer frame) {}
+
+  /** A line that is up, by its two ends. */
+  private record Line(WebSocketRoute window, WebSocketRoute workroom) {}
 
   private final Deque<Heard> kept = new ArrayDeque<>();
   private final Map<Integer, String> asked = new HashMap<>();
   private final Map<String, Integer> heard = new HashMap<>();
   private Predicate<String> keeping = word -> false;
   private String refused = "";
+  private Optional<Line> line = Optional.empty();
+
+  @SuppressWarnings("NullAway.Init")
   private Page page;
-  private WebSocketRoute window;
-  private WebSocketRoute workroom;
 
   /** Puts itself between a page and its workroom. */
   void hang(Page hung) {
@@ -46,25 +51,28 @@ final class HeldLine {
   }
 
   private void open(WebSocketRoute route) {
-    WebSocketRoute server = route.connectToServer();
-    window = route;
-    workroom = server;
-    route.onMessage(frame -> said(route, server, frame));
-    server.onMessage(
+    Line opened = new Line(route, route.connectToServer());
+    line = Optional.of(opened);
+    route.onMessage(frame -> said(opened, frame));
+    opened.workroom.onMessage(
         frame -> {
-          if (window == route) {
-            Heard now = new Heard(word(frame.binary()), frame.binary());
+          if (isUp(opened)) {
+            Heard now = new Heard(word(frame.binary()), ByteBuffer.wrap(frame.binary()));
             if (keeping.test(now.word())) {
               kept.add(now);
               heard.merge(now.word(), 1, Integer::sum);
             } else {
-              route.send(now.bytes());
+              route.send(now.frame().array());
             }
           }
         });
   }
 
-  private void said(WebSocketRoute route, WebSocketRoute server, WebSocketFrame frame) {
+  private boolean isUp(Line asked) {
+    return line.filter(asked::equals).isPresent();
+  }
+
+  private void said(Line on, WebSocketFrame frame) {
     JsonNode question = read(frame.text());
     String word = question.path("ask").asText();
     int id = question.path("id").asInt();
@@ -72,9 +80,9 @@ final class HeldLine {
     if (word.equals(refused)) {
       refused = "";
       ObjectNode no = Frame.answer().put("answer", id).put("refused", "not now");
-      route.send(new Frame(no).bytes().array());
-    } else if (window == route) {
-      server.send(frame.text());
+      on.window.send(new Frame(no).bytes().array());
+    } else if (isUp(on)) {
+      on.workroom.send(frame.text());
     }
   }
 
@@ -114,19 +122,19 @@ final class HeldLine {
     keeping = word -> false;
     heard.clear();
     while (!kept.isEmpty()) {
-      window.send(kept.remove().bytes());
+      line.orElseThrow().window.send(kept.remove().frame().array());
     }
   }
 
   /** Breaks the line; what was kept back is lost with it. The page opens another by itself. */
   void breakOff() {
-    WebSocketRoute gone = window;
-    window = null;
+    Line gone = line.orElseThrow();
+    line = Optional.empty();
     kept.clear();
     heard.clear();
     keeping = word -> false;
-    gone.close();
-    workroom.close();
+    gone.window.close();
+    gone.workroom.close();
   }
 
   /** Refuses the next question of this word in the workroom's place. */

@@ -17,10 +17,15 @@ class LettersOnTheWayTest {
   private static final String TITLE = "# A flared skirt";
 
   @TempDir Path folder;
+
   private OpenFolder open;
   private Chromium chromium;
   private HeldLine line;
+
+  @SuppressWarnings("NullAway.Init")
   private Table table;
+
+  @SuppressWarnings("NullAway.Init")
   private Page page;
 
   @BeforeEach

@@ -16,10 +16,15 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class WhileSheWritesTest {
   @TempDir Path folder;
+
   private OpenFolder open;
   private Chromium chromium;
   private HeldLine line;
+
+  @SuppressWarnings("NullAway.Init")
   private Table table;
+
+  @SuppressWarnings("NullAway.Init")
   private Page page;
 
   @BeforeEach
