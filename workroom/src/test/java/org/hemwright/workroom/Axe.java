@@ -42,10 +42,13 @@ record Axe(Page page, int width, boolean dark) {
     return width == 1280 ? 800 : 1180;
   }
 
-  /** Keeps a picture of the page as it stands, once nothing on it moves. */
+  /** Keeps a picture of the page as it stands, once nothing on it moves but a caret that blinks. */
   String picture(String view) throws IOException {
     page.waitForFunction(
-        "() => document.getAnimations().every((each) => each.playState !== 'running')");
+        """
+        () => document.getAnimations().every((each) => each.playState !== 'running'
+          || each.effect.getComputedTiming().iterations === Infinity)
+        """);
     Path pictures = Files.createDirectories(Path.of("target/views"));
     String name = view + "-" + width + (dark ? "-night" : "-day");
     page.screenshot(new Page.ScreenshotOptions().setPath(pictures.resolve(name + ".png")));
