@@ -13,11 +13,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.hemwright.workbench.again.Answers;
 import org.hemwright.workbench.out.KeptLayings;
-import org.hemwright.workbench.out.Sha256;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -484,13 +482,7 @@ class ClothCommandTest {
   }
 
   private Map<String, String> standing() throws IOException {
-    Map<String, String> files = new TreeMap<>();
-    try (Stream<Path> all = Files.walk(folder.resolve("out"))) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        files.put(file.toString(), Sha256.of(Files.readAllBytes(file)));
-      }
-    }
-    return files;
+    return StandingFiles.in(folder.resolve("out"));
   }
 
   /** What is laid anew is kept: where nothing is kept, nothing was laid. */

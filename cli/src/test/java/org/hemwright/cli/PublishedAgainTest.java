@@ -6,11 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.hemwright.workbench.out.KeptLayings;
 import org.hemwright.workbench.out.OutFolder;
-import org.hemwright.workbench.out.Sha256;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,24 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What is published once more is the same, and never older than its pattern. */
 class PublishedAgainTest {
   private static final String DOCUMENT =
-      """
-      language 1
-      pattern "Small square"
-      version 1.0
-      dated 2026-11-25
-      by "Tern Cove Patterns"
-      sizes from "sizes.csv" base 8
-      fabric main knit
-        widths 115 cm
-      piece square "Square" number 1
-        cut 1 of main
-        rectangle hip / 4 by 20 cm, edges lower, right, upper, left
-        allowance 1 cm
-        grain along left
-        stretch across
-        point corner at 0 cm, 0 cm
-        stack at corner
-      """;
+      SmallSquare.DOCUMENT.replace("grain along left\n", "grain along left\n  stretch across\n");
 
   @TempDir Path folder;
 
@@ -68,13 +48,7 @@ class PublishedAgainTest {
   }
 
   private Map<String, String> standing() throws IOException {
-    Map<String, String> files = new TreeMap<>();
-    try (Stream<Path> all = Files.walk(folder.resolve("out"))) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        files.put(file.toString(), Sha256.of(Files.readAllBytes(file)));
-      }
-    }
-    return files;
+    return StandingFiles.in(folder.resolve("out"));
   }
 
   /** What is laid anew is kept: where nothing is kept, nothing was laid. */
